@@ -1,0 +1,206 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"maps"
+	"os"
+	"regexp"
+	"runtime"
+	"runtime/debug"
+	"slices"
+	"strings"
+	"sync"
+
+	"github.com/schollz/progressbar/v3"
+	"github.com/spf13/pflag"
+	"golang.org/x/term"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+// defaultRules is the rule set used when none is named.
+const defaultRules = "gb"
+
+// checkOptions are the options of check.
+type checkOptions struct {
+	rules, format, output, date string
+	strict, all                 bool
+	width                       int
+}
+
+func (o *checkOptions) flags(f *pflag.FlagSet) {
+	f.StringVar(&o.rules, "rules", defaultRules, "rule set: "+strings.Join(engine.Embedded(policies.FS), ", ")+" or a folder")
+	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
+	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
+	f.BoolVar(&o.strict, "strict", false, "let a requirement with should count as one with shall")
+	f.BoolVar(&o.all, "all", false, "list in the text report also what is met and what does not apply")
+	f.StringVar(&o.date, "date", "", "day on which departures are held against their term, as 2026-03-02; the design date when not given")
+	f.IntVar(&o.width, "width", 0, "columns of the text report; the width of the terminal when not given")
+}
+
+func formatNames() []string { return slices.Sorted(maps.Keys(report.Formats)) }
+
+var day = regexp.MustCompile(`^\d{4}-\d{2}-\d{2}$`)
+
+func (o *checkOptions) check() error {
+	if _, ok := report.Formats[o.format]; !ok {
+		return fmt.Errorf("there is no format %q; there are %s", o.format, strings.Join(formatNames(), ", "))
+	}
+	if o.date != "" && !day.MatchString(o.date) {
+		return fmt.Errorf("--date %q is no day; write it as 2026-03-02", o.date)
+	}
+	return nil
+}
+
+func runCheck(ctx context.Context, env *environment, args []string) (int, error) {
+	var o checkOptions
+	f := env.flags("check")
+	o.flags(f)
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if err := o.check(); err != nil {
+		return couldNot, err
+	}
+	if f.NArg() == 0 {
+		return couldNot, errors.New("name the installation to check, a folder of them, or - for the standard input")
+	}
+	names, err := documentsNamed(f.Args())
+	if err != nil {
+		return couldNot, err
+	}
+	go schema.Prepare() // beside the loading of the rule set
+	set, err := engine.Load(ctx, policies.FS, o.rules)
+	if err != nil {
+		return couldNot, err
+	}
+	results, err := env.checkAll(ctx, set, names, o)
+	if err != nil {
+		return couldNot, err
+	}
+	return env.writeResults(results, o)
+}
+
+// checked is one document's report, ready to be written.
+type checked struct {
+	report []byte
+	passes bool
+	err    error
+}
+
+// checkAll checks documents on all processors and keeps their order. What is
+// wrong with any of them is told for all of them, and then nothing is reported.
+func (env *environment) checkAll(ctx context.Context, set *engine.RuleSet, names []string, o checkOptions) ([]checked, error) {
+	results := make([]checked, len(names))
+	next := make(chan int)
+	tick := env.progress(len(names))
+	var workers sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), len(names)) {
+		workers.Go(func() {
+			for i := range next {
+				results[i] = env.checkOne(ctx, set, names[i], o)
+				tick()
+			}
+		})
+	}
+	for i := range names {
+		next <- i
+		if i == 0 && len(names) > 1 {
+			debug.SetGCPercent(400) // from here on there is garbage worth collecting
+		}
+	}
+	close(next)
+	workers.Wait()
+	var wrong []error
+	for _, r := range results {
+		if r.err != nil {
+			wrong = append(wrong, r.err)
+		}
+	}
+	return results, errors.Join(wrong...)
+}
+
+func (env *environment) checkOne(ctx context.Context, set *engine.RuleSet, name string, o checkOptions) checked {
+	doc, err := env.readDocument(name)
+	if err != nil {
+		return checked{err: err}
+	}
+	r, err := engine.Check(ctx, set, doc, engine.Options{Strict: o.strict, Date: o.date})
+	if err != nil {
+		return checked{err: fmt.Errorf("%s: %w", name, err)}
+	}
+	var text bytes.Buffer
+	err = report.Formats[o.format](&text, r, env.reportOptions(o))
+	return checked{text.Bytes(), r.Passes, err}
+}
+
+func (env *environment) reportOptions(o checkOptions) report.Options {
+	width, onTerminal := terminalWidth(env.stdout)
+	if o.width > 0 {
+		width = o.width
+	}
+	return report.Options{
+		Width: width, All: o.all, Strict: o.strict,
+		Colour: onTerminal && o.output == "" && os.Getenv("NO_COLOR") == "",
+	}
+}
+
+// terminalWidth is the width of the terminal that is written to; 0 when it is
+// none.
+func terminalWidth(w io.Writer) (int, bool) {
+	f, ok := w.(*os.File)
+	if !ok || !term.IsTerminal(int(f.Fd())) {
+		return 0, false
+	}
+	width, _, err := term.GetSize(int(f.Fd()))
+	if err != nil {
+		return 0, true
+	}
+	return width, true
+}
+
+// longBatch is from how many documents on progress is shown.
+const longBatch = 20
+
+// progress shows how far a long batch has come, where someone is watching.
+func (env *environment) progress(n int) (tick func()) {
+	if _, watched := terminalWidth(env.stderr); n < longBatch || !watched {
+		return func() {}
+	}
+	bar := progressbar.NewOptions(n, progressbar.OptionSetWriter(env.stderr), progressbar.OptionClearOnFinish(),
+		progressbar.OptionSetDescription("checking"), progressbar.OptionShowCount())
+	return func() { _ = bar.Add(1) } // a progress bar that cannot be drawn is no reason to stop
+}
+
+func (env *environment) writeResults(results []checked, o checkOptions) (int, error) {
+	var all bytes.Buffer
+	status := passes
+	for i, r := range results {
+		if i > 0 && o.format == "text" {
+			all.WriteString("\n" + strings.Repeat("-", 30) + "\n\n")
+		}
+		all.Write(r.report)
+		if !r.passes {
+			status = doesNotPass
+		}
+	}
+	return status, env.deliver(all.Bytes(), o.output)
+}
+
+// deliver writes a text to a file, or to the screen when none is named.
+func (env *environment) deliver(text []byte, output string) error {
+	if output != "" {
+		return writeWhole(output, text)
+	}
+	if _, err := env.stdout.Write(text); err != nil {
+		return fmt.Errorf("cannot write the report: %w", err)
+	}
+	return nil
+}

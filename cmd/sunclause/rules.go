@@ -1,0 +1,58 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"fmt"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/policies"
+)
+
+func runRules(ctx context.Context, env *environment, args []string) (int, error) {
+	f := env.flags("rules")
+	rules := f.String("rules", defaultRules, "rule set: the name of an embedded one or a folder")
+	format := f.String("format", "text", "format: json, text")
+	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if *format != "text" && *format != "json" {
+		return couldNot, fmt.Errorf("there is no format %q; there are json, text", *format)
+	}
+	set, err := engine.Load(ctx, policies.FS, *rules)
+	if err != nil {
+		return couldNot, err
+	}
+	wanted, err := requirementsNamed(set, f.Args())
+	if err != nil {
+		return couldNot, err
+	}
+	var text bytes.Buffer
+	if *format == "json" {
+		err = report.RulesJSON(&text, set, wanted)
+	} else {
+		err = report.RulesText(&text, set, wanted, env.reportOptions(checkOptions{width: *width}))
+	}
+	if err != nil {
+		return couldNot, err
+	}
+	return passes, env.deliver(text.Bytes(), "")
+}
+
+// requirementsNamed picks requirements by id, or all of them.
+func requirementsNamed(set *engine.RuleSet, ids []string) ([]*engine.Requirement, error) {
+	if len(ids) == 0 {
+		return set.Requirements, nil
+	}
+	var wanted []*engine.Requirement
+	for _, id := range ids {
+		q, ok := set.Requirement(id)
+		if !ok {
+			return nil, fmt.Errorf("rule set %s has no requirement %q; sunclause rules --rules %s lists them", set.Name, id, set.Name)
+		}
+		wanted = append(wanted, q)
+	}
+	return wanted, nil
+}

@@ -1,0 +1,111 @@
+package engine
+
+import (
+	"context"
+	"fmt"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+
+	"sunclause/facts"
+	"sunclause/schema"
+)
+
+// Options are the choices of one check.
+type Options struct {
+	Strict bool   // a requirement with level should counts as one with shall
+	Date   string // day on which departures are held against their term; the design date when empty
+}
+
+// Result is everything that a check states of one installation.
+type Result struct {
+	Document  *schema.Document
+	RuleSet   *RuleSet
+	Facts     *facts.Facts
+	Judgments []Judgment // every requirement and every part it is about
+	Notes     []string   // what the reader should know beside them
+	Passes    bool
+}
+
+// Check judges one installation by a rule set, whole or not at all: an error
+// means that nothing was judged.
+func Check(ctx context.Context, set *RuleSet, doc *schema.Document, o Options) (*Result, error) {
+	f := facts.Derive(&doc.Installation, set.Book)
+	found, err := set.ask(ctx, f)
+	if err != nil {
+		return nil, err
+	}
+	r := &Result{Document: doc, RuleSet: set, Facts: f}
+	for _, q := range set.Requirements {
+		r.Judgments = append(r.Judgments, r.judge(q, found)...)
+	}
+	r.depart(o)
+	r.sort()
+	r.Passes = r.passes(o)
+	return r, nil
+}
+
+// verdictKey names one requirement for one part.
+type verdictKey struct{ id, subject string }
+
+// findings are what the rules said.
+type findings struct {
+	broken   map[verdictKey]finding
+	excluded map[verdictKey]bool
+}
+
+// finding is what a Rego rule may say beside the fact that it is broken.
+type finding struct {
+	Message string
+}
+
+// ask puts the facts to the prepared query.
+func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
+	got := findings{map[verdictKey]finding{}, map[verdictKey]bool{}}
+	rs, err := s.query.Eval(ctx, rego.EvalParsedInput(inputOf(f)))
+	if err != nil {
+		return got, fmt.Errorf("rule set %s could not judge: %w", s.Name, err)
+	}
+	if len(rs) != 1 {
+		return got, fmt.Errorf("rule set %s could not judge: the rules gave %d answers", s.Name, len(rs))
+	}
+	for name, v := range rs[0].Bindings {
+		set, ok := v.(ast.Set)
+		if !ok {
+			return got, fmt.Errorf("rule set %s could not judge: %s is no set", s.Name, name)
+		}
+		set.Foreach(func(t *ast.Term) {
+			key := verdictKey{member(t, "id"), member(t, "subject")}
+			if name == "excluded" {
+				got.excluded[key] = true
+			} else {
+				got.broken[key] = finding{member(t, "message")}
+			}
+		})
+	}
+	return got, nil
+}
+
+func member(t *ast.Term, name string) string {
+	o, ok := t.Value.(ast.Object)
+	if !ok {
+		return ""
+	}
+	v := o.Get(ast.StringTerm(name))
+	if v == nil {
+		return ""
+	}
+	s, _ := v.Value.(ast.String)
+	return string(s)
+}
+
+// passes reports whether nothing binding is left open: a shall that is not met
+// and not departed from, or not shown, fails the check.
+func (r *Result) passes(o Options) bool {
+	for _, j := range r.Judgments {
+		if j.Counts(o.Strict) {
+			return false
+		}
+	}
+	return true
+}

@@ -1,0 +1,259 @@
+package engine
+
+import (
+	"math"
+	"reflect"
+	"slices"
+	"sort"
+	"strings"
+
+	"sunclause/facts"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Outcome is what is stated of one requirement for one part.
+type Outcome string
+
+// The four outcomes.
+const (
+	Met           Outcome = "met"
+	NotMet        Outcome = "not_met"
+	NotShown      Outcome = "not_shown"
+	NotApplicable Outcome = "not_applicable"
+)
+
+// Judgment is one requirement held against one part of the installation.
+type Judgment struct {
+	Requirement *Requirement
+	Subject     working.Subject
+	Position    schema.Position
+	Outcome     Outcome
+	Measured    *Quantity // nil when the requirement measures nothing, or it is unknown
+	Limit       *Quantity // nil likewise
+	MarginPct   *float64  // how far inside the limit, in % of it; below zero when beyond
+	Message     string    // for a Rego rule, what it said
+	Missing     []string  // for not shown: JSON pointers of what would have to be stated
+	Departure   *Departure
+}
+
+// Quantity is a value that was compared, or what it was compared with.
+type Quantity struct {
+	Value any    // float64, string, bool or []string
+	Unit  string // "" for words and counts
+	Fact  string // name of the fact, as in strings.voc_max_v; "" for a plain value
+	From  string // name of the parameter, when the limit is one
+}
+
+// Counts reports whether the judgment makes a check fail.
+func (j Judgment) Counts(strict bool) bool {
+	if j.Requirement.Level != Shall && !strict {
+		return false
+	}
+	return j.Outcome == NotShown || j.Outcome == NotMet && (j.Departure == nil || j.Departure.Void != "")
+}
+
+// judge states the outcome of one requirement for every part it is about.
+func (r *Result) judge(q *Requirement, found findings) []Judgment {
+	k := subjectKinds[q.Subject]
+	subjects, stated := subjectsOf(r.Facts, k)
+	if !stated || len(subjects) == 0 {
+		return []Judgment{r.noSubjects(q, k, stated)}
+	}
+	elsewhere := r.missingElsewhere(q)
+	all := make([]Judgment, len(subjects))
+	for i, s := range subjects {
+		all[i] = r.judgeOne(q, k, s, elsewhere, found)
+	}
+	return all
+}
+
+// noSubjects states a requirement that is about no part: it does not apply when
+// the document says there are none, and is not shown when it does not say.
+func (r *Result) noSubjects(q *Requirement, k subjectKind, stated bool) Judgment {
+	at := facts.Lists[k.name]
+	j := Judgment{
+		Requirement: q, Outcome: NotApplicable,
+		Subject:  working.Subject{ID: wholeInstallation, At: at, Name: "the installation"},
+		Position: r.Document.Position(at),
+	}
+	if !stated {
+		j.Outcome, j.Missing = NotShown, []string{at}
+	}
+	return j
+}
+
+func (r *Result) judgeOne(q *Requirement, k subjectKind, subject reflect.Value, elsewhere []string, found findings) Judgment {
+	who := subjectOf(subject)
+	j := Judgment{Requirement: q, Subject: who, Position: r.Document.Position(who.At)}
+	key := verdictKey{q.ID, who.ID}
+	j.measure(r, k, subject)
+	if found.excluded[key] {
+		j.Outcome = NotApplicable
+		return j
+	}
+	if lacks, missing := r.missing(q, k, subject); lacks || len(elsewhere) > 0 {
+		j.Outcome, j.Missing = NotShown, merged(missing, elsewhere)
+		return j
+	}
+	if f, broken := found.broken[key]; broken {
+		j.Outcome, j.Message = NotMet, f.Message
+		return j
+	}
+	j.Outcome = Met
+	return j
+}
+
+// missing names what a requirement would need of its subject and has not got.
+// That comes first from the conditions under which it applies, then from what
+// is compared, and for a Rego rule from what the rule was seen to read.
+func (r *Result) missing(q *Requirement, k subjectKind, subject reflect.Value) (bool, []string) {
+	var names []string
+	for _, w := range q.When {
+		names = append(names, w.Fact, w.Limit.Fact)
+	}
+	if !q.Rego {
+		names = append(names, q.Measure, q.Limit.Fact)
+	}
+	for _, read := range q.reads.Facts {
+		if read.Own {
+			names = append(names, ownName(read.Path))
+		}
+	}
+	lacks := false
+	var missing []string
+	for _, name := range names {
+		if v, ok := r.factOf(k, subject, name); ok && v.plain == nil {
+			lacks = true
+			missing = append(missing, v.missing...)
+		}
+	}
+	return lacks, missing
+}
+
+// ownName is the fact at the end of a read: strings.*.voc_max_v. What stands
+// below the whole installation is named so.
+func ownName(path []string) string {
+	if path[0] == wholeInstallation && len(path) == 2 {
+		return wholeInstallation + "." + path[1]
+	}
+	if len(path) < 3 {
+		return ""
+	}
+	return path[2]
+}
+
+// missingElsewhere names what a Rego rule reads from parts other than the one
+// it judges, and some such part has not got. Then nothing it says can be relied
+// upon for any part.
+func (r *Result) missingElsewhere(q *Requirement) []string {
+	var missing []string
+	for _, read := range q.reads.Facts {
+		k, ok := subjectKinds[read.Path[0]]
+		if read.Own || !ok {
+			continue
+		}
+		subjects, stated := subjectsOf(r.Facts, k)
+		if !stated {
+			missing = append(missing, facts.Lists[k.name])
+		}
+		for _, s := range subjects {
+			if v, ok := r.factOf(k, s, ownName(read.Path)); ok && v.plain == nil {
+				missing = append(missing, append(v.missing, subjectOf(s).At)...)
+			}
+		}
+	}
+	return missing
+}
+
+// factOf reads a fact by its name, of the subject or of the installation.
+func (r *Result) factOf(k subjectKind, subject reflect.Value, name string) (value, bool) {
+	if whole, ok := strings.CutPrefix(name, wholeInstallation+"."); ok {
+		k, name = subjectKinds[wholeInstallation], whole
+		subject = reflect.ValueOf(r.Facts).Elem().Field(k.field)
+	}
+	f, ok := k.byName[name]
+	if !ok {
+		return value{}, false
+	}
+	return valueOf(subject, f), true
+}
+
+// measure fills in what was compared with what, as far as it is known.
+func (j *Judgment) measure(r *Result, k subjectKind, subject reflect.Value) {
+	q := j.Requirement
+	if v, ok := r.factOf(k, subject, q.Measure); ok && v.plain != nil {
+		j.Measured = &Quantity{Value: v.plain, Unit: v.unit, Fact: fullName(q.Subject, q.Measure)}
+	}
+	switch limit := q.Limit; {
+	case limit.Fact != "":
+		if v, ok := r.factOf(k, subject, limit.Fact); ok && v.plain != nil {
+			j.Limit = &Quantity{Value: v.plain, Unit: v.unit, Fact: fullName(q.Subject, limit.Fact)}
+		}
+	case limit.Parameter != "":
+		j.Limit = &Quantity{Value: r.RuleSet.operandValue(limit), Unit: r.RuleSet.Book.Parameters[limit.Parameter].Unit, From: limit.Parameter}
+	case limit.Value != nil:
+		j.Limit = &Quantity{Value: limit.Value}
+		if j.Measured != nil {
+			j.Limit.Unit = j.Measured.Unit
+		}
+	}
+	j.MarginPct = margin(q.Comparison, j.Measured, j.Limit)
+}
+
+func fullName(subject, fact string) string {
+	if strings.HasPrefix(fact, wholeInstallation+".") {
+		return fact
+	}
+	return subject + "." + fact
+}
+
+// margin is how far a value is inside its limit, in % of the limit.
+func margin(comparison string, measured, limit *Quantity) *float64 {
+	if measured == nil || limit == nil {
+		return nil
+	}
+	v, ok1 := measured.Value.(float64)
+	l, ok2 := limit.Value.(float64)
+	if !ok1 || !ok2 || l == 0 {
+		return nil
+	}
+	var m float64
+	switch comparison {
+	case "at_most", "below":
+		m = 100 * (l - v) / math.Abs(l)
+	case "at_least", "above":
+		m = 100 * (v - l) / math.Abs(l)
+	default:
+		return nil
+	}
+	m = math.Round(m*100) / 100
+	return &m
+}
+
+func merged(lists ...[]string) []string {
+	var all []string
+	for _, l := range lists {
+		all = append(all, l...)
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
+// sort puts judgments in the order of the document, and those of one part in
+// the order of the requirements' ids.
+func (r *Result) sort() {
+	sort.SliceStable(r.Judgments, func(a, b int) bool {
+		x, y := r.Judgments[a], r.Judgments[b]
+		if x.Position != y.Position {
+			if x.Position.Line != y.Position.Line {
+				return x.Position.Line < y.Position.Line
+			}
+			return x.Position.Column < y.Position.Column
+		}
+		if x.Subject.ID != y.Subject.ID {
+			return x.Subject.ID < y.Subject.ID
+		}
+		return x.Requirement.ID < y.Requirement.ID
+	})
+}

@@ -1,0 +1,185 @@
+package engine
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"errors"
+	"fmt"
+	"io/fs"
+	"path"
+	"sort"
+	"strings"
+
+	"sunclause/schema"
+)
+
+// layer is one rule set as it stands in its folder, before it is merged with
+// the sets it builds on.
+type layer struct {
+	manifest manifest
+	source   *schema.Source // of the manifest
+	rows     []rowsOf
+	tables   []tableOf
+	modules  []moduleText
+	digest   string
+	embedded bool
+}
+
+// rowsOf are the limit rows of one room.
+type rowsOf struct {
+	room   string
+	source *schema.Source
+	file   requirementsFile
+}
+
+// tableOf is one table.
+type tableOf struct {
+	name   string
+	source *schema.Source
+	file   tableFile
+}
+
+// moduleText is one Rego module.
+type moduleText struct {
+	room string
+	name string // as shown in errors
+	text string
+}
+
+const manifestName = "ruleset.yaml"
+
+// Limits on a rule set from a stranger.
+const (
+	maxFiles     = 500
+	maxFileBytes = 1 << 20
+)
+
+// readLayer reads the rule set in a folder. An embedded set has been held
+// against its schemas by the tests of sunclause and is not held against them
+// again at every start.
+func readLayer(fsys fs.FS, shown string, embedded bool) (*layer, error) {
+	l := &layer{embedded: embedded}
+	names, err := filesOf(fsys, shown)
+	if err != nil {
+		return nil, err
+	}
+	sum := sha256.New()
+	for _, name := range names {
+		raw, err := fs.ReadFile(fsys, name)
+		if err != nil {
+			return nil, fmt.Errorf("rule set %s: %w", shown, err)
+		}
+		fmt.Fprintf(sum, "%s %d\n", name, len(raw))
+		sum.Write(raw)
+		if err := l.add(name, path.Join(shown, name), raw); err != nil {
+			return nil, err
+		}
+	}
+	if l.source == nil {
+		return nil, fmt.Errorf("rule set %s: there is no %s in it", shown, manifestName)
+	}
+	l.digest = hex.EncodeToString(sum.Sum(nil))
+	return l, l.checkName()
+}
+
+// filesOf lists the files that make up a rule set, in order.
+func filesOf(fsys fs.FS, shown string) ([]string, error) {
+	var names []string
+	err := fs.WalkDir(fsys, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil {
+			return err
+		}
+		if d.IsDir() {
+			return skipFolder(name)
+		}
+		if !belongs(name) {
+			return nil
+		}
+		info, err := d.Info()
+		switch {
+		case err != nil:
+			return err
+		case !info.Mode().IsRegular():
+			return fmt.Errorf("%s is not a plain file", name)
+		case info.Size() > maxFileBytes:
+			return fmt.Errorf("%s has %d bytes; at most %d are read", name, info.Size(), maxFileBytes)
+		}
+		if names = append(names, name); len(names) > maxFiles {
+			return fmt.Errorf("it has more than %d files", maxFiles)
+		}
+		return nil
+	})
+	if errors.Is(err, fs.ErrNotExist) {
+		return nil, fmt.Errorf("rule set %s: there is no such folder", shown)
+	}
+	if err != nil {
+		return nil, fmt.Errorf("rule set %s: %w", shown, err)
+	}
+	sort.Strings(names)
+	return names, nil
+}
+
+// skipFolder keeps to the folder of the set and its tables: tests and anything
+// hidden are not part of what judges.
+func skipFolder(name string) error {
+	if name == "." || name == "tables" {
+		return nil
+	}
+	return fs.SkipDir
+}
+
+// belongs tells whether a file is part of what judges.
+func belongs(name string) bool {
+	base := path.Base(name)
+	if strings.HasPrefix(base, ".") {
+		return false
+	}
+	switch path.Ext(name) {
+	case ".yaml":
+		return true
+	case ".rego":
+		return !strings.HasSuffix(name, "_test.rego")
+	}
+	return false
+}
+
+// add reads one file into the layer.
+func (l *layer) add(name, shown string, raw []byte) error {
+	room := strings.TrimSuffix(path.Base(name), path.Ext(name))
+	var err error
+	switch {
+	case name == manifestName:
+		l.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RuleSetSchema), &l.manifest)
+	case path.Dir(name) == "tables" && path.Ext(name) == ".yaml":
+		t := tableOf{name: room}
+		t.source, err = schema.ReadYAML(shown, raw, l.schema(schema.TableSchema), &t.file)
+		l.tables = append(l.tables, t)
+	case path.Ext(name) == ".yaml":
+		r := rowsOf{room: room}
+		r.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RequirementsSchema), &r.file)
+		l.rows = append(l.rows, r)
+	default:
+		l.modules = append(l.modules, moduleText{room, shown, string(raw)})
+	}
+	return err
+}
+
+func (l *layer) schema(name string) string {
+	if l.embedded {
+		return ""
+	}
+	return name
+}
+
+func (l *layer) name() string { return l.manifest.Name.Value }
+
+// namespace is the Rego package of the set's modules.
+func (l *layer) namespace() string { return strings.ReplaceAll(l.name(), "-", "_") }
+
+// checkName refuses names that a set may not take.
+func (l *layer) checkName() error {
+	if l.name() == "lib" {
+		return schema.Problems{l.source.ProblemAt("/name", `a rule set cannot be called "lib"`, "that is the name of the modules shared by all sets")}
+	}
+	return nil
+}

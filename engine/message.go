@@ -1,0 +1,134 @@
+package engine
+
+import (
+	"fmt"
+	"strconv"
+	"strings"
+
+	"sunclause/schema"
+)
+
+// Say puts a judgment into one line: what was measured against what is allowed.
+func (j Judgment) Say() string {
+	switch {
+	case j.Outcome == NotShown:
+		return "not shown: " + sayMissing(j.Missing)
+	case j.Outcome == NotApplicable:
+		return "does not apply"
+	case j.Message != "":
+		return j.Message
+	case j.Outcome == NotMet && j.Requirement.Broken != "":
+		return j.Requirement.Broken
+	case j.Measured == nil:
+		return strings.ReplaceAll(string(j.Outcome), "_", " ")
+	}
+	return j.sayMeasured()
+}
+
+func sayMissing(missing []string) string {
+	if len(missing) == 0 {
+		return "what it depends on is not known"
+	}
+	words := make([]string, len(missing))
+	for i, m := range missing {
+		words[i] = m
+		if strings.HasPrefix(m, "/") {
+			words[i] = schema.Spoken(m)
+		}
+	}
+	if len(words) > 4 {
+		words = append(words[:4], fmt.Sprintf("%d more", len(words)-4))
+	}
+	return strings.Join(words, ", ") + " is not stated"
+}
+
+// allowedWords say how a value must stand to its limit.
+var allowedWords = map[string]string{
+	"at_most": "at most", "at_least": "at least", "below": "below", "above": "above",
+	"equals": "", "differs": "anything but", "one_of": "one of", "none_of": "none of",
+}
+
+func (j Judgment) sayMeasured() string {
+	q := j.Requirement
+	value, limit := "", ""
+	if j.Limit != nil {
+		value, limit = pair(*j.Measured, *j.Limit)
+	} else {
+		value = write(*j.Measured, 1)
+	}
+	text := shortWords(FactWords(q.Subject, q.Measure)) + " " + value
+	if j.Limit != nil && q.Comparison != "" {
+		allowed := strings.TrimSpace(allowedWords[q.Comparison] + " " + limit)
+		text += ", allowed " + allowed
+	}
+	return text + sayMargin(j)
+}
+
+// shortWords is the head of what a fact is: up to the first pause.
+func shortWords(words string) string {
+	if i := strings.IndexAny(words, ":;,"); i > 0 {
+		words = words[:i]
+	}
+	words = strings.TrimPrefix(words, "whether ")
+	return words
+}
+
+func sayMargin(j Judgment) string {
+	if j.MarginPct == nil {
+		return ""
+	}
+	switch m := *j.MarginPct; {
+	case m < 0:
+		return fmt.Sprintf(" (beyond by %s %%)", short(-m, 1))
+	case j.Outcome == Met:
+		return fmt.Sprintf(" (%s %% in hand)", short(m, 1))
+	}
+	return ""
+}
+
+// pair writes a value and its limit with as few decimals as keep them apart.
+func pair(a, b Quantity) (string, string) {
+	for digits := 1; digits < 6; digits++ {
+		x, y := write(a, digits), write(b, digits)
+		if x != y || a.Value == b.Value {
+			return x, y
+		}
+	}
+	return write(a, 9), write(b, 9)
+}
+
+func write(q Quantity, decimals int) string {
+	switch v := q.Value.(type) {
+	case float64:
+		return strings.TrimSpace(short(v, decimals) + " " + q.Unit)
+	case bool:
+		if v {
+			return "yes"
+		}
+		return "no"
+	case string:
+		return v
+	case []string:
+		return strings.Join(v, ", ")
+	}
+	return ""
+}
+
+// short writes a number with at most so many decimals; small numbers get more,
+// so that 0.0125 does not become 0.
+func short(v float64, decimals int) string {
+	if v != 0 && v > -1 && v < 1 {
+		decimals += 2
+	}
+	s := strconv.FormatFloat(v, 'f', decimals, 64)
+	if strings.Contains(s, ".") {
+		s = strings.TrimRight(strings.TrimRight(s, "0"), ".")
+	}
+	if s == "-0" {
+		s = "0"
+	}
+	return s
+}
+
+// WriteValue writes a value with its unit for people.
+func WriteValue(v any, unit string) string { return write(Quantity{Value: v, Unit: unit}, 2) }

@@ -1,0 +1,179 @@
+package report
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/facts"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// FactsText lists what was derived from an installation, part by part. With
+// working it shows for each number the formula, the numbers put in, the source
+// and the lines of the document they came from.
+func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bool, o Options) error {
+	p := newPage(w, o)
+	for _, subject := range engine.Catalogue() {
+		parts, stated := engine.PartsOf(f, subject.Name)
+		if !stated {
+			p.line(0, bold, subject.Name+": not stated")
+			p.blank()
+		}
+		for _, part := range parts {
+			line := doc.Position(part.At).Line
+			p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.Name), line))
+			for _, fact := range part.Facts {
+				p.fact(doc, fact, withWorking)
+			}
+			p.blank()
+		}
+	}
+	return p.err
+}
+
+func (p *page) fact(doc *schema.Document, f engine.Fact, withWorking bool) {
+	if f.Value == nil {
+		p.line(2, doubt, f.Name+" not known: "+strings.Join(spoken(f.Missing), ", "))
+		return
+	}
+	text := engine.WriteValue(f.Value, f.Unit)
+	if text == "" {
+		text = "none"
+	}
+	p.line(2, plain, f.Name+" = "+text)
+	if withWorking {
+		p.line(6, faint, f.Words)
+		if f.Number != nil {
+			p.working(doc, *f.Number, 6)
+		}
+	}
+}
+
+func spoken(pointers []string) []string {
+	words := make([]string, len(pointers))
+	for i, m := range pointers {
+		words[i] = m
+		if strings.HasPrefix(m, "/") {
+			words[i] = schema.Spoken(m)
+		}
+	}
+	return words
+}
+
+// working shows how a number came about, and how those put into it did.
+func (p *page) working(doc *schema.Document, n working.Number, indent int) {
+	if n.Formula() == "" {
+		p.line(indent, plain, n.Symbol()+" = "+withUnit(n)+" "+whence(doc, n))
+		return
+	}
+	p.line(indent, plain, fmt.Sprintf("%s = %s", n.Symbol(), n.Formula()))
+	p.line(indent, plain, fmt.Sprintf("%s = %s = %s", n.Symbol(), n.Filled(), withUnit(n)))
+	if n.Source().How != working.Definition {
+		p.line(indent, faint, Cite(n.Source()))
+	}
+	if indent > 18 {
+		return // deeper than this it is the same story again
+	}
+	for _, in := range n.Inputs() {
+		p.working(doc, in, indent+2)
+	}
+}
+
+func withUnit(n working.Number) string {
+	return strings.TrimSpace(working.Plain(n.Value()) + " " + n.Unit())
+}
+
+// whence says where a number that was not derived comes from.
+func whence(doc *schema.Document, n working.Number) string {
+	switch {
+	case n.Origin() != "":
+		return "(" + n.Origin() + "; " + Cite(n.Source()) + ")"
+	case n.Source().How == working.Definition:
+		return "(counted)"
+	case n.At() != "":
+		return fmt.Sprintf("(line %d, %s)", doc.Position(n.At()).Line, schema.Spoken(n.At()))
+	}
+	return ""
+}
+
+// The facts as JSON.
+type jsonFacts struct {
+	Document string                `json:"document"`
+	RuleSet  string                `json:"rule_set"`
+	Facts    map[string][]jsonPart `json:"facts"`
+}
+
+type jsonPart struct {
+	ID    string              `json:"id"`
+	At    string              `json:"at"`
+	Facts map[string]jsonFact `json:"facts"`
+}
+
+type jsonFact struct {
+	Value   any          `json:"value"`
+	Unit    string       `json:"unit,omitempty"`
+	Missing []string     `json:"missing,omitempty"`
+	Working *jsonWorking `json:"working,omitempty"`
+}
+
+type jsonWorking struct {
+	Symbol  string          `json:"symbol"`
+	Value   *float64        `json:"value"`
+	Unit    string          `json:"unit,omitempty"`
+	Formula string          `json:"formula,omitempty"`
+	Filled  string          `json:"filled,omitempty"`
+	At      string          `json:"at,omitempty"`
+	Origin  string          `json:"origin,omitempty"`
+	Source  *working.Source `json:"source,omitempty"`
+	From    []jsonWorking   `json:"from,omitempty"`
+}
+
+// FactsJSON writes the facts as one JSON object on one line.
+func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.Facts, withWorking bool) error {
+	out := jsonFacts{doc.Name, set.Name, map[string][]jsonPart{}}
+	for _, subject := range engine.Catalogue() {
+		parts, stated := engine.PartsOf(f, subject.Name)
+		if !stated {
+			continue
+		}
+		list := []jsonPart{}
+		for _, part := range parts {
+			list = append(list, partJSON(part, withWorking))
+		}
+		out.Facts[subject.Name] = list
+	}
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	return e.Encode(out)
+}
+
+func partJSON(part engine.Part, withWorking bool) jsonPart {
+	p := jsonPart{part.ID, part.At, map[string]jsonFact{}}
+	for _, f := range part.Facts {
+		j := jsonFact{Value: f.Value, Unit: f.Unit, Missing: f.Missing}
+		if withWorking && f.Number != nil {
+			j.Working = workingJSON(*f.Number)
+		}
+		p.Facts[f.Name] = j
+	}
+	return p
+}
+
+func workingJSON(n working.Number) *jsonWorking {
+	w := &jsonWorking{Symbol: n.Symbol(), Unit: n.Unit(), Formula: n.Formula(), Filled: n.Filled(), At: n.At(), Origin: n.Origin()}
+	if n.Known() {
+		v := n.Value()
+		w.Value = &v
+	}
+	if src := n.Source(); src.Document != "" {
+		w.Source = &src
+	}
+	for _, in := range n.Inputs() {
+		w.From = append(w.From, *workingJSON(in))
+	}
+	return w
+}

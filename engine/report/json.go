@@ -1,0 +1,156 @@
+package report
+
+import (
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"io"
+
+	"sunclause/engine"
+	"sunclause/facts/working"
+)
+
+// reportVersion is raised when a member changes its meaning or goes; a new
+// member does not raise it.
+const reportVersion = 1
+
+// The JSON report, as schema/report.schema.json describes it.
+type jsonReport struct {
+	ReportVersion int               `json:"report_version"`
+	Document      jsonDocument      `json:"document"`
+	RuleSets      []jsonRuleSet     `json:"rule_sets"`
+	Summary       Summary           `json:"summary"`
+	Passes        bool              `json:"passes"`
+	Requirements  []jsonRequirement `json:"requirements"`
+	Notes         []string          `json:"notes"`
+	Cautions      []string          `json:"cautions"`
+}
+
+type jsonDocument struct {
+	Path      string `json:"path"`
+	SHA256    string `json:"sha256"`
+	Reference string `json:"reference"`
+	Stage     string `json:"stage"`
+}
+
+type jsonRuleSet struct {
+	Name    string             `json:"name"`
+	Version string             `json:"version"`
+	SHA256  string             `json:"sha256"`
+	Layers  []engine.LayerInfo `json:"layers"`
+	Changes []engine.Change    `json:"changes"`
+}
+
+// Summary counts the judgments by outcome. Departures are also counted as not
+// met.
+type Summary struct {
+	Met           int `json:"met"`
+	NotMet        int `json:"not_met"`
+	NotShown      int `json:"not_shown"`
+	NotApplicable int `json:"not_applicable"`
+	Departures    int `json:"departures"`
+}
+
+type jsonRequirement struct {
+	ID        string            `json:"id"`
+	Title     string            `json:"title"`
+	Room      string            `json:"room"`
+	Level     engine.Level      `json:"level"`
+	Subject   string            `json:"subject"`
+	At        string            `json:"at"`
+	Line      int               `json:"line"`
+	Column    int               `json:"column"`
+	Outcome   engine.Outcome    `json:"outcome"`
+	Measured  *jsonMeasured     `json:"measured"`
+	Limit     *jsonLimit        `json:"limit"`
+	MarginPct *float64          `json:"margin_pct"`
+	Message   string            `json:"message"`
+	Remedy    string            `json:"remedy"`
+	Missing   []string          `json:"missing"`
+	Source    working.Source    `json:"source"`
+	Departure *engine.Departure `json:"departure"`
+	Changes   []engine.Change   `json:"changes,omitempty"`
+}
+
+type jsonMeasured struct {
+	Value any    `json:"value"`
+	Unit  string `json:"unit"`
+	Fact  string `json:"fact"`
+}
+
+type jsonLimit struct {
+	Comparison string `json:"comparison"`
+	Value      any    `json:"value"`
+	Unit       string `json:"unit"`
+	Fact       string `json:"fact,omitempty"`
+	Parameter  string `json:"parameter,omitempty"`
+}
+
+// JSON writes the report as one JSON object on one line, so that the reports of
+// several documents make one object a line (NDJSON).
+func JSON(w io.Writer, r *engine.Result, _ Options) error {
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	return e.Encode(jsonOf(r))
+}
+
+func jsonOf(r *engine.Result) jsonReport {
+	sum := sha256.Sum256(r.Document.Raw)
+	p := r.Document.Installation.Project
+	out := jsonReport{
+		ReportVersion: reportVersion,
+		Document:      jsonDocument{r.Document.Name, hex.EncodeToString(sum[:]), p.Reference.Value, p.Stage.Value},
+		RuleSets:      []jsonRuleSet{ruleSetOf(r.RuleSet)},
+		Summary:       Count(r),
+		Passes:        r.Passes,
+		Requirements:  make([]jsonRequirement, len(r.Judgments)),
+		Notes:         append([]string{}, r.Notes...),
+		Cautions:      Cautions,
+	}
+	for i, j := range r.Judgments {
+		out.Requirements[i] = requirementOf(j)
+	}
+	return out
+}
+
+func ruleSetOf(s *engine.RuleSet) jsonRuleSet {
+	return jsonRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]engine.Change{}, s.Changes...)}
+}
+
+func requirementOf(j engine.Judgment) jsonRequirement {
+	q := j.Requirement
+	out := jsonRequirement{
+		ID: q.ID, Title: q.Title, Room: q.Room, Level: q.Level,
+		Subject: j.Subject.ID, At: j.Subject.At, Line: j.Position.Line, Column: j.Position.Column,
+		Outcome: j.Outcome, MarginPct: j.MarginPct, Message: j.Say(), Remedy: q.Remedy,
+		Missing: append([]string{}, j.Missing...), Source: q.Source, Departure: j.Departure, Changes: q.Changes,
+	}
+	if m := j.Measured; m != nil {
+		out.Measured = &jsonMeasured{m.Value, m.Unit, m.Fact}
+	}
+	if l := j.Limit; l != nil {
+		out.Limit = &jsonLimit{q.Comparison, l.Value, l.Unit, l.Fact, l.From}
+	}
+	return out
+}
+
+// Count counts the judgments of a result by outcome.
+func Count(r *engine.Result) Summary {
+	var s Summary
+	for _, j := range r.Judgments {
+		switch j.Outcome {
+		case engine.Met:
+			s.Met++
+		case engine.NotMet:
+			s.NotMet++
+		case engine.NotShown:
+			s.NotShown++
+		default:
+			s.NotApplicable++
+		}
+		if j.Departure != nil && j.Departure.Void == "" {
+			s.Departures++
+		}
+	}
+	return s
+}

@@ -1,0 +1,151 @@
+package report
+
+import (
+	"encoding/json"
+	"fmt"
+	"io"
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/facts/working"
+)
+
+// RulesText lists the requirements of a rule set by room: what each asks, of
+// what, and where it comes from.
+func RulesText(w io.Writer, s *engine.RuleSet, requirements []*engine.Requirement, o Options) error {
+	p := newPage(w, o)
+	p.line(0, bold, fmt.Sprintf("%s: %s", layersOf(s), s.Title))
+	p.blank()
+	for _, room := range roomsOf(requirements) {
+		p.line(0, bold, room)
+		for _, q := range requirements {
+			if q.Room == room {
+				p.requirement(s, q)
+			}
+		}
+		p.blank()
+	}
+	p.changes(s)
+	return p.err
+}
+
+func roomsOf(requirements []*engine.Requirement) []string {
+	var rooms []string
+	seen := map[string]bool{}
+	for _, q := range requirements {
+		if !seen[q.Room] {
+			seen[q.Room] = true
+			rooms = append(rooms, q.Room)
+		}
+	}
+	return rooms
+}
+
+func (p *page) requirement(s *engine.RuleSet, q *engine.Requirement) {
+	p.line(2, plain, fmt.Sprintf("%s (%s)", q.ID, q.Level))
+	p.line(4, plain, q.Title)
+	p.line(4, plain, "asks of "+q.Subject+": "+Asks(s, q))
+	for _, w := range q.When {
+		p.line(4, plain, "applies where "+SayCondition(s, w))
+	}
+	p.line(4, faint, Cite(q.Source))
+	for _, c := range q.Changes {
+		p.line(4, doubt, fmt.Sprintf("changed by %s on %s from %s to %s: %s", c.Set, c.Date, c.From, c.To, c.Reason))
+	}
+}
+
+// Asks puts what a requirement compares into words.
+func Asks(s *engine.RuleSet, q *engine.Requirement) string {
+	if q.Rego && q.Comparison == "" {
+		return fmt.Sprintf("what the rule at %s:%d says", q.File, q.Line)
+	}
+	return q.Measure + " " + comparisonWords[q.Comparison] + " " + SayOperand(s, q.Limit)
+}
+
+var comparisonWords = map[string]string{
+	"at_most": "at most", "at_least": "at least", "below": "below", "above": "above",
+	"equals": "equal to", "differs": "other than", "one_of": "one of", "none_of": "none of",
+}
+
+// SayCondition puts a condition into words.
+func SayCondition(s *engine.RuleSet, w engine.Condition) string {
+	return w.Fact + " is " + comparisonWords[w.Comparison] + " " + SayOperand(s, w.Limit)
+}
+
+// SayOperand writes what a fact is compared with: a parameter with its present
+// value.
+func SayOperand(s *engine.RuleSet, o engine.Operand) string {
+	switch {
+	case o.Fact != "":
+		return o.Fact
+	case o.Parameter != "":
+		b := s.Book.Parameters[o.Parameter]
+		if b.IsText {
+			return fmt.Sprintf("%s (parameter %s)", b.Text, o.Parameter)
+		}
+		return fmt.Sprintf("%s (parameter %s)", strings.TrimSpace(working.Plain(b.Number)+" "+b.Unit), o.Parameter)
+	}
+	return engine.WriteValue(o.Value, "")
+}
+
+// changes lists what the set changes in the sets below it, so that nothing is
+// loosened unseen.
+func (p *page) changes(s *engine.RuleSet) {
+	if len(s.Changes) == 0 {
+		return
+	}
+	p.line(0, bold, "changes to the sets below")
+	for _, c := range s.Changes {
+		name := c.Requirement
+		switch {
+		case c.Parameter != "":
+			name = "parameter " + c.Parameter
+		case c.Table != "":
+			name = "table " + c.Table
+		}
+		if c.Loosens {
+			name += " (loosened)"
+		}
+		p.line(2, plain, fmt.Sprintf("%s, by %s on %s: %s, was %s. %s", name, c.Set, c.Date, c.To, c.From, c.Reason))
+	}
+}
+
+// The requirements as JSON.
+type jsonRules struct {
+	jsonRuleSet
+	Title        string     `json:"title"`
+	Requirements []jsonRule `json:"requirements"`
+}
+
+type jsonRule struct {
+	ID      string          `json:"id"`
+	Title   string          `json:"title"`
+	Room    string          `json:"room"`
+	Level   engine.Level    `json:"level"`
+	Subject string          `json:"subject"`
+	Asks    string          `json:"asks"`
+	When    []string        `json:"when"`
+	Remedy  string          `json:"remedy"`
+	Source  working.Source  `json:"source"`
+	Set     string          `json:"set"`
+	File    string          `json:"file"`
+	Line    int             `json:"line"`
+	Changes []engine.Change `json:"changes"`
+}
+
+// RulesJSON writes the requirements as one JSON object.
+func RulesJSON(w io.Writer, s *engine.RuleSet, requirements []*engine.Requirement) error {
+	out := jsonRules{ruleSetOf(s), s.Title, []jsonRule{}}
+	for _, q := range requirements {
+		when := []string{}
+		for _, c := range q.When {
+			when = append(when, SayCondition(s, c))
+		}
+		out.Requirements = append(out.Requirements, jsonRule{
+			q.ID, q.Title, q.Room, q.Level, q.Subject, Asks(s, q), when, q.Remedy, q.Source, q.Set, q.File, q.Line, append([]engine.Change{}, q.Changes...),
+		})
+	}
+	e := json.NewEncoder(w)
+	e.SetEscapeHTML(false)
+	return e.Encode(out)
+}

@@ -1,0 +1,237 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"slices"
+	"sort"
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/facts/working"
+)
+
+// Text writes the report for an installer's eye: by part of the installation,
+// worst first, each value against its limit with the clause and what would put
+// it right. It stays readable on 60 columns.
+func Text(w io.Writer, r *engine.Result, o Options) error {
+	p := newPage(w, o)
+	p.head(r)
+	for _, part := range byPart(r, o) {
+		p.part(r, part)
+	}
+	p.foot(r)
+	return p.err
+}
+
+// partOf is the judgments of one part of the installation.
+type partOf struct {
+	subject   working.Subject
+	judgments []engine.Judgment
+}
+
+// byPart groups the judgments to be listed by part, worst part first and worst
+// judgment first.
+func byPart(r *engine.Result, o Options) []partOf {
+	var parts []partOf
+	index := map[string]int{}
+	for _, j := range r.Judgments {
+		if !o.All && j.Outcome != engine.NotMet && j.Outcome != engine.NotShown {
+			continue
+		}
+		i, ok := index[j.Subject.ID]
+		if !ok {
+			i = len(parts)
+			index[j.Subject.ID] = i
+			parts = append(parts, partOf{subject: j.Subject})
+		}
+		parts[i].judgments = append(parts[i].judgments, j)
+	}
+	for _, p := range parts {
+		sort.SliceStable(p.judgments, func(a, b int) bool { return badness(p.judgments[a], o) < badness(p.judgments[b], o) })
+	}
+	sort.SliceStable(parts, func(a, b int) bool {
+		return badness(parts[a].judgments[0], o) < badness(parts[b].judgments[0], o)
+	})
+	return parts
+}
+
+// badness orders judgments, the worst being the least.
+func badness(j engine.Judgment, o Options) int {
+	order := map[engine.Outcome]int{engine.NotMet: 0, engine.NotShown: 2, engine.Met: 6, engine.NotApplicable: 7}
+	n := order[j.Outcome]
+	if n < 6 && !j.Counts(o.Strict) {
+		n += 3
+	}
+	return n
+}
+
+func (p *page) head(r *engine.Result) {
+	project := r.Document.Installation.Project
+	stage := strings.ReplaceAll(project.Stage.Value, "_", " ")
+	p.line(0, bold, fmt.Sprintf("%s, %s", project.Reference.Value, stage))
+	p.line(0, plain, r.Document.Name)
+	p.line(0, plain, "by "+layersOf(r.RuleSet))
+	p.blank()
+	p.line(0, verdictStyle(r), verdict(r))
+	p.line(0, plain, counts(Count(r)))
+	p.blank()
+}
+
+func layersOf(s *engine.RuleSet) string {
+	names := make([]string, len(s.Layers))
+	for i, l := range s.Layers {
+		names[i] = l.Name + " " + l.Version
+	}
+	return strings.Join(names, " over ")
+}
+
+func verdict(r *engine.Result) string {
+	if r.Passes {
+		return "PASSES"
+	}
+	return "DOES NOT PASS"
+}
+
+func verdictStyle(r *engine.Result) style {
+	if r.Passes {
+		return good
+	}
+	return bad
+}
+
+func counts(s Summary) string {
+	text := fmt.Sprintf("%d not met, %d not shown, %d met, %d not applicable", s.NotMet, s.NotShown, s.Met, s.NotApplicable)
+	if s.Departures > 0 {
+		text += fmt.Sprintf("; %d of the not met accepted in writing", s.Departures)
+	}
+	return text
+}
+
+func (p *page) part(r *engine.Result, part partOf) {
+	line := r.Document.Position(part.subject.At).Line
+	p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.subject.Name), line))
+	for _, j := range part.judgments {
+		p.judgment(r, j)
+	}
+	p.blank()
+}
+
+func upperFirst(s string) string {
+	if s == "" {
+		return s
+	}
+	return strings.ToUpper(s[:1]) + s[1:]
+}
+
+var outcomeWords = map[engine.Outcome]string{
+	engine.Met: "met", engine.NotMet: "NOT MET", engine.NotShown: "NOT SHOWN", engine.NotApplicable: "does not apply",
+}
+
+func (p *page) judgment(r *engine.Result, j engine.Judgment) {
+	q := j.Requirement
+	words := outcomeWords[j.Outcome]
+	if j.Departure != nil {
+		words += ", departure"
+	}
+	if q.Level == engine.Should && j.Outcome != engine.Met && j.Outcome != engine.NotApplicable {
+		words += " (should)"
+	}
+	p.line(2, p.styleOf(j), words+": "+q.Title)
+	if j.Outcome == engine.NotApplicable {
+		return
+	}
+	p.line(4, plain, upperFirst(j.Say()))
+	if j.Outcome == engine.Met {
+		p.line(4, faint, q.ID+", "+Cite(q.Source))
+		return
+	}
+	p.missing(r, j)
+	if q.Remedy != "" {
+		p.line(4, plain, "To put it right: "+q.Remedy)
+	}
+	if d := j.Departure; d != nil {
+		p.line(4, plain, sayDeparture(d))
+	}
+	p.line(4, faint, q.ID)
+	p.line(4, faint, Cite(q.Source))
+}
+
+func (p *page) styleOf(j engine.Judgment) style {
+	switch {
+	case j.Outcome == engine.Met:
+		return good
+	case j.Outcome == engine.NotApplicable:
+		return faint
+	case j.Counts(p.options.Strict) && j.Outcome == engine.NotMet:
+		return bad
+	}
+	return doubt
+}
+
+// missing says on which lines the missing members would stand.
+func (p *page) missing(r *engine.Result, j engine.Judgment) {
+	if j.Outcome != engine.NotShown {
+		return
+	}
+	var lines []string
+	for _, m := range j.Missing {
+		if strings.HasPrefix(m, "/") {
+			lines = append(lines, fmt.Sprint(r.Document.Position(m).Line))
+		}
+	}
+	lines = slices.Compact(lines)
+	if len(lines) > 5 {
+		lines = lines[:5]
+	}
+	if len(lines) > 0 {
+		p.line(4, plain, "State it at line "+strings.Join(lines, ", "))
+	}
+}
+
+func sayDeparture(d *engine.Departure) string {
+	text := fmt.Sprintf("Departure accepted by %s on %s: %s", d.Author, d.Date, d.Reason)
+	if d.Until != "" {
+		text += " (until " + d.Until + ")"
+	}
+	if d.Void != "" {
+		text += "; it does not count: " + d.Void
+	}
+	return text
+}
+
+// Cite writes a source in one line, and says how far it can be trusted.
+func Cite(s working.Source) string {
+	text := s.Document
+	if s.Edition != "" {
+		text += ":" + s.Edition
+	}
+	if s.Clause != "" {
+		text += ", " + s.Clause
+	}
+	switch {
+	case s.Verified || s.How == working.Definition:
+		return text
+	case s.How == working.CommonPractice:
+		return text + " (common practice, no published source)"
+	case s.How == working.Memory:
+		return text + " (clause from memory, check your copy)"
+	case s.How == working.Read:
+		return text + " (read second-hand, check your copy)"
+	}
+	return text
+}
+
+func (p *page) foot(r *engine.Result) {
+	if len(r.Notes) > 0 {
+		p.line(0, bold, "Notes")
+		for _, n := range r.Notes {
+			p.line(2, plain, n)
+		}
+		p.blank()
+	}
+	p.line(0, bold, "Cautions")
+	for _, c := range Cautions {
+		p.line(2, plain, c)
+	}
+}

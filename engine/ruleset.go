@@ -1,0 +1,177 @@
+// Package engine loads rule sets and judges installations by them.
+//
+// A rule set is a folder of data: a manifest with parameters, limit rows,
+// tables, and Rego rules for what a row cannot say. Sets build on one another
+// in layers. For every requirement and every part it is about, the engine
+// states one of four outcomes: met, not met, not shown, not applicable.
+//
+// Nothing else in sunclause knows OPA.
+package engine
+
+import (
+	"context"
+	"crypto/sha256"
+	"encoding/hex"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"sort"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/rego"
+
+	"sunclause/facts/book"
+	"sunclause/schema"
+)
+
+// RuleSet is a rule set with the sets it builds on, merged, compiled and ready
+// to judge. It may be used from several goroutines.
+type RuleSet struct {
+	Name         string
+	Title        string
+	Version      string
+	SHA256       string      // of the set with all it builds on and the shared modules
+	Layers       []LayerInfo // the set itself first, then what it builds on
+	Requirements []*Requirement
+	Off          []Change // requirements switched off, with the reasons
+	Changes      []Change // everything that sets changed in the sets below them
+	Book         book.Book
+
+	byID     map[string]*Requirement
+	modules  map[string]*ast.Module // as parsed, by file
+	compiler *ast.Compiler
+	rooms    []roomQuery
+	query    rego.PreparedEvalQuery
+}
+
+// LayerInfo tells one layer of a rule set from others: two sets with the same
+// digest judge alike.
+type LayerInfo struct {
+	Name    string `json:"name"`
+	Title   string `json:"title"`
+	Version string `json:"version"`
+	SHA256  string `json:"sha256"`
+}
+
+// Requirement finds a requirement of the set by its id.
+func (s *RuleSet) Requirement(id string) (*Requirement, bool) {
+	r, ok := s.byID[id]
+	return r, ok
+}
+
+// Load reads a rule set by the name of an embedded one, or from a folder, with
+// all sets that it builds on. A set that cannot be used whole is refused whole:
+// Problems for its data files, errors of the Rego compiler for its rules.
+func Load(ctx context.Context, embedded fs.FS, ref string) (*RuleSet, error) {
+	layers, err := readLayers(embedded, ref)
+	if err != nil {
+		return nil, err
+	}
+	library, err := readLibrary(embedded)
+	if err != nil {
+		return nil, err
+	}
+	s := &RuleSet{
+		Name: layers[0].name(), Title: layers[0].manifest.Title.Value, Version: layers[0].manifest.Version.Value,
+		byID: map[string]*Requirement{},
+	}
+	for _, l := range layers {
+		s.Layers = append(s.Layers, LayerInfo{l.name(), l.manifest.Title.Value, l.manifest.Version.Value, l.digest})
+	}
+	s.SHA256 = digestOf(s.Layers, library)
+	if err := s.merge(layers); err != nil {
+		return nil, err
+	}
+	if err := s.compile(ctx, layers, library); err != nil {
+		return nil, err
+	}
+	sort.Slice(s.Requirements, func(i, j int) bool { return s.Requirements[i].ID < s.Requirements[j].ID })
+	return s, nil
+}
+
+// digestOf sums up everything that decides how a set judges.
+func digestOf(layers []LayerInfo, library []moduleText) string {
+	sum := sha256.New()
+	for _, l := range layers {
+		fmt.Fprintln(sum, l.Name, l.SHA256)
+	}
+	for _, m := range library {
+		fmt.Fprintln(sum, m.name, len(m.text), m.text)
+	}
+	return hex.EncodeToString(sum.Sum(nil))
+}
+
+const maxLayers = 8
+
+// readLayers reads a set and what it builds on, the set itself first.
+func readLayers(embedded fs.FS, ref string) ([]*layer, error) {
+	var layers []*layer
+	for ref != "" {
+		l, err := openLayer(embedded, ref)
+		if err != nil {
+			return nil, err
+		}
+		if slices.ContainsFunc(layers, func(o *layer) bool { return o.name() == l.name() }) {
+			return nil, schema.Problems{l.source.ProblemAt("/extends", fmt.Sprintf("the set builds on a set called %q, which is its own name or one met before", l.name()), "give each set a name of its own, and let none build on itself")}
+		}
+		if layers = append(layers, l); len(layers) > maxLayers {
+			return nil, fmt.Errorf("rule set %s: more than %d sets build one on the other", ref, maxLayers)
+		}
+		next := l.manifest.Extends.Value
+		if strings.HasPrefix(next, ".") {
+			next = filepath.Join(ref, next)
+		}
+		ref = next
+	}
+	return layers, nil
+}
+
+// openLayer finds a set: a name without a slash or dot is an embedded one
+// unless only a folder of that name exists.
+func openLayer(embedded fs.FS, ref string) (*layer, error) {
+	if !strings.ContainsAny(ref, `/\.`) && ref != "lib" {
+		if sub, err := fs.Sub(embedded, ref); err == nil {
+			if _, err := fs.Stat(sub, manifestName); err == nil {
+				return readLayer(sub, path.Join("embedded", ref), true)
+			}
+		}
+	}
+	if info, err := os.Stat(ref); err != nil || !info.IsDir() {
+		return nil, fmt.Errorf("rule set %s: it is neither one of the embedded sets (%s) nor a folder", ref, strings.Join(Embedded(embedded), ", "))
+	}
+	return readLayer(os.DirFS(ref), filepath.ToSlash(ref), false)
+}
+
+// Embedded lists the names of the rule sets in a file system of sets.
+func Embedded(embedded fs.FS) []string {
+	found, _ := fs.Glob(embedded, "*/"+manifestName)
+	names := make([]string, len(found))
+	for i, f := range found {
+		names[i] = path.Dir(f)
+	}
+	return names
+}
+
+// readLibrary reads the Rego modules that all sets share.
+func readLibrary(embedded fs.FS) ([]moduleText, error) {
+	found, err := fs.Glob(embedded, "lib/*.rego")
+	if err != nil {
+		return nil, err
+	}
+	var modules []moduleText
+	for _, f := range found {
+		if strings.HasSuffix(f, "_test.rego") {
+			continue
+		}
+		raw, err := fs.ReadFile(embedded, f)
+		if err != nil {
+			return nil, fmt.Errorf("library of rules: %w", err)
+		}
+		modules = append(modules, moduleText{"lib", "embedded/" + f, string(raw)})
+	}
+	return modules, nil
+}

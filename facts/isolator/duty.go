@@ -1,0 +1,123 @@
+package isolator
+
+import (
+	"slices"
+
+	"sunclause/facts/circuit"
+	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// duty works out what the strings put on the isolator: for each of its ways the
+// strings that pass through it, and from them the voltage and the current.
+func (f *Isolator) duty(index int, c *circuit.Circuit, pv pvstring.Facts) {
+	if pv.Untraced != nil {
+		f.Strings = working.UnknownList(pv.Untraced...)
+		f.StringsParallel = working.Unknown("N_p", "", pv.Untraced...)
+		f.VocMaxV = working.Unknown("U_oc,max", "V", pv.Untraced...)
+		f.IscMaxA = working.Unknown("I_duty", "A", pv.Untraced...)
+		return
+	}
+	var ids []string
+	var voltages, currents []working.Number
+	parallel := 0
+	for _, way := range c.Through(index, stringIDs(pv)) {
+		var inWay []working.Number
+		for _, s := range pv.Strings {
+			if slices.Contains(way, s.ID) {
+				ids = append(ids, s.ID)
+				voltages = append(voltages, s.VocMaxV)
+				inWay = append(inWay, s.IscMaxA)
+			}
+		}
+		parallel = max(parallel, len(inWay))
+		currents = append(currents, working.Sum("I_way", "A", inWay...))
+	}
+	f.Strings = working.List(ids...)
+	f.StringsParallel = working.Counted("N_p", parallel, f.At)
+	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
+	f.IscMaxA = working.Greatest("I_duty", "A", currents...)
+}
+
+func stringIDs(pv pvstring.Facts) []string {
+	ids := make([]string, len(pv.Strings))
+	for i, s := range pv.Strings {
+		ids[i] = s.ID
+	}
+	return ids
+}
+
+// rating picks the row of the maker's table that holds for the isolator: of the
+// rows in its utilization category and wiring, the one with the lowest rated
+// voltage that still covers the duty, since the rated current belongs to a
+// voltage; where none covers it, the one with the highest. A table has no
+// answer between its rows.
+func (f *Isolator) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) {
+	f.UeV, f.IeA = working.Unknown("U_e", "V"), working.Unknown("I_e", "A")
+	missing := f.ratingNeeds(iso)
+	if len(missing) > 0 {
+		f.UeV, f.IeA = working.Unknown("U_e", "V", missing...), working.Unknown("I_e", "A", missing...)
+		return
+	}
+	var best *schema.SwitchRating
+	for i := range sheet.Ratings {
+		r := &sheet.Ratings[i]
+		if !r.UtilizationCategory.Is(iso.UtilizationCategory.Value) || r.PolesInSeries.Value != iso.PolesInSeries.Value {
+			continue
+		}
+		if best == nil || f.better(r.UeV.Value, best.UeV.Value) {
+			best = r
+		}
+	}
+	if best == nil { // the sheet has no row for this use: nothing is shown to carry it
+		at := sheet.At() + "/ratings"
+		f.UeV, f.IeA = working.Unknown("U_e", "V", at), working.Unknown("I_e", "A", at)
+		return
+	}
+	f.UeV, f.IeA = working.Stated("U_e", "V", best.UeV), working.Stated("I_e", "A", best.IeA)
+}
+
+func (f *Isolator) ratingNeeds(iso schema.Isolator) []string {
+	var missing []string
+	for _, t := range []schema.Text{iso.Datasheet, iso.UtilizationCategory} {
+		if !t.Stated() {
+			missing = append(missing, t.At())
+		}
+	}
+	if !iso.PolesInSeries.Stated() {
+		missing = append(missing, iso.PolesInSeries.At())
+	}
+	return append(missing, f.VocMaxV.Missing()...)
+}
+
+// better reports whether a rated voltage suits the duty better than another.
+func (f *Isolator) better(ue, than float64) bool {
+	duty := f.VocMaxV.Value()
+	if ue >= duty && than >= duty {
+		return ue < than
+	}
+	return ue > than
+}
+
+// leaves works out what stays live in daylight with this isolator alone open.
+func (f *Isolator) leaves(index int, c *circuit.Circuit) {
+	state := c.Daylight(func(i int) bool { return i == index })
+	closed := c.Daylight(func(int) bool { return false })
+	f.RunsLive = state.LiveRuns()
+	f.RunsDead = deadBy(closed.LiveRuns(), state.LiveRuns())
+}
+
+// deadBy lists the runs that are live before and not after.
+func deadBy(before, after working.Names) working.Names {
+	if !after.Known() {
+		return after
+	}
+	var ids []string
+	for _, id := range before.Values() {
+		if !slices.Contains(after.Values(), id) {
+			ids = append(ids, id)
+		}
+	}
+	return working.List(ids...)
+}

@@ -1,0 +1,171 @@
+// Package isolator derives the facts of isolators: the duty that the strings
+// put on them, the rating that the maker gives for the way they are wired, and
+// what each of them leaves live in daylight.
+package isolator
+
+import (
+	"slices"
+	"strconv"
+
+	"sunclause/facts/circuit"
+	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Isolator holds the facts of one isolator.
+type Isolator struct {
+	working.Subject
+
+	Circuit           working.Text   `json:"circuit" words:"circuit it opens: pv_dc, battery_dc or ac"`
+	Strings           working.Names  `json:"strings" words:"strings whose current passes through it"`
+	StringsParallel   working.Number `json:"strings_in_parallel" words:"most strings in parallel on one of its ways"`
+	VocMaxV           working.Number `json:"voc_max_v" words:"greatest maximum voltage of the strings it opens"`
+	IscMaxA           working.Number `json:"isc_max_a" words:"greatest design short-circuit current through one of its ways"`
+	UeV               working.Number `json:"ue_v" words:"rated operational voltage as wired, in the stated category"`
+	IeA               working.Number `json:"ie_a" words:"rated operational current at that voltage"`
+	Category          working.Text   `json:"utilization_category" words:"utilization category it is used in"`
+	Poles             working.Number `json:"poles" words:"poles of the device"`
+	PolesUsed         working.Number `json:"poles_used" words:"poles that its wiring takes up"`
+	BreaksAll         working.Flag   `json:"breaks_all_conductors" words:"whether every way breaks all live conductors"`
+	TogetherFlag      working.Flag   `json:"breaks_all_poles_together" words:"whether one movement opens all poles"`
+	IndependentManual working.Flag   `json:"independent_manual_operation" words:"whether its speed does not depend on the hand"`
+	PolaritySensitive working.Flag   `json:"polarity_sensitive" words:"whether it breaks current in one direction only"`
+	LockableOff       working.Flag   `json:"lockable_off" words:"whether it can be locked open as installed"`
+	OnOffMarked       working.Flag   `json:"on_off_marked" words:"whether ON and OFF are marked"`
+	IthA              working.Number `json:"ithe_a" words:"rated thermal current in an enclosure"`
+	IthAmbientC       working.Number `json:"ithe_ambient_c" words:"ambient temperature to which that current belongs"`
+	AmbientMaxC       working.Number `json:"ambient_max_c" words:"highest ambient temperature around it"`
+	Place             working.Text   `json:"place" words:"where it stands"`
+	Outdoors          working.Flag   `json:"outdoors" words:"whether it stands in the open"`
+	IPSolids          working.Number `json:"ip_solids" words:"first figure of the enclosure's IP code"`
+	IPWater           working.Number `json:"ip_water" words:"second figure of the enclosure's IP code"`
+	UVResistant       working.Flag   `json:"uv_resistant" words:"whether the enclosure resists sunlight"`
+	Entries           working.Text   `json:"entries" words:"face through which cables enter the enclosure"`
+	GlandsFit         working.Flag   `json:"glands_fit" words:"whether the glands fit their cables"`
+	DrilledBack       working.Flag   `json:"drilled_through_back" words:"whether fixing holes go through the back"`
+	Combustible       working.Flag   `json:"enclosure_combustible" words:"whether the enclosure burns"`
+	BuiltIn           working.Flag   `json:"built_in" words:"whether it is part of an inverter"`
+	DistanceM         working.Number `json:"distance_to_inverter_m" words:"distance from the inverter"`
+	Accessible        working.Flag   `json:"readily_accessible" words:"whether it can be reached without a ladder, tool or key"`
+	RunsLive          working.Names  `json:"runs_live_when_open" words:"runs of PV cable still live in daylight with this isolator alone open"`
+	RunsDead          working.Names  `json:"runs_dead_when_open" words:"runs of PV cable that it makes dead when it alone is open"`
+}
+
+// Derive derives the facts of every isolator; nil when the document states none.
+func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Isolator {
+	if in.Isolators == nil {
+		return nil
+	}
+	all := make([]Isolator, len(in.Isolators))
+	for i, iso := range in.Isolators {
+		all[i] = isolatorOf(in, i, iso, c, pv)
+	}
+	return all
+}
+
+func isolatorOf(in *schema.Installation, index int, iso schema.Isolator, c *circuit.Circuit, pv pvstring.Facts) Isolator {
+	sheet := in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value]
+	f := Isolator{
+		Subject:           working.Subject{ID: iso.ID.Value, At: iso.At(), Name: "isolator " + iso.ID.Value},
+		Circuit:           working.StatedText(iso.Circuit),
+		Category:          working.StatedText(iso.UtilizationCategory),
+		Poles:             working.Stated("n_poles", "", sheet.Poles),
+		PolesUsed:         polesUsed(iso),
+		BreaksAll:         breaksAll(iso),
+		TogetherFlag:      working.StatedFlag(sheet.BreaksAllPolesTogether),
+		IndependentManual: working.StatedFlag(sheet.IndependentManualOperation),
+		PolaritySensitive: working.StatedFlag(sheet.PolaritySensitive),
+		LockableOff:       working.StatedFlag(iso.LockableOff),
+		OnOffMarked:       working.StatedFlag(sheet.OnOffMarked),
+		IthA:              working.Stated("I_the", "A", sheet.ItheA),
+		IthAmbientC:       working.Stated("T_the", "°C", sheet.ItheAmbientC),
+		AmbientMaxC:       working.Stated("T_amb", "°C", iso.AmbientMaxC),
+		BuiltIn:           working.Is(iso.BuiltInto.Stated(), iso.At()),
+		DistanceM:         working.Stated("d", "m", iso.DistanceToInverterM),
+		Accessible:        working.StatedFlag(iso.ReadilyAccessible),
+	}
+	if !iso.Datasheet.Stated() {
+		f.noSheet(iso.Datasheet.At())
+	}
+	f.enclosure(iso)
+	f.duty(index, c, pv)
+	f.rating(iso, sheet)
+	f.leaves(index, c)
+	return f
+}
+
+// noSheet names the reference as what is missing, rather than members of a
+// datasheet that nobody can find.
+func (f *Isolator) noSheet(at string) {
+	f.Poles = working.Unknown("n_poles", "", at)
+	f.IthA = working.Unknown("I_the", "A", at)
+	f.IthAmbientC = working.Unknown("T_the", "°C", at)
+	for _, flag := range []*working.Flag{&f.TogetherFlag, &f.IndependentManual, &f.PolaritySensitive, &f.OnOffMarked} {
+		*flag = working.UnknownFlag(at)
+	}
+}
+
+// outdoorPlaces are the places in the open.
+var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground"}
+
+func (f *Isolator) enclosure(iso schema.Isolator) {
+	e := iso.Enclosure
+	f.Place = working.StatedText(iso.Place)
+	f.Outdoors = working.UnknownFlag(iso.Place.At())
+	if iso.Place.Stated() {
+		f.Outdoors = working.Is(slices.Contains(outdoorPlaces, iso.Place.Value), iso.Place.At())
+	}
+	f.IPSolids = ipFigure("IP_1", e.IP, 2)
+	f.IPWater = ipFigure("IP_2", e.IP, 3)
+	f.UVResistant = working.StatedFlag(e.UVResistant)
+	f.Entries = working.StatedText(e.Entries)
+	f.GlandsFit = working.StatedFlag(e.GlandsFit)
+	f.DrilledBack = working.StatedFlag(e.DrilledThroughBack)
+	f.Combustible = working.StatedFlag(e.Combustible)
+}
+
+// ipFigure reads one figure of an IP code. X means not stated.
+func ipFigure(symbol string, code schema.Text, index int) working.Number {
+	if !code.Stated() || len(code.Value) <= index {
+		return working.Unknown(symbol, "", code.At())
+	}
+	v, err := strconv.Atoi(code.Value[index : index+1])
+	if err != nil {
+		return working.Unknown(symbol, "", code.At())
+	}
+	return working.Counted(symbol, v, code.At())
+}
+
+func breaksAll(iso schema.Isolator) working.Flag {
+	for _, w := range iso.Ways {
+		if !w.ConductorsOpened.Stated() {
+			return working.UnknownFlag(w.ConductorsOpened.At())
+		}
+		if !circuit.BreaksAll(w.ConductorsOpened) {
+			return working.Is(false, w.ConductorsOpened.At())
+		}
+	}
+	return working.Is(true, iso.At())
+}
+
+// conductorsBroken counts the conductors that each word of conductors_opened
+// stands for.
+var conductorsBroken = map[string]float64{
+	"positive": 1, "negative": 1, "both": 2, "line": 1, "line_and_neutral": 2, "all_lines": 3, "all_lines_and_neutral": 4,
+}
+
+// polesUsed counts the poles that the wiring takes up: for each way the
+// conductors it breaks, times the poles in series in each.
+func polesUsed(iso schema.Isolator) working.Number {
+	inSeries := working.Stated("n_ser", "", iso.PolesInSeries)
+	conductors := 0.0
+	for _, w := range iso.Ways {
+		if !w.ConductorsOpened.Stated() {
+			return working.Unknown("n_used", "", w.ConductorsOpened.At())
+		}
+		conductors += conductorsBroken[w.ConductorsOpened.Value]
+	}
+	f := working.Formula{Symbol: "n_used", Text: "n_con · n_ser", Source: working.ByDefinition}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Counted("n_con", int(conductors), iso.At()), inSeries)
+}

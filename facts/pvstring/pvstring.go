@@ -1,0 +1,144 @@
+package pvstring
+
+import (
+	"slices"
+
+	"sunclause/facts/book"
+	"sunclause/facts/circuit"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Facts are the facts of this room. A list is nil when the document does not
+// state the parts it is about.
+type Facts struct {
+	Strings   []String
+	Mppts     []Mppt
+	Inverters []Inverter
+
+	// Untraced names what is missing when the input of some string could not be
+	// found. Then nothing can be said of what any input, isolator or run carries.
+	Untraced []string
+}
+
+// Inverter holds the facts of one inverter's DC side as a whole.
+type Inverter struct {
+	working.Subject
+
+	Separation  working.Text   `json:"separation" words:"separation of the DC side from the AC side"`
+	Strings     working.Number `json:"strings" words:"strings that feed it"`
+	DcPowerW    working.Number `json:"dc_power_w" words:"rated power of the modules that feed it"`
+	DcPowerMaxW working.Number `json:"dc_power_max_w" words:"greatest PV power the maker allows"`
+	AcPowerW    working.Number `json:"ac_power_rated_w" words:"rated AC power"`
+	DcAcRatio   working.Number `json:"dc_ac_ratio" words:"rated power of the modules over rated AC power"`
+}
+
+// Derive derives the facts of every string, tracking input and inverter.
+func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
+	var f Facts
+	if in.Strings != nil {
+		f.Strings = make([]String, 0, len(in.Strings))
+	}
+	for _, s := range in.Strings {
+		f.Strings = append(f.Strings, stringOf(in, s, c, b))
+	}
+	if in.Inverters == nil {
+		f.alone()
+		return f
+	}
+	f.Mppts, f.Inverters = []Mppt{}, []Inverter{}
+	fed := f.byInput()
+	dark := c.Daylight(func(int) bool { return true })
+	for _, i := range inputs(in) {
+		m := mpptOf(in, i, fed[circuit.Input(i.inv.ID.Value, i.index)], dark)
+		for _, s := range fed[m.ID] {
+			s.neighbours(m)
+		}
+		if f.Untraced != nil {
+			m.untraced(f.Untraced)
+		}
+		f.Mppts = append(f.Mppts, m)
+	}
+	f.alone()
+	for _, inv := range in.Inverters {
+		f.Inverters = append(f.Inverters, f.inverterOf(in, inv, fed))
+	}
+	return f
+}
+
+// byInput groups the strings by the input they feed.
+func (f *Facts) byInput() map[string][]*String {
+	fed := map[string][]*String{}
+	if f.Strings == nil {
+		f.Untraced = []string{"/strings"}
+	}
+	for i := range f.Strings {
+		s := &f.Strings[i]
+		if s.Mppt.Known() {
+			fed[s.Mppt.Value()] = append(fed[s.Mppt.Value()], s)
+		} else {
+			f.Untraced = append(f.Untraced, s.Mppt.Missing()...)
+		}
+	}
+	return fed
+}
+
+// untraced leaves unknown what the input carries, since a string that was not
+// traced may be one of its own.
+func (m *Mppt) untraced(missing []string) {
+	m.Strings = working.UnknownList(missing...)
+	for _, n := range []*working.Number{&m.StringsParallel, &m.IscStcA, &m.IscMaxA, &m.ImpA, &m.VocMaxV, &m.VocMismatchPct,
+		&m.SeriesSpread, &m.ModuleTypes, &m.Planes, &m.AzimuthSpreadDeg, &m.PitchSpreadDeg} {
+		*n = working.Unknown(n.Symbol(), n.Unit(), missing...)
+	}
+}
+
+// neighbours adds what hangs on the other strings of the input: when one string
+// is faulted, all others can feed the fault.
+func (s *String) neighbours(m Mppt) {
+	s.StringsParallel = m.StringsParallel
+	s.ReverseA = difference("I_rev", m.IscStcA, s.IscStcA.As("I_sc"))
+	s.ReverseMaxA = difference("I_rev,max", m.IscMaxA, s.IscMaxA.As("I_sc,max"))
+}
+
+func difference(symbol string, all, own working.Number) working.Number {
+	f := working.Formula{Symbol: symbol, Unit: "A", Text: all.Symbol() + " − " + own.Symbol(),
+		Source: working.Source{Document: "IEC 62548", Edition: "2016", Clause: "6.5.3", How: working.Read}}
+	return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, own)
+}
+
+// alone leaves the facts about neighbours unknown where some string was not
+// found to reach an input: it may be a neighbour of any.
+func (f *Facts) alone() {
+	for i := range f.Strings {
+		s := &f.Strings[i]
+		missing := append(slices.Clone(f.Untraced), s.Mppt.Missing()...)
+		if len(missing) > 0 || s.StringsParallel.Symbol() == "" {
+			s.StringsParallel = working.Unknown("N_p", "", missing...)
+			s.ReverseA = working.Unknown("I_rev", "A", missing...)
+			s.ReverseMaxA = working.Unknown("I_rev,max", "A", missing...)
+		}
+	}
+}
+
+func (f *Facts) inverterOf(in *schema.Installation, inv schema.Inverter, fed map[string][]*String) Inverter {
+	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+	var own []*String
+	for i := range sheet.MPPTs {
+		own = append(own, fed[circuit.Input(inv.ID.Value, i)]...)
+	}
+	v := Inverter{
+		Subject:     working.Subject{ID: inv.ID.Value, At: inv.At(), Name: "inverter " + inv.ID.Value},
+		Separation:  working.StatedText(sheet.Separation),
+		Strings:     working.Counted("n", len(own), inv.At()),
+		DcPowerW:    working.Sum("P_dc", "W", each(own, func(s *String) working.Number { return s.PowerW })...),
+		DcPowerMaxW: working.Stated("P_dc,max", "W", sheet.DCPowerMaxW),
+		AcPowerW:    working.Stated("P_ac", "W", sheet.ACPowerRatedW),
+	}
+	if f.Untraced != nil {
+		v.Strings = working.Unknown("n", "", f.Untraced...)
+		v.DcPowerW = working.Unknown("P_dc", "W", f.Untraced...)
+	}
+	v.DcAcRatio = ratio("P_dc/P_ac", v.DcPowerW, v.AcPowerW)
+	return v
+}

@@ -1,0 +1,111 @@
+package working
+
+import (
+	"slices"
+
+	"sunclause/schema"
+)
+
+// Text is a word that is known or not: a kind, a category, an id.
+type Text struct {
+	value   string
+	known   bool
+	at      string
+	missing []string
+}
+
+// StatedText takes a text of the document.
+func StatedText(t schema.Text) Text {
+	w := Text{value: t.Value, known: t.Stated(), at: t.At()}
+	if !w.known {
+		w.missing = []string{t.At()}
+	}
+	return w
+}
+
+// Word makes a known text that stands at, or was derived at, a place.
+func Word(value, at string) Text { return Text{value: value, known: true, at: at} }
+
+// UnknownText makes a text that cannot be told, for want of the members named.
+func UnknownText(missing ...string) Text { return Text{missing: missing} }
+
+// Known reports whether the text has a value.
+func (t Text) Known() bool { return t.known }
+
+// Value is the text itself; it means nothing unless known.
+func (t Text) Value() string { return t.value }
+
+// Missing names what would have to be stated.
+func (t Text) Missing() []string { return t.missing }
+
+// At is the JSON pointer of the text.
+func (t Text) At() string { return t.at }
+
+// Flag is a yes or no that is known or not.
+type Flag struct {
+	value   bool
+	known   bool
+	at      string
+	missing []string
+}
+
+// StatedFlag takes a flag of the document.
+func StatedFlag(f schema.Flag) Flag {
+	w := Flag{value: f.Value, known: f.Stated(), at: f.At()}
+	if !w.known {
+		w.missing = []string{f.At()}
+	}
+	return w
+}
+
+// Is makes a known flag that was derived at a place.
+func Is(value bool, at string) Flag { return Flag{value: value, known: true, at: at} }
+
+// UnknownFlag makes a flag that cannot be told, for want of the members named.
+func UnknownFlag(missing ...string) Flag { return Flag{missing: missing} }
+
+// Known reports whether the flag has a value.
+func (f Flag) Known() bool { return f.known }
+
+// Value is the flag itself; it means nothing unless known.
+func (f Flag) Value() bool { return f.value }
+
+// Missing names what would have to be stated.
+func (f Flag) Missing() []string { return f.missing }
+
+// At is the JSON pointer of the flag.
+func (f Flag) At() string { return f.at }
+
+// Names is a list of ids that is known or not, in order.
+type Names struct {
+	values  []string
+	known   bool
+	missing []string
+}
+
+// List makes a known list; the ids are sorted and stand once each.
+func List(ids ...string) Names {
+	values := slices.Clone(ids)
+	slices.Sort(values)
+	return Names{values: slices.Compact(values), known: true}
+}
+
+// UnknownList makes a list that cannot be told, for want of the members named.
+func UnknownList(missing ...string) Names { return Names{missing: missing} }
+
+// Known reports whether the list has a value.
+func (n Names) Known() bool { return n.known }
+
+// Values are the ids; they mean nothing unless known.
+func (n Names) Values() []string { return n.values }
+
+// Missing names what would have to be stated.
+func (n Names) Missing() []string { return n.missing }
+
+// Subject is the part of the installation that a set of facts is about. Every
+// facts struct that rules can judge embeds one.
+type Subject struct {
+	ID   string `json:"id"`
+	At   string `json:"-"` // JSON pointer of the part
+	Name string `json:"-"` // the part in words, as in "string S1"
+}

@@ -1,0 +1,155 @@
+// Package working derives quantities and keeps their working: the formula in
+// symbols, the numbers put in, the source of the formula, and the members of
+// the document that everything came from.
+//
+// A quantity is known or unknown. Whatever is derived from an unknown one is
+// unknown too, and names what was missing. Nothing is ever guessed.
+package working
+
+import (
+	"math"
+	"slices"
+	"strconv"
+
+	"sunclause/schema"
+)
+
+// Source says where a formula, figure or rule comes from.
+type Source struct {
+	Document string `json:"document"`
+	Edition  string `json:"edition,omitempty"`
+	Clause   string `json:"clause,omitempty"`
+	How      How    `json:"how"`
+	Verified bool   `json:"verified"` // someone read that clause in that document
+}
+
+// How says in what way a source is known.
+type How string
+
+// The ways in which a source can be known.
+const (
+	Read           How = "read"            // in the document named, or in one that quotes it
+	Memory         How = "memory"          // remembered; check your copy
+	CommonPractice How = "common practice" // a rule of thumb with no published source
+	Definition     How = "definition"      // true by the meaning of the words
+)
+
+// ByDefinition is the source of sums, counts and ratios.
+var ByDefinition = Source{Document: "definition", How: Definition}
+
+// Number is a quantity with its working. The zero Number is unknown and does
+// not say why; make one with Stated, Figure, Formula.Of or Unknown.
+type Number struct {
+	value   float64
+	known   bool
+	symbol  string
+	unit    string
+	formula string
+	source  Source
+	inputs  []Number
+	at      string   // JSON pointer, of a number the document states
+	origin  string   // of a number that comes from the rule set
+	missing []string // JSON pointers, or what the rule set lacks
+}
+
+// digits is to how many significant digits a quantity is kept. Beyond them a
+// binary fraction shows its noise, and a limit met exactly would look exceeded.
+const digits = 12
+
+// Round keeps as many significant digits as every quantity has.
+func Round(v float64) float64 {
+	if v == 0 || math.IsInf(v, 0) || math.IsNaN(v) {
+		return v
+	}
+	r, _ := strconv.ParseFloat(strconv.FormatFloat(v, 'e', digits-1, 64), 64)
+	return r
+}
+
+// Stated takes a number of the document. Unit is for reading; the number is
+// used as it stands.
+func Stated(symbol, unit string, n schema.Number) Number {
+	w := Number{value: n.Value, known: n.Stated(), symbol: symbol, unit: unit, at: n.At()}
+	if !w.known {
+		w.missing = []string{n.At()}
+	}
+	return w
+}
+
+// Figure takes a number of the rule set: a parameter or the cell of a table.
+func Figure(symbol, unit string, v float64, origin string, src Source) Number {
+	return Number{value: v, known: true, symbol: symbol, unit: unit, origin: origin, source: src}
+}
+
+// Counted takes a number that was counted over parts of the document, such as
+// the strings that meet at an input.
+func Counted(symbol string, n int, at string) Number {
+	return Number{value: float64(n), known: true, symbol: symbol, at: at, source: ByDefinition}
+}
+
+// Unknown makes a number that cannot be derived, for want of the members named.
+func Unknown(symbol, unit string, missing ...string) Number {
+	return Number{symbol: symbol, unit: unit, missing: missing}
+}
+
+// Known reports whether the number has a value.
+func (n Number) Known() bool { return n.known }
+
+// Value is the number itself; it means nothing unless the number is known.
+func (n Number) Value() float64 { return n.value }
+
+// Symbol is the letter the formula knows it by.
+func (n Number) Symbol() string { return n.symbol }
+
+// Unit is the unit of the value; "" for counts and ratios.
+func (n Number) Unit() string { return n.unit }
+
+// Formula is how it was derived, in symbols; "" when it was stated.
+func (n Number) Formula() string { return n.formula }
+
+// Source is where the formula, or the figure, comes from.
+func (n Number) Source() Source { return n.source }
+
+// Inputs are the numbers put into the formula.
+func (n Number) Inputs() []Number { return n.inputs }
+
+// At is the JSON pointer of a number that the document states.
+func (n Number) At() string { return n.at }
+
+// Origin names the parameter or table a figure of the rule set comes from.
+func (n Number) Origin() string { return n.origin }
+
+// Missing names, for an unknown number, what would have to be stated.
+func (n Number) Missing() []string { return n.missing }
+
+// As gives the number another symbol, for use in the next formula.
+func (n Number) As(symbol string) Number {
+	n.symbol = symbol
+	return n
+}
+
+// Pointers are the members of the document that the number was derived from.
+func (n Number) Pointers() []string {
+	var all []string
+	n.collect(&all)
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
+func (n Number) collect(all *[]string) {
+	if n.at != "" {
+		*all = append(*all, n.at)
+	}
+	for _, in := range n.inputs {
+		in.collect(all)
+	}
+}
+
+// union merges lists of missing members, in order and once each.
+func union(lists ...[]string) []string {
+	var all []string
+	for _, l := range lists {
+		all = append(all, l...)
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}

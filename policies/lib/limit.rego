@@ -1,0 +1,53 @@
+# METADATA
+# title: Limit rows
+# description: >-
+#   Judges every limit row of a rule set, and every condition under which a
+#   requirement applies. A row is data: subject, measure, comparison, limit.
+package lib.limit
+
+# broken holds the rows whose limit a subject does not keep.
+broken contains {"id": row.id, "subject": s.id} if {
+	some row in data.rows
+	some s in subjects[row.subject]
+	value := fact(s, row.measure)
+	limit := operand(s, row.limit)
+	not holds(row.comparison, value, limit)
+}
+
+# excluded holds the requirements that do not apply to a subject: one of their
+# conditions is known not to hold.
+excluded contains {"id": row.id, "subject": s.id} if {
+	some row in data.conditions
+	some s in subjects[row.subject]
+	some condition in row.when
+	value := fact(s, condition.fact)
+	limit := operand(s, condition.limit)
+	not holds(condition.comparison, value, limit)
+}
+
+# subjects are the lists that rows judge; the whole installation is a list of one.
+subjects := object.union(input, {"installation": [input.installation]})
+
+fact(s, name) := s[name.own]
+
+fact(_, name) := input.installation[name.installation]
+
+operand(s, limit) := fact(s, limit.fact)
+
+operand(_, limit) := limit.value
+
+holds("at_most", value, limit) if value <= limit
+
+holds("at_least", value, limit) if value >= limit
+
+holds("below", value, limit) if value < limit
+
+holds("above", value, limit) if value > limit
+
+holds("equals", value, limit) if value == limit
+
+holds("differs", value, limit) if value != limit
+
+holds("one_of", value, limit) if value in limit
+
+holds("none_of", value, limit) if not value in limit

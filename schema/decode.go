@@ -1,0 +1,111 @@
+// Package schema is the installation document: its JSON Schemas, one a room,
+// the Go mirror of them, and the reading of a text into that mirror.
+//
+// A document is read whole or refused whole. What is wrong with it comes back
+// as Problems, each with file, line and column, what was met and what is
+// allowed. A member left out means "not stated", which the mirror keeps apart
+// from zero, no and the empty list.
+//
+// Nothing else in sunclause knows the JSON Schema library or the text formats:
+// the files of a rule set are read and checked here too.
+package schema
+
+import (
+	"encoding/json"
+	"reflect"
+	"strconv"
+)
+
+// Document is an installation together with the text it was read from.
+type Document struct {
+	*Source
+	Installation Installation
+}
+
+// Decode reads one installation from a JSON text. The name is what problems
+// are reported under. What is wrong with the text comes back as Problems; any
+// other error is a fault of sunclause itself.
+func Decode(name string, raw []byte) (*Document, error) {
+	s, problems := readJSON(name, raw)
+	if s.root == nil {
+		if len(problems) == 0 {
+			problems = Problems{s.problem(0, "", "the document is null", "an installation is one JSON object")}
+		}
+		return nil, problems.sorted()
+	}
+	more, err := s.validate(InstallationSchema)
+	if err != nil {
+		return nil, err
+	}
+	if problems = append(problems, more...); len(problems) > 0 {
+		return nil, problems.sorted()
+	}
+	d := &Document{Source: s}
+	if err := fill(reflect.ValueOf(&d.Installation).Elem(), s.root, ""); err != nil {
+		return nil, err
+	}
+	if problems = checkReferences(d); len(problems) > 0 {
+		return nil, problems.sorted()
+	}
+	return d, nil
+}
+
+// ReadYAML reads a YAML text of a rule set into the mirror v, a pointer to a
+// struct of Texts, Numbers, Flags and lists of such. When schemaName is not
+// empty the text is first held against that schema; a text that is known to be
+// sound, as the embedded sets are, need not be.
+func ReadYAML(name string, raw []byte, schemaName string, v any) (*Source, error) {
+	s, problems := readYAML(name, raw)
+	if len(problems) > 0 {
+		return s, problems.sorted()
+	}
+	if schemaName != "" {
+		problems, err := s.validate(schemaName)
+		if err != nil {
+			return s, err
+		}
+		if len(problems) > 0 {
+			return s, problems
+		}
+	}
+	return s, fill(reflect.ValueOf(v).Elem(), s.root, "")
+}
+
+// ReadCard reads the custom block of a rule's METADATA, which the Rego parser
+// has already turned into plain values, into the mirror v. Problems are given
+// the line on which the block begins.
+func ReadCard(name string, line int, custom map[string]any, v any) error {
+	s := Placed(name, line)
+	s.root = plain(custom)
+	problems, err := s.validate(CardSchema)
+	if err != nil {
+		return err
+	}
+	if len(problems) > 0 {
+		return problems
+	}
+	return fill(reflect.ValueOf(v).Elem(), s.root, "")
+}
+
+// plain turns the numbers of a tree into the form that a text gives them.
+func plain(v any) any {
+	switch v := v.(type) {
+	case map[string]any:
+		m := make(map[string]any, len(v))
+		for k, e := range v {
+			m[k] = plain(e)
+		}
+		return m
+	case []any:
+		l := make([]any, len(v))
+		for i, e := range v {
+			l[i] = plain(e)
+		}
+		return l
+	case int:
+		return json.Number(strconv.Itoa(v))
+	case float64:
+		return json.Number(strconv.FormatFloat(v, 'g', -1, 64))
+	}
+	return v
+}

@@ -1,0 +1,193 @@
+package schema
+
+import (
+	"bytes"
+	"sort"
+	"strconv"
+	"strings"
+	"unicode"
+	"unicode/utf8"
+)
+
+// Source is a text in JSON or YAML, read into a tree of plain values, with the
+// place of each value kept.
+type Source struct {
+	Name string // as the user named it; shown in front of every problem
+	Raw  []byte
+
+	root       any             // map[string]any, []any, json.Number, string, bool or nil
+	offsets    map[string]mark // by JSON pointer
+	lines      []int           // offset of the first byte of each line
+	characters []int           // how many characters begin before each block of the text
+	before     int             // lines that stand before the text in its file
+}
+
+// mark is where a value starts, and where its member name starts when it has one.
+type mark struct{ value, name int }
+
+// Position is a place in a text for people: both count from 1, the column in
+// characters.
+type Position struct{ Line, Column int }
+
+func newSource(name string, raw []byte) *Source {
+	return &Source{Name: name, Raw: raw, offsets: map[string]mark{}, lines: lineStarts(raw), characters: charactersBefore(raw)}
+}
+
+func lineStarts(raw []byte) []int {
+	starts := make([]int, 1, bytes.Count(raw, []byte{'\n'})+1)
+	for i, b := range raw {
+		if b == '\n' {
+			starts = append(starts, i+1)
+		}
+	}
+	return starts
+}
+
+// block is the number of bytes between two counts of characters. With the
+// counts, a column is found as fast in a text of one endless line as in any.
+const block = 4096
+
+func charactersBefore(raw []byte) []int {
+	counts := make([]int, 1, len(raw)/block+1)
+	for i := block; i <= len(raw); i += block {
+		counts = append(counts, counts[len(counts)-1]+countCharacters(raw[i-block:i]))
+	}
+	return counts
+}
+
+// countCharacters counts the bytes that begin a character of UTF-8.
+func countCharacters(raw []byte) int {
+	n := 0
+	for _, b := range raw {
+		if utf8.RuneStart(b) {
+			n++
+		}
+	}
+	return n
+}
+
+// Root is the whole text as plain values. It must not be changed.
+func (s *Source) Root() any { return s.root }
+
+// Position finds the value at a JSON pointer; where there is none, the nearest
+// enclosing value that exists.
+func (s *Source) Position(pointer string) Position { return s.position(s.offset(pointer)) }
+
+func (s *Source) offset(pointer string) int {
+	for {
+		if m, ok := s.offsets[pointer]; ok {
+			return m.value
+		}
+		i := strings.LastIndexByte(pointer, '/')
+		if i < 0 {
+			return 0
+		}
+		pointer = pointer[:i]
+	}
+}
+
+// offsetOfName finds the member name of the value at a JSON pointer.
+func (s *Source) offsetOfName(pointer string) int {
+	if m, ok := s.offsets[pointer]; ok && m.name >= 0 {
+		return m.name
+	}
+	return s.offset(pointer)
+}
+
+func (s *Source) position(offset int) Position {
+	offset = min(max(offset, 0), len(s.Raw))
+	line := s.line(offset)
+	column := s.charactersTo(offset) - s.charactersTo(s.lines[line-1]) + 1
+	return Position{s.before + line, column}
+}
+
+// line is the number of the line, within the text, on which an offset lies.
+func (s *Source) line(offset int) int { return sort.SearchInts(s.lines, offset+1) }
+
+func (s *Source) charactersTo(offset int) int {
+	i := offset / block
+	return s.characters[i] + countCharacters(s.Raw[i*block:offset])
+}
+
+// lookup follows a JSON pointer through the tree.
+func (s *Source) lookup(pointer string) (any, bool) {
+	v := s.root
+	for _, token := range split(pointer) {
+		switch node := v.(type) {
+		case map[string]any:
+			next, ok := node[token]
+			if !ok {
+				return nil, false
+			}
+			v = next
+		case []any:
+			i, err := strconv.Atoi(token)
+			if err != nil || i < 0 || i >= len(node) {
+				return nil, false
+			}
+			v = node[i]
+		default:
+			return nil, false
+		}
+	}
+	return v, true
+}
+
+// split cuts a JSON pointer into its unescaped tokens.
+func split(pointer string) []string {
+	if pointer == "" {
+		return nil
+	}
+	tokens := strings.Split(pointer[1:], "/")
+	for i, t := range tokens {
+		tokens[i] = strings.ReplaceAll(strings.ReplaceAll(t, "~1", "/"), "~0", "~")
+	}
+	return tokens
+}
+
+func escape(token string) string {
+	if !strings.ContainsAny(token, "~/") {
+		return token
+	}
+	return strings.ReplaceAll(strings.ReplaceAll(token, "~", "~0"), "/", "~1")
+}
+
+// Spoken writes a JSON pointer as people say it: strings[0].voc_v.
+func Spoken(pointer string) string {
+	var b strings.Builder
+	for _, t := range split(pointer) {
+		if _, err := strconv.Atoi(t); err == nil {
+			b.WriteString("[" + t + "]")
+			continue
+		}
+		if b.Len() > 0 {
+			b.WriteByte('.')
+		}
+		b.WriteString(spokenName(t))
+	}
+	if b.Len() == 0 {
+		return "the document"
+	}
+	return b.String()
+}
+
+// spokenName is the member name itself, in quotes when it is not a plain word.
+func spokenName(name string) string {
+	for _, r := range name {
+		if r != '_' && r != '-' && r != '$' && !unicode.IsLetter(r) && !unicode.IsDigit(r) {
+			return quote(name)
+		}
+	}
+	if name == "" {
+		return `""`
+	}
+	return beginning(name)
+}
+
+// Placed makes an empty source that begins on a line of a file, for problems
+// with something that was read out of the middle of it.
+func Placed(name string, line int) *Source {
+	s := newSource(name, nil)
+	s.before = line - 1
+	return s
+}

@@ -1,0 +1,138 @@
+package schema
+
+import (
+	"fmt"
+	"slices"
+	"strconv"
+	"strings"
+)
+
+// terminal checks a reference to the terminal of a part, as in ISO1.1.in. A
+// part's bare id stands for its body, to which protective conductors go.
+func (c *references) terminal(t Text) {
+	id, rest, _ := strings.Cut(t.Value, ".")
+	if _, ok := c.kinds[id]; !ok {
+		c.unknown(t, fmt.Sprintf("there is no part with the id %q", id), c.idsOf("any_part"))
+		return
+	}
+	if rest == "" {
+		return
+	}
+	if names := c.terminals(id); !slices.Contains(names, rest) {
+		c.unknownTerminal(t, id, names)
+	}
+}
+
+func (c *references) unknownTerminal(t Text, id string, names []string) {
+	what := fmt.Sprintf("%s: the %s %s has no terminal %q", Spoken(t.At()), inPlainWords(c.kinds[id]), id, t.Value)
+	remedy := fmt.Sprintf("write %q", id)
+	if len(names) > 0 {
+		remedy = fmt.Sprintf("it has %s.%s", id, strings.Join(names, ", "+id+"."))
+	}
+	c.problems = append(c.problems, c.doc.problemAt(t.At(), what, remedy))
+}
+
+// terminals lists the terminals that a part has by name, none for a part that
+// is its own only terminal.
+func (c *references) terminals(id string) []string {
+	in := &c.doc.Installation
+	switch c.kinds[id] {
+	case "array":
+		return arrayTerminals(in, id)
+	case "isolator":
+		return isolatorTerminals(in, id)
+	case "inverter":
+		return inverterTerminals(in, id)
+	case "board":
+		return boardTerminals(in, id)
+	case "meter":
+		return []string{"in", "out"}
+	case "changeover":
+		return []string{"grid", "source", "load"}
+	case "battery":
+		return []string{"ac"}
+	}
+	return nil
+}
+
+func arrayTerminals(in *Installation, id string) []string {
+	var names []string
+	for _, a := range in.Arrays {
+		if a.ID.Value == id {
+			for w := 1; w <= int(a.Ways.Value); w++ {
+				names = append(names, strconv.Itoa(w))
+			}
+		}
+	}
+	return append(names, "out")
+}
+
+func isolatorTerminals(in *Installation, id string) []string {
+	var names []string
+	for _, iso := range in.Isolators {
+		if iso.ID.Value == id {
+			for _, w := range iso.Ways {
+				names = append(names, w.ID.Value+".in", w.ID.Value+".out")
+			}
+		}
+	}
+	return names
+}
+
+func inverterTerminals(in *Installation, id string) []string {
+	var names []string
+	for _, inv := range in.Inverters {
+		if inv.ID.Value == id {
+			for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
+				names = append(names, strconv.Itoa(i+1))
+			}
+		}
+	}
+	return append(names, "battery", "ac", "backup")
+}
+
+func boardTerminals(in *Installation, id string) []string {
+	names := []string{"in"}
+	for _, b := range in.AC.Boards {
+		if b.ID.Value == id {
+			for _, w := range b.Ways {
+				names = append(names, w.ID.Value)
+			}
+		}
+	}
+	return names
+}
+
+// checkRuns makes sure that a run that carries power ends at named terminals,
+// and that it does not begin where it ends.
+func (c *references) checkRuns() {
+	for _, r := range c.doc.Installation.Cables {
+		if slices.Contains([]string{"protective", "bonding", "earthing", "control"}, r.Service.Value) {
+			continue
+		}
+		for _, t := range []Text{r.From, r.To} {
+			names := c.terminals(t.Value)
+			if len(names) > 0 && c.kinds[t.Value] != "battery" {
+				c.unknownTerminal(t, t.Value, names)
+			}
+		}
+		if r.From.Value == r.To.Value {
+			c.problems = append(c.problems, c.doc.problemAt(r.To.At(), fmt.Sprintf("run %s ends at %s, where it begins", r.ID.Value, r.To.Value), "name the terminal at its other end"))
+		}
+	}
+}
+
+// checkModules makes sure that a coefficient is stated in one unit only: two
+// statements of one thing can disagree, and nobody could say which holds.
+func (c *references) checkModules() {
+	for _, m := range c.doc.Installation.Datasheets.Modules {
+		c.oneOf(m.VocCoeffPctPerK, m.VocCoeffVPerK)
+		c.oneOf(m.IscCoeffPctPerK, m.IscCoeffAPerK)
+	}
+}
+
+func (c *references) oneOf(a, b Number) {
+	if a.Stated() && b.Stated() {
+		c.problems = append(c.problems, c.doc.problemAt(b.At(), fmt.Sprintf("%s states what %s has stated already", Spoken(b.At()), Spoken(a.At())), "keep the one that the sheet prints"))
+	}
+}
