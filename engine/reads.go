@@ -143,8 +143,12 @@ func (s *scanner) expr(e *ast.Expr) {
 	case *ast.Every:
 		s.alias(t.Domain)
 		s.body(t.Body)
+	case *ast.Not:
+		s.body(t.Body)
 	case []*ast.Term:
 		s.step(t)
+	default:
+		s.refuse(s.at, "this rule has a step of a kind that sunclause does not know; write it with plain conditions, not, some or every")
 	}
 }
 
@@ -174,6 +178,9 @@ func (s *scanner) equality(a, b *ast.Term) {
 	_, bVar := b.Value.(ast.Var)
 	switch {
 	case aVar && bVar:
+		if s.bindings.whole(a) && len(s.bindings.origins(a)) > 1 {
+			s.refuseWhole(a, "a comparison")
+		}
 	case aVar:
 		s.alias(b)
 	case bVar:
@@ -198,6 +205,7 @@ func (s *scanner) wholeList(t *ast.Term) bool {
 // alias looks at a term that is given a name, and may be whole.
 func (s *scanner) alias(t *ast.Term) {
 	switch v := t.Value.(type) {
+	case ast.Var:
 	case ast.Ref:
 		s.ref(v, t, "", true)
 	case *ast.ArrayComprehension:
@@ -299,24 +307,27 @@ func (s *scanner) data(v ast.Ref) {
 		s.refuse(s.at, "this rule reads the whole of data; name the parameter, table or rule it needs")
 		return
 	}
-	root, _ := v[1].Value.(ast.String)
-	switch root {
+	name, _ := v[1].Value.(ast.String)
+	switch root := string(name); root {
 	case "parameters", "tables":
-		name, plain := "", false
-		if len(v) > 2 {
-			n, ok := v[2].Value.(ast.String)
-			name, plain = string(n), ok
-		}
-		if !plain {
-			s.refuse(s.at, "this rule does not say plainly which of the %s it reads; write data.%s.NAME", root, root)
-		} else if root == "parameters" {
-			s.found.Parameters = append(s.found.Parameters, name)
-		} else {
-			s.found.Tables = append(s.found.Tables, name)
-		}
+		s.figure(root, v[2:])
 	case "rows", "conditions":
 		s.refuse(s.at, "data.%s belongs to the judging of limit rows; a rule cannot read it", root)
 	default:
 		s.helpers(v, s.at)
 	}
+}
+
+// figure records a parameter or table, which has to be named plainly.
+func (s *scanner) figure(root string, rest ast.Ref) {
+	if len(rest) > 0 {
+		if name, plain := rest[0].Value.(ast.String); plain && root == "parameters" {
+			s.found.Parameters = append(s.found.Parameters, string(name))
+			return
+		} else if plain {
+			s.found.Tables = append(s.found.Tables, string(name))
+			return
+		}
+	}
+	s.refuse(s.at, "this rule does not say plainly which of the %s it reads; write data.%s.NAME", root, root)
 }

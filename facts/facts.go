@@ -71,9 +71,9 @@ func installationOf(in *schema.Installation, f *Facts) Installation {
 		Strings:    working.Counted("n", len(f.Strings), "/strings"),
 	}
 	var power, voltage []working.Number
-	for _, s := range f.Strings {
-		power = append(power, s.PowerW)
-		voltage = append(voltage, s.VocMaxV)
+	for i := range f.Strings {
+		power = append(power, f.Strings[i].PowerW)
+		voltage = append(voltage, f.Strings[i].VocMaxV)
 	}
 	v.DcPowerW = working.Sum("P_dc", "W", power...)
 	v.VocMaxV = working.Greatest("U_oc,max", "V", voltage...)

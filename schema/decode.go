@@ -12,6 +12,8 @@ package schema
 
 import (
 	"encoding/json"
+	"fmt"
+	"math"
 	"reflect"
 	"strconv"
 )
@@ -26,26 +28,25 @@ type Document struct {
 // are reported under. What is wrong with the text comes back as Problems; any
 // other error is a fault of sunclause itself.
 func Decode(name string, raw []byte) (*Document, error) {
-	s, problems := readJSON(name, raw)
+	s, found := readJSON(name, raw)
 	if s.root == nil {
-		if len(problems) == 0 {
-			problems = Problems{s.problem(0, "", "the document is null", "an installation is one JSON object")}
+		if len(found.list) == 0 {
+			found.say(0, "", "the document is null", "an installation is one JSON object that begins with {")
 		}
-		return nil, problems.sorted()
+		return nil, found.problems()
 	}
-	more, err := s.validate(InstallationSchema)
-	if err != nil {
+	if err := s.validate(InstallationSchema, found); err != nil {
 		return nil, err
 	}
-	if problems = append(problems, more...); len(problems) > 0 {
-		return nil, problems.sorted()
+	if len(found.list) > 0 {
+		return nil, found.problems()
 	}
 	d := &Document{Source: s}
 	if err := fill(reflect.ValueOf(&d.Installation).Elem(), s.root, ""); err != nil {
 		return nil, err
 	}
-	if problems = checkReferences(d); len(problems) > 0 {
-		return nil, problems.sorted()
+	if found = checkReferences(d); len(found.list) > 0 {
+		return nil, found.problems()
 	}
 	return d, nil
 }
@@ -55,18 +56,14 @@ func Decode(name string, raw []byte) (*Document, error) {
 // empty the text is first held against that schema; a text that is known to be
 // sound, as the embedded sets are, need not be.
 func ReadYAML(name string, raw []byte, schemaName string, v any) (*Source, error) {
-	s, problems := readYAML(name, raw)
-	if len(problems) > 0 {
-		return s, problems.sorted()
-	}
-	if schemaName != "" {
-		problems, err := s.validate(schemaName)
-		if err != nil {
+	s, found := readYAML(name, raw)
+	if len(found.list) == 0 && schemaName != "" {
+		if err := s.validate(schemaName, found); err != nil {
 			return s, err
 		}
-		if len(problems) > 0 {
-			return s, problems
-		}
+	}
+	if len(found.list) > 0 {
+		return s, found.problems()
 	}
 	return s, fill(reflect.ValueOf(v).Elem(), s.root, "")
 }
@@ -77,17 +74,18 @@ func ReadYAML(name string, raw []byte, schemaName string, v any) (*Source, error
 func ReadCard(name string, line int, custom map[string]any, v any) error {
 	s := Placed(name, line)
 	s.root = plain(custom)
-	problems, err := s.validate(CardSchema)
-	if err != nil {
+	found := &findings{source: s}
+	if err := s.validate(CardSchema, found); err != nil {
 		return err
 	}
-	if len(problems) > 0 {
-		return problems
+	if len(found.list) > 0 {
+		return found.problems()
 	}
 	return fill(reflect.ValueOf(v).Elem(), s.root, "")
 }
 
-// plain turns the numbers of a tree into the form that a text gives them.
+// plain turns the numbers of a tree into the form that a text gives them, and
+// what is no number in JSON into a text.
 func plain(v any) any {
 	switch v := v.(type) {
 	case map[string]any:
@@ -105,6 +103,9 @@ func plain(v any) any {
 	case int:
 		return json.Number(strconv.Itoa(v))
 	case float64:
+		if math.IsInf(v, 0) || math.IsNaN(v) {
+			return fmt.Sprint(v)
+		}
 		return json.Number(strconv.FormatFloat(v, 'g', -1, 64))
 	}
 	return v

@@ -3,78 +3,116 @@ package schema
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
+	"net/url"
 	"slices"
-	"sort"
-	"strconv"
 	"strings"
 
-	"github.com/agnivade/levenshtein"
 	"github.com/santhosh-tekuri/jsonschema/v5"
 )
 
-// explain turns one failed keyword into problems in the words of the trade:
-// where, what was met, what is allowed.
-func (s *Source) explain(schemaName string, leaf *jsonschema.ValidationError) Problems {
-	at := leaf.InstanceLocation
-	r := ruleAt(schemaName, leaf.KeywordLocation)
-	value, _ := s.lookup(at)
-	keyword := leaf.KeywordLocation[strings.LastIndexByte(leaf.KeywordLocation, '/')+1:]
-	switch keyword {
-	case "required":
-		return s.explainMissing(at, value, r)
-	case "additionalProperties":
-		return s.explainUnknown(at, value, r)
-	}
-	if strings.Contains(leaf.KeywordLocation, "/propertyNames") {
-		return Problems{s.problemAt(at, fmt.Sprintf("%s: a key that is not %s", Spoken(at), r.words), "use letters, digits, - and _")}
-	}
-	what := fmt.Sprintf("%s%s: met %s, allowed %s", Spoken(at), inWords(at, r), met(value), allowed(keyword, r))
-	return Problems{s.problemAt(at, what, suggestion(keyword, value, r))}
+// explainer turns failed keywords of a schema into findings that say in the
+// words of the trade where, what was met, and what is allowed.
+type explainer struct {
+	source  *Source
+	found   *findings
+	settled map[int]bool // places of which something worse was said before
+	schema  string
+	rules   map[string]rule // by keyword location
 }
 
-func (s *Source) explainMissing(at string, value any, r rule) Problems {
-	have, _ := value.(map[string]any)
-	var ps Problems
+// leaf adds what one failed keyword has to say. Missing and unknown members
+// are a finding each.
+func (e *explainer) leaf(leaf *jsonschema.ValidationError) {
+	at, location := pointerOf(leaf.InstanceLocation), leaf.KeywordLocation
+	if e.settled[e.source.offset(at)] && at != "" {
+		return
+	}
+	r := e.ruleAt(location)
+	switch keyword := location[strings.LastIndexByte(location, '/')+1:]; {
+	case keyword == "required":
+		e.missing(at, r)
+	case keyword == "additionalProperties":
+		e.unknown(at, r)
+	case strings.Contains(location, "/propertyNames"):
+		e.badKey(at, location, r)
+	default:
+		e.found.add(e.source.offset(at), location, func() Problem { return e.failed(at, keyword, r) })
+	}
+}
+
+// pointerOf undoes the escaping as of a URL that the library adds to pointers.
+func pointerOf(location string) string {
+	if at, err := url.PathUnescape(location); err == nil {
+		return at
+	}
+	return location
+}
+
+func (e *explainer) ruleAt(location string) rule {
+	r, ok := e.rules[location]
+	if !ok {
+		r = ruleAt(e.schema, location)
+		e.rules[location] = r
+	}
+	return r
+}
+
+// failed speaks of a value that is not as it must be.
+func (e *explainer) failed(at, keyword string, r rule) Problem {
+	value, _ := e.source.lookup(at)
+	what := fmt.Sprintf("%s%s: met %s, allowed %s", Spoken(at), inWords(at, r), met(value), allowed(keyword, r))
+	return e.source.ProblemAt(at, what, suggestion(at, keyword, value, r))
+}
+
+func (e *explainer) missing(at string, r rule) {
+	have := e.members(at)
 	for _, n := range stringsOf(r.limits["required"]) {
 		if _, ok := have[n]; ok {
 			continue
 		}
-		what := fmt.Sprintf("%s lacks the member %q%s", Spoken(at), n, inWords("", rule{words: wordsOf(r.limits, n)}))
-		ps = append(ps, s.problemAt(at, what, "add it; without it this part cannot be told from others"))
+		e.found.add(e.source.offset(at), n, func() Problem {
+			what := fmt.Sprintf("%s lacks %q%s", Spoken(at), n, inWords("", rule{words: wordsOf(r.limits, n)}))
+			return e.source.ProblemAt(at, what, "add it")
+		})
 	}
-	return ps
 }
 
-func (s *Source) explainUnknown(at string, value any, r rule) Problems {
-	have, _ := value.(map[string]any)
+func (e *explainer) unknown(at string, r rule) {
 	known := knownMembers(r.limits)
-	var ps Problems
-	for n := range have {
+	for n := range e.members(at) {
 		if slices.Contains(known, n) {
 			continue
 		}
-		remedy := "remove it"
-		if near := nearest(n, known); near != "" {
-			remedy = fmt.Sprintf("did you mean %q?", near)
-		} else if len(known) <= 12 {
-			remedy = "it can have " + strings.Join(known, ", ")
-		}
-		ps = append(ps, s.problemAtName(at+"/"+escape(n), fmt.Sprintf("%s has no member %q", Spoken(at), n), remedy))
+		child := at + "/" + escape(n)
+		e.found.add(e.source.offsetOfName(child), n, func() Problem {
+			what := fmt.Sprintf("%s has no member %s", Spoken(at), quote(n))
+			return e.source.problem(e.source.offsetOfName(child), child, what, otherMember(n, known, r))
+		})
 	}
-	return ps
+}
+
+// badKey speaks of the key of a member that cannot be an id.
+func (e *explainer) badKey(at, location string, r rule) {
+	offset := e.source.offsetOfName(at)
+	e.found.add(offset, location, func() Problem {
+		what := fmt.Sprintf("%s: this key is not made of %s", Spoken(at), r.words)
+		return e.source.problem(offset, at, what, "give it a key that can be an id")
+	})
+}
+
+func (e *explainer) members(at string) map[string]any {
+	value, _ := e.source.lookup(at)
+	members, _ := value.(map[string]any)
+	return members
 }
 
 func knownMembers(limits map[string]any) []string {
 	props, _ := limits["properties"].(map[string]any)
-	names := make([]string, 0, len(props))
-	for n := range props {
-		names = append(names, n)
-	}
-	sort.Strings(names)
-	return names
+	return slices.Sorted(maps.Keys(props))
 }
 
-// wordsOf finds the description of a member, its own or that of what it refers to.
+// wordsOf finds the description of a member.
 func wordsOf(limits map[string]any, name string) string {
 	props, _ := limits["properties"].(map[string]any)
 	p, _ := props[name].(map[string]any)
@@ -83,7 +121,7 @@ func wordsOf(limits map[string]any, name string) string {
 }
 
 func inWords(at string, r rule) string {
-	if r.words == "" || strings.HasSuffix(at, "/id") {
+	if r.words == "" || at == "" && r.limits != nil || strings.HasSuffix(at, "/id") {
 		return ""
 	}
 	return " (" + r.words + ")"
@@ -93,18 +131,18 @@ func inWords(at string, r rule) string {
 func met(v any) string {
 	switch v := v.(type) {
 	case map[string]any:
-		return "an object"
+		return "an object { }"
 	case []any:
+		if len(v) == 1 {
+			return "a list of one"
+		}
 		return fmt.Sprintf("a list of %d", len(v))
 	case nil:
 		return "null"
 	case json.Number:
 		return v.String()
 	case string:
-		if r := []rune(v); len(r) > 40 {
-			v = string(r[:40]) + "…"
-		}
-		return strconv.Quote(v)
+		return quote(v)
 	}
 	return fmt.Sprint(v)
 }
@@ -118,16 +156,9 @@ func allowed(keyword string, r rule) string {
 	limit := r.limits[keyword]
 	switch keyword {
 	case "type":
-		if t, ok := limit.(string); ok {
-			return kinds[t]
-		}
-		var words []string
-		for _, t := range stringsOf(limit) {
-			words = append(words, kinds[t])
-		}
-		return strings.Join(words, " or ")
+		return kindWords(limit)
 	case "enum":
-		return "one of " + strings.Join(stringsOf(limit), ", ")
+		return oneOf(stringsOf(limit))
 	case "minimum":
 		return fmt.Sprintf("%v or more", limit)
 	case "maximum":
@@ -135,7 +166,7 @@ func allowed(keyword string, r rule) string {
 	case "exclusiveMinimum":
 		return fmt.Sprintf("more than %v", limit)
 	case "minItems":
-		return fmt.Sprintf("at least %v", limit)
+		return fmt.Sprintf("%v or more", limit)
 	case "maxItems", "maxProperties":
 		return fmt.Sprintf("at most %v", limit)
 	case "minLength":
@@ -143,28 +174,36 @@ func allowed(keyword string, r rule) string {
 	case "maxLength":
 		return fmt.Sprintf("at most %v characters", limit)
 	case "pattern":
-		if d, ok := r.limits["description"].(string); ok {
-			return d
-		}
+		return patternWords(r)
 	}
 	return fmt.Sprintf("%s %v", keyword, limit)
 }
 
-func suggestion(keyword string, value any, r rule) string {
-	word, isText := value.(string)
-	switch {
-	case keyword == "enum" && isText:
-		if near := nearest(word, stringsOf(r.limits["enum"])); near != "" {
-			return fmt.Sprintf("did you mean %q?", near)
-		}
-	case keyword == "type" && value == nil:
-		return "leave the member out if it is not known"
-	case keyword == "type" && isText:
-		if _, err := strconv.ParseFloat(word, 64); err == nil {
-			return "write the number without quotes"
-		}
+func kindWords(types any) string {
+	if t, ok := types.(string); ok {
+		return kinds[t]
 	}
-	return ""
+	words := stringsOf(types)
+	for i, t := range words {
+		words[i] = kinds[t]
+	}
+	return strings.Join(words, " or ")
+}
+
+func oneOf(words []string) string {
+	if len(words) == 1 {
+		return words[0]
+	}
+	return "one of " + strings.Join(words, ", ")
+}
+
+// patternWords takes the description that stands beside the pattern. A pattern
+// without one shows itself, which is a fault of the schema.
+func patternWords(r rule) string {
+	if d, ok := r.limits["description"].(string); ok {
+		return d
+	}
+	return fmt.Sprintf("what fits %v", r.limits["pattern"])
 }
 
 func stringsOf(v any) []string {
@@ -174,18 +213,4 @@ func stringsOf(v any) []string {
 		words[i] = fmt.Sprint(w)
 	}
 	return words
-}
-
-// Nearest finds the candidate most like a word that is not among them; "" when
-// none is near enough to be what was meant.
-func Nearest(word string, candidates []string) string { return nearest(word, candidates) }
-
-func nearest(word string, candidates []string) string {
-	best, distance := "", max(2, len(word)/3)+1
-	for _, c := range candidates {
-		if d := levenshtein.ComputeDistance(strings.ToLower(word), strings.ToLower(c)); d < distance {
-			best, distance = c, d
-		}
-	}
-	return best
 }

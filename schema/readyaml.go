@@ -1,8 +1,11 @@
 package schema
 
 import (
+	"bytes"
 	"encoding/json"
+	"errors"
 	"fmt"
+	"io"
 	"regexp"
 	"strconv"
 	"strings"
@@ -11,45 +14,84 @@ import (
 	"go.yaml.in/yaml/v3"
 )
 
+// maxYAML is the size of one file of a rule set, far above any real one.
+const maxYAML = 1 << 20
+
 // readYAML reads a YAML text of a rule set into the same tree as readJSON, with
 // the same limits. Anchors, aliases, tags and merge keys are refused: a rule
 // set is plain data, and an alias can blow a small text up without bound.
-func readYAML(name string, raw []byte) (*Source, Problems) {
+func readYAML(name string, raw []byte) (*Source, *findings) {
+	if len(raw) > maxYAML {
+		s := newSource(name, nil)
+		f := &findings{source: s}
+		f.say(0, "", fmt.Sprintf("the text has %d bytes; at most %d are read", len(raw), maxYAML), "split it into several files")
+		return s, f
+	}
 	s := newSource(name, raw)
-	if len(raw) > maxBytes {
-		return s, Problems{s.problem(0, "", fmt.Sprintf("the text has %d bytes; at most %d are read", len(raw), maxBytes), "")}
-	}
+	f := &findings{source: s}
 	if !utf8.Valid(raw) {
-		return s, Problems{s.problem(0, "", "the text is not UTF-8", "save it as UTF-8")}
+		f.say(0, "", "the text is not UTF-8", "save it as UTF-8")
+		return s, f
 	}
-	var doc yaml.Node
-	if err := yaml.Unmarshal(raw, &doc); err != nil {
-		return s, Problems{s.yamlBroken(err)}
+	doc, err := parseYAML(raw)
+	switch {
+	case err != nil:
+		f.brokenYAML(err)
+	case len(doc.Content) == 0:
+		f.say(0, "", "the text is empty", "remove the file, or write what it is for")
+	default:
+		r := &yamlReader{source: s, found: f, line: 1}
+		s.root = r.value(doc.Content[0], "", -1, 1)
 	}
-	if len(doc.Content) == 0 {
-		return s, Problems{s.problem(0, "", "the text is empty", "")}
+	return s, f
+}
+
+var errTwo = errors.New("a second document begins after ---")
+
+// parseYAML reads the one document of a text. A fault of the YAML library is
+// an error like any other.
+func parseYAML(raw []byte) (doc yaml.Node, err error) {
+	defer func() {
+		if r := recover(); r != nil {
+			err = fmt.Errorf("it cannot be read: %v", r)
+		}
+	}()
+	d := yaml.NewDecoder(bytes.NewReader(raw))
+	if err := d.Decode(&doc); err != nil && err != io.EOF {
+		return doc, err
 	}
-	r := &yamlReader{source: s}
-	s.root = r.value(doc.Content[0], "", -1, 0)
-	return s, r.problems
+	var more yaml.Node
+	if err := d.Decode(&more); err == nil {
+		return doc, errTwo
+	} else if err != io.EOF {
+		return doc, err
+	}
+	return doc, nil
 }
 
 var yamlLine = regexp.MustCompile(`line (\d+): `)
 
-func (s *Source) yamlBroken(err error) Problem {
+func (f *findings) brokenYAML(err error) {
 	offset, text := 0, strings.TrimPrefix(err.Error(), "yaml: ")
 	if m := yamlLine.FindStringSubmatch(text); m != nil {
-		if n, _ := strconv.Atoi(m[1]); n >= 1 && n <= len(s.lines) {
-			offset = s.lines[n-1]
+		if n, _ := strconv.Atoi(m[1]); n >= 1 && n <= len(f.source.lines) {
+			offset = f.source.lines[n-1]
 		}
 		text = strings.Replace(text, m[0], "", 1)
 	}
-	return s.problem(offset, "", "this is not YAML: "+text, "look at the indentation and the quotes just before this place")
+	if errors.Is(err, errTwo) {
+		f.say(offset, "", text, "one file holds one document; split it")
+		return
+	}
+	f.say(offset, "", "this is not YAML: "+text, "look at the indentation and the quotes just before this place")
 }
 
 type yamlReader struct {
-	source   *Source
-	problems Problems
+	source *Source
+	found  *findings
+
+	// where the last node was found, from which the next is not far
+	line, column, at int
 }
 
 // offset turns the line and column of a node into a byte offset.
@@ -57,68 +99,73 @@ func (r *yamlReader) offset(n *yaml.Node) int {
 	if n.Line < 1 || n.Line > len(r.source.lines) {
 		return 0
 	}
-	at := r.source.lines[n.Line-1]
-	for c := 1; c < n.Column && at < len(r.source.Raw); c++ {
-		_, size := utf8.DecodeRune(r.source.Raw[at:])
-		at += size
+	if n.Line != r.line || n.Column < r.column {
+		r.line, r.column, r.at = n.Line, 1, r.source.lines[n.Line-1]
 	}
-	return at
+	for r.column < n.Column && r.at < len(r.source.Raw) {
+		_, size := utf8.DecodeRune(r.source.Raw[r.at:])
+		r.at += size
+		r.column++
+	}
+	return r.at
 }
 
 func (r *yamlReader) refuse(n *yaml.Node, at, what, remedy string) any {
-	r.problems = append(r.problems, r.source.problem(r.offset(n), at, what, remedy))
+	r.found.say(r.offset(n), at, what, remedy)
 	return nil
 }
 
 func (r *yamlReader) value(n *yaml.Node, at string, name, depth int) any {
 	r.source.offsets[at] = mark{r.offset(n), name}
 	switch {
-	case depth > maxDepth:
-		return r.refuse(n, at, fmt.Sprintf("lists and objects stand more than %d deep one in the other", maxDepth), "")
 	case n.Anchor != "" || n.Kind == yaml.AliasNode:
-		return r.refuse(n, at, "an anchor or alias (& or *)", "write the value out; a rule set is plain data")
+		return r.refuse(n, at, Spoken(at)+": an anchor or alias (& or *)", "write the value out; put a text that begins so in quotes")
 	case n.Style&yaml.TaggedStyle != 0:
-		return r.refuse(n, at, "a tag ("+n.Tag+")", "write the value plainly")
-	}
-	switch n.Kind {
-	case yaml.MappingNode:
+		return r.refuse(n, at, Spoken(at)+": a tag ("+beginning(n.Tag)+")", "write the value without it; put a text that begins with ! in quotes")
+	case n.Kind == yaml.ScalarNode:
+		return r.scalar(n, at)
+	case depth > maxDepth || len(at) > maxDepth*maxName:
+		return r.refuse(n, at, fmt.Sprintf("lists and objects stand more than %d deep one in the other", maxDepth), "no rule set needs that")
+	case n.Kind == yaml.MappingNode:
 		return r.object(n, at, depth)
-	case yaml.SequenceNode:
-		items := []any{}
-		for i, c := range n.Content {
-			items = append(items, r.value(c, at+"/"+strconv.Itoa(i), -1, depth+1))
-		}
-		return items
 	}
-	return r.scalar(n, at)
+	items := []any{}
+	for i, c := range n.Content {
+		items = append(items, r.value(c, at+"/"+strconv.Itoa(i), -1, depth+1))
+	}
+	return items
 }
 
 func (r *yamlReader) object(n *yaml.Node, at string, depth int) any {
 	members := map[string]any{}
 	for i := 0; i+1 < len(n.Content); i += 2 {
-		key := n.Content[i]
-		if key.Kind != yaml.ScalarNode || key.Tag == "!!merge" || key.Anchor != "" {
-			r.refuse(key, at, "a member name that is not plain text", "")
-			continue
-		}
-		child := at + "/" + escape(key.Value)
-		if _, twice := members[key.Value]; twice {
-			r.refuse(key, child, fmt.Sprintf("member %q stands twice", key.Value), "keep one of the two")
-			continue
-		}
-		members[key.Value] = r.value(n.Content[i+1], child, r.offset(key), depth+1)
+		r.member(members, n.Content[i], n.Content[i+1], at, depth)
 	}
 	return members
+}
+
+func (r *yamlReader) member(members map[string]any, key, value *yaml.Node, at string, depth int) {
+	if key.Kind != yaml.ScalarNode || key.Tag == "!!merge" || key.Anchor != "" || key.Style&yaml.TaggedStyle != 0 || len(key.Value) > maxName {
+		r.refuse(key, at, Spoken(at)+": a member name that is not a plain word", "write the name of the member as it stands in the guide")
+		return
+	}
+	child := at + "/" + escape(key.Value)
+	if _, twice := members[key.Value]; twice {
+		first := r.source.line(r.source.offsetOfName(child))
+		r.refuse(key, child, fmt.Sprintf("member %s stands twice in %s; the first is on line %d", quote(key.Value), Spoken(at), first), "keep one of the two")
+		return
+	}
+	members[key.Value] = r.value(value, child, r.offset(key), depth+1)
 }
 
 func (r *yamlReader) scalar(n *yaml.Node, at string) any {
 	switch n.Tag {
 	case "!!int", "!!float":
 		if !json.Valid([]byte(n.Value)) {
-			return r.refuse(n, at, fmt.Sprintf("the number %s", n.Value), "write it as a plain decimal number, or in quotes if it is a text")
+			return r.refuse(n, at, fmt.Sprintf("%s: the number %s", Spoken(at), beginning(n.Value)), plainNumber+", or in quotes if it is a text")
 		}
-		if ok, why := bounded(n.Value); !ok {
-			return r.refuse(n, at, why, "write it as a plain decimal number")
+		if why := unbounded(n.Value); why != "" {
+			return r.refuse(n, at, Spoken(at)+": "+why, plainNumber)
 		}
 		return json.Number(n.Value)
 	case "!!bool":

@@ -2,7 +2,9 @@ package schema
 
 import (
 	"fmt"
+	"maps"
 	"reflect"
+	"slices"
 	"sort"
 	"strings"
 )
@@ -10,21 +12,23 @@ import (
 // checkReferences makes sure that ids are unique and that every reference leads
 // somewhere: to a datasheet under its key, to a part by its id, or to one of a
 // part's terminals.
-func checkReferences(d *Document) Problems {
-	c := &references{doc: d, kinds: map[string]string{}, first: map[string]string{}}
+func checkReferences(d *Document) *findings {
+	c := &references{doc: d, found: &findings{source: d.Source}, kinds: map[string]string{}, first: map[string]string{}, ids: map[string][]string{}, ends: map[string][]string{}}
 	root := reflect.ValueOf(&d.Installation).Elem()
 	walk(root, c.collect)
 	walk(root, c.resolve)
 	c.checkRuns()
 	c.checkModules()
-	return c.problems
+	return c.found
 }
 
 type references struct {
-	doc      *Document
-	kinds    map[string]string // kind of part, by id
-	first    map[string]string // where the id was first met
-	problems Problems
+	doc   *Document
+	found *findings
+	kinds map[string]string   // kind of part, by id
+	first map[string]string   // where the id was first met
+	ids   map[string][]string // ids in order, by kind of part; filled when asked for
+	ends  map[string][]string // terminals, by id; filled when asked for
 }
 
 // localIDs are ids that count only inside their part: ways are numbered on
@@ -69,9 +73,9 @@ func (c *references) collect(v reflect.Value) {
 		return
 	}
 	if at, twice := c.first[id.Value]; twice {
-		line := c.doc.Position(at).Line
-		c.problems = append(c.problems, c.doc.problemAt(id.At(),
-			fmt.Sprintf("id %q stands twice; the first is on line %d", id.Value, line), "give each part an id of its own"))
+		c.add(id, func() (string, string) {
+			return fmt.Sprintf("id %q stands twice; the first is on line %d", id.Value, c.doc.Position(at).Line), "give each part an id of its own"
+		})
 		return
 	}
 	c.first[id.Value] = id.At()
@@ -125,59 +129,96 @@ func (c *references) reference(kind string, t Text) {
 	}
 }
 
+// add notes a problem with a value, to be put into words later.
+func (c *references) add(at interface{ At() string }, tell func() (what, remedy string)) {
+	pointer := at.At()
+	c.found.add(c.doc.offset(pointer), "", func() Problem {
+		what, remedy := tell()
+		return c.doc.ProblemAt(pointer, what, remedy)
+	})
+}
+
 func (c *references) datasheet(kind string, t Text) {
 	sheets, _ := c.doc.lookup("/" + kind)
 	members, _ := sheets.(map[string]any)
 	if _, ok := members[t.Value]; ok {
 		return
 	}
-	var known []string
-	for k := range members {
-		known = append(known, k)
-	}
-	sort.Strings(known)
-	c.unknown(t, fmt.Sprintf("there is no %q among the %s", t.Value, strings.ReplaceAll(kind, "/", " of ")), known)
+	c.add(t, func() (string, string) {
+		sheet := strings.ReplaceAll(strings.TrimPrefix(kind, "datasheets/"), "_", " ")
+		remedy := fmt.Sprintf("put the maker's figures under %s.%s", Spoken("/"+kind), t.Value)
+		return fmt.Sprintf("%s: there is no datasheet %q among the %s", Spoken(t.At()), t.Value, sheet),
+			meant(t.Value, slices.Sorted(maps.Keys(members)), remedy)
+	})
 }
 
 func (c *references) part(kind string, t Text) {
 	got, ok := c.kinds[t.Value]
-	if !ok {
-		c.unknown(t, fmt.Sprintf("there is no %s with the id %q", inPlainWords(kind), t.Value), c.idsOf(kind))
+	if ok && (kind == anyPart || got == kind) {
 		return
 	}
-	if kind != "any_part" && got != kind {
-		c.unknown(t, fmt.Sprintf("%q is a %s; a %s is wanted here", t.Value, inPlainWords(got), inPlainWords(kind)), c.idsOf(kind))
-	}
+	c.add(t, func() (string, string) {
+		what := fmt.Sprintf("there is no %s with the id %q", inPlainWords(kind), t.Value)
+		if ok {
+			what = fmt.Sprintf("%q is the id of %s; the id of %s is wanted here", t.Value, withArticle(got), withArticle(kind))
+		}
+		return Spoken(t.At()) + ": " + what, meant(t.Value, c.idsOf(kind), "describe it, or leave the member out")
+	})
 }
 
+// anyPart is the kind of reference that any part will do for.
+const anyPart = "any_part"
+
 func inPlainWords(kind string) string {
-	if kind == "any_part" {
+	switch kind {
+	case anyPart:
 		return "part"
+	case "run":
+		return "run of cable"
+	case "plane":
+		return "roof plane"
+	case "spd":
+		return "SPD"
 	}
 	return strings.ReplaceAll(kind, "_", " ")
 }
 
+func withArticle(kind string) string {
+	words := inPlainWords(kind)
+	if strings.ContainsRune("aeioS", rune(words[0])) {
+		return "an " + words
+	}
+	return "a " + words
+}
+
+// idsOf lists the ids of the parts of a kind in order.
 func (c *references) idsOf(kind string) []string {
+	if ids, ok := c.ids[kind]; ok {
+		return ids
+	}
 	var ids []string
 	for id, k := range c.kinds {
-		if k == kind || kind == "any_part" {
+		if k == kind || kind == anyPart {
 			ids = append(ids, id)
 		}
 	}
-	sort.Strings(ids)
+	slices.Sort(ids)
+	c.ids[kind] = ids
 	return ids
 }
 
-// unknown reports a reference that leads nowhere, with what it may have meant.
-func (c *references) unknown(t Text, what string, known []string) {
-	remedy := "describe it first"
-	switch near := nearest(t.Value, known); {
-	case near != "":
-		remedy = fmt.Sprintf("did you mean %q?", near)
-	case len(known) > 0 && len(known) <= 12:
-		remedy = "there are " + strings.Join(known, ", ")
+// meant is the remedy for a reference that leads nowhere: the one id that is
+// most like it, or those there are.
+func meant(word string, known []string, otherwise string) string {
+	switch near, equal := nearestOf(word, known); {
+	case near != "" && equal == 1:
+		return fmt.Sprintf("did you mean %q?", near)
+	case len(known) == 0:
+		return otherwise
+	case len(known) == 1:
+		return "there is only " + known[0]
 	case len(known) > 12:
-		remedy = "there are " + strings.Join(known[:12], ", ") + " and others"
+		return "there are " + strings.Join(known[:12], ", ") + " and others"
 	}
-	c.problems = append(c.problems, c.doc.problemAt(t.At(), Spoken(t.At())+": "+what, remedy))
+	return "there are " + strings.Join(known, ", ")
 }

@@ -12,7 +12,9 @@ import (
 func (c *references) terminal(t Text) {
 	id, rest, _ := strings.Cut(t.Value, ".")
 	if _, ok := c.kinds[id]; !ok {
-		c.unknown(t, fmt.Sprintf("there is no part with the id %q", id), c.idsOf("any_part"))
+		c.add(t, func() (string, string) {
+			return fmt.Sprintf("%s: there is no part with the id %q", Spoken(t.At()), id), meant(id, c.idsOf(anyPart), "describe it")
+		})
 		return
 	}
 	if rest == "" {
@@ -24,19 +26,31 @@ func (c *references) terminal(t Text) {
 }
 
 func (c *references) unknownTerminal(t Text, id string, names []string) {
-	what := fmt.Sprintf("%s: the %s %s has no terminal %q", Spoken(t.At()), inPlainWords(c.kinds[id]), id, t.Value)
-	remedy := fmt.Sprintf("write %q", id)
-	if len(names) > 0 {
-		remedy = fmt.Sprintf("it has %s.%s", id, strings.Join(names, ", "+id+"."))
-	}
-	c.problems = append(c.problems, c.doc.problemAt(t.At(), what, remedy))
+	c.add(t, func() (string, string) {
+		what := fmt.Sprintf("%s: the %s %s has no terminal %q", Spoken(t.At()), inPlainWords(c.kinds[id]), id, t.Value)
+		if t.Value == id {
+			what = fmt.Sprintf("%s: the %s %s has several terminals, and the run must say which", Spoken(t.At()), inPlainWords(c.kinds[id]), id)
+		}
+		if len(names) == 0 {
+			return what, fmt.Sprintf("write %q", id)
+		}
+		return what, fmt.Sprintf("it has %s.%s", id, strings.Join(names[:min(len(names), 12)], ", "+id+"."))
+	})
 }
 
 // terminals lists the terminals that a part has by name, none for a part that
 // is its own only terminal.
 func (c *references) terminals(id string) []string {
-	in := &c.doc.Installation
-	switch c.kinds[id] {
+	names, ok := c.ends[id]
+	if !ok {
+		names = terminals(&c.doc.Installation, c.kinds[id], id)
+		c.ends[id] = names
+	}
+	return names
+}
+
+func terminals(in *Installation, kind, id string) []string {
+	switch kind {
 	case "array":
 		return arrayTerminals(in, id)
 	case "isolator":
@@ -117,7 +131,9 @@ func (c *references) checkRuns() {
 			}
 		}
 		if r.From.Value == r.To.Value {
-			c.problems = append(c.problems, c.doc.problemAt(r.To.At(), fmt.Sprintf("run %s ends at %s, where it begins", r.ID.Value, r.To.Value), "name the terminal at its other end"))
+			c.add(r.To, func() (string, string) {
+				return fmt.Sprintf("%s: run %s ends at %s, where it begins", Spoken(r.To.At()), r.ID.Value, r.To.Value), "name the terminal at its other end"
+			})
 		}
 	}
 }
@@ -133,6 +149,8 @@ func (c *references) checkModules() {
 
 func (c *references) oneOf(a, b Number) {
 	if a.Stated() && b.Stated() {
-		c.problems = append(c.problems, c.doc.problemAt(b.At(), fmt.Sprintf("%s states what %s has stated already", Spoken(b.At()), Spoken(a.At())), "keep the one that the sheet prints"))
+		c.add(b, func() (string, string) {
+			return fmt.Sprintf("%s states what %s has stated already", Spoken(b.At()), Spoken(a.At())), "keep the one that the sheet prints"
+		})
 	}
 }

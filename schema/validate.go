@@ -72,9 +72,9 @@ var (
 // that it can be done beside something else. Without it the first Decode does.
 func Prepare() { _, _ = compile(InstallationSchema) } // an error comes back from Decode
 
-// validate holds the source against a schema. Breakage of the schema itself is
-// an error; what is wrong with the source comes back as problems.
-func (s *Source) validate(name string) (problems Problems, err error) {
+// validate holds the source against a schema and adds what is wrong with the
+// source to what was found before. Breakage of the schema itself is an error.
+func (s *Source) validate(name string, found *findings) (err error) {
 	defer func() {
 		if r := recover(); r != nil {
 			err = fmt.Errorf("schema %s: %v", name, r)
@@ -82,20 +82,19 @@ func (s *Source) validate(name string) (problems Problems, err error) {
 	}()
 	sch, err := compile(name)
 	if err != nil {
-		return nil, fmt.Errorf("schema %s: %w", name, err)
+		return fmt.Errorf("schema %s: %w", name, err)
 	}
 	err = sch.Validate(s.root)
 	if err == nil {
-		return nil, nil
+		return nil
 	}
 	failure, ok := err.(*jsonschema.ValidationError)
 	if !ok {
-		return nil, fmt.Errorf("schema %s: %w", name, err)
+		return fmt.Errorf("schema %s: %w", name, err)
 	}
-	leaves(failure, func(leaf *jsonschema.ValidationError) {
-		problems = append(problems, s.explain(name, leaf)...)
-	})
-	return problems.sorted(), nil
+	e := &explainer{source: s, found: found, settled: found.places(), schema: name, rules: map[string]rule{}}
+	leaves(failure, e.leaf)
+	return nil
 }
 
 func leaves(e *jsonschema.ValidationError, visit func(*jsonschema.ValidationError)) {
@@ -107,17 +106,25 @@ func leaves(e *jsonschema.ValidationError, visit func(*jsonschema.ValidationErro
 	}
 }
 
-// rawSchema is a schema as plain values, for finding the words that explain a
-// failure.
-func rawSchema(name string) map[string]any {
+// plainSchemas keeps each schema as plain values, for the words that explain a
+// failure. They must not be changed.
+var plainSchemas sync.Map // file name -> map[string]any
+
+func plainSchema(name string) map[string]any {
+	if v, ok := plainSchemas.Load(name); ok {
+		return v.(map[string]any)
+	}
 	raw, err := files.ReadFile(name)
 	if err != nil {
 		return nil
 	}
+	d := json.NewDecoder(bytes.NewReader(raw))
+	d.UseNumber()
 	var v map[string]any
-	if json.Unmarshal(raw, &v) != nil {
+	if d.Decode(&v) != nil {
 		return nil
 	}
+	plainSchemas.Store(name, v)
 	return v
 }
 
@@ -167,7 +174,7 @@ func follow(file string, m map[string]any) (string, any) {
 	if target != "" {
 		file = path.Base(target)
 	}
-	node := any(rawSchema(file))
+	node := any(plainSchema(file))
 	for _, token := range split(fragment) {
 		node = step(node, token)
 	}

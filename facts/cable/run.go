@@ -24,7 +24,7 @@ type Run struct {
 	IscStcA         working.Number `json:"isc_stc_a" words:"short-circuit current at STC that it carries"`
 	IscMaxA         working.Number `json:"isc_max_a" words:"design short-circuit current that it carries"`
 	ImpA            working.Number `json:"imp_a" words:"current at maximum power that it carries"`
-	LiveWithAllOpen working.Flag   `json:"live_with_all_open" words:"whether it is live in daylight with every isolator open"`
+	LiveWithAllOpen working.Flag   `json:"live_with_all_open" words:"whether the strings keep it live in daylight with every isolator open"`
 }
 
 // Derive derives the facts of every run; nil when the document states none.
@@ -35,7 +35,8 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Ru
 	carried := carriedBy(c, pv)
 	dark := c.Daylight(func(int) bool { return true })
 	all := make([]Run, len(in.Cables))
-	for i, r := range in.Cables {
+	for i := range in.Cables {
+		r := &in.Cables[i]
 		all[i] = Run{
 			Subject:         working.Subject{ID: r.ID.Value, At: r.At(), Name: "run " + r.ID.Value},
 			Service:         working.StatedText(r.Service),
@@ -48,9 +49,10 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Ru
 }
 
 // carriedBy lists, for each run, the strings on whose path it lies.
-func carriedBy(c *circuit.Circuit, pv pvstring.Facts) map[int][]pvstring.String {
-	carried := map[int][]pvstring.String{}
-	for _, s := range pv.Strings {
+func carriedBy(c *circuit.Circuit, pv pvstring.Facts) map[int][]*pvstring.String {
+	carried := map[int][]*pvstring.String{}
+	for i := range pv.Strings {
+		s := &pv.Strings[i]
 		for _, r := range c.From(s.ID).Runs {
 			carried[r] = append(carried[r], s)
 		}
@@ -60,7 +62,7 @@ func carriedBy(c *circuit.Circuit, pv pvstring.Facts) map[int][]pvstring.String 
 
 // load adds up what the strings put on the run. It is unknown for a run of the
 // PV side as long as some string was not traced.
-func (f *Run) load(r schema.Run, carried []pvstring.String, pv pvstring.Facts) {
+func (f *Run) load(r *schema.Run, carried []*pvstring.String, pv pvstring.Facts) {
 	var ids []string
 	var voc, stc, design, mp []working.Number
 	for _, s := range carried {
@@ -84,7 +86,7 @@ func (f *Run) load(r schema.Run, carried []pvstring.String, pv pvstring.Facts) {
 }
 
 // lengthOf adds the lengths of the segments.
-func lengthOf(r schema.Run) working.Number {
+func lengthOf(r *schema.Run) working.Number {
 	if r.Segments == nil {
 		return working.Unknown("l", "m", r.Member("segments"))
 	}

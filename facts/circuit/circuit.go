@@ -16,7 +16,7 @@ import (
 
 // edge joins two terminals.
 type edge struct {
-	a, b string
+	a, b int
 	run  int // index into the runs; -1 for anything else
 	way  *way
 }
@@ -24,6 +24,7 @@ type edge struct {
 // way is one circuit through an isolator: an edge that can be opened.
 type way struct {
 	isolator int // index into the isolators
+	index    int // index into the isolator's ways
 	breaks   breaks
 	at       string // JSON pointer of the member that says what it breaks
 }
@@ -38,41 +39,75 @@ const (
 	some
 )
 
-// Circuit is the graph of an installation.
+// Circuit is the graph of an installation. Terminals are numbered as they come
+// up, and edges and terminals know each other by number.
 type Circuit struct {
-	edges  []edge
-	meet   map[string][]int // edges that end at a terminal
-	runs   []schema.Run
-	paths  map[string]*Path // by the terminal of the string, once walked
-	inputs map[string]bool  // terminals that are tracking inputs of inverters
-	suns   []string         // terminals where a string feeds in
+	terminals map[string]int
+	edges     []edge
+	meet      [][]int // edges that end at a terminal
+	runs      []schema.Run
+	feeds     []int          // edge of a run, -1 for one that carries no power
+	ways      [][]int        // edges through an isolator, in the order of its ways
+	suns      []int          // terminals where a string feeds in
+	inputs    map[int]string // terminals that are tracking inputs of inverters, by name
+	toward    []int          // edge that leads a terminal nearer to its input
+	parts     []*part        // part of the graph in which a terminal lies
 }
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{meet: map[string][]int{}, runs: in.Cables, paths: map[string]*Path{}, inputs: map[string]bool{}}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, inputs: map[int]string{}}
 	for i, r := range in.Cables {
-		if carriesPower(r) {
-			c.join(edge{a: r.From.Value, b: r.To.Value, run: i})
-		}
+		c.addRun(i, r)
 	}
 	for i, iso := range in.Isolators {
 		c.addIsolator(i, iso)
 	}
 	for _, a := range in.Arrays {
 		for w := 1; w <= int(a.Ways.Value); w++ {
-			c.join(edge{a: a.ID.Value + "." + strconv.Itoa(w), b: a.ID.Value + ".out", run: -1})
+			c.join(a.ID.Value+"."+strconv.Itoa(w), a.ID.Value+".out", edge{run: -1})
 		}
 	}
 	for _, s := range in.Strings {
-		c.suns = append(c.suns, s.ID.Value)
+		c.suns = append(c.suns, c.terminal(s.ID.Value))
 	}
 	for _, inv := range in.Inverters {
 		for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
-			c.inputs[Input(inv.ID.Value, i)] = true
+			name := Input(inv.ID.Value, i)
+			c.inputs[c.terminal(name)] = name
 		}
 	}
+	c.trace()
 	return c
+}
+
+// terminal gives a terminal its number.
+func (c *Circuit) terminal(name string) int {
+	t, known := c.terminals[name]
+	if !known {
+		t = len(c.meet)
+		c.terminals[name] = t
+		c.meet = append(c.meet, nil)
+	}
+	return t
+}
+
+// join puts an edge between two terminals and gives its number.
+func (c *Circuit) join(a, b string, e edge) int {
+	i := len(c.edges)
+	e.a, e.b = c.terminal(a), c.terminal(b)
+	c.edges = append(c.edges, e)
+	c.meet[e.a] = append(c.meet[e.a], i)
+	c.meet[e.b] = append(c.meet[e.b], i)
+	return i
+}
+
+func (c *Circuit) addRun(i int, r schema.Run) {
+	feeds := -1
+	if carriesPower(r) {
+		feeds = c.join(r.From.Value, r.To.Value, edge{run: i})
+	}
+	c.feeds = append(c.feeds, feeds)
 }
 
 // carriesPower leaves protective, bonding, earthing and control conductors out
@@ -88,16 +123,19 @@ func Input(inverter string, index int) string {
 }
 
 func (c *Circuit) addIsolator(i int, iso schema.Isolator) {
-	for _, w := range iso.Ways {
+	var through []int
+	for n, w := range iso.Ways {
 		in, out := iso.ID.Value+"."+w.ID.Value+".in", iso.ID.Value+"."+w.ID.Value+".out"
-		c.join(edge{a: in, b: out, run: -1, way: &way{i, breaksOf(w.ConductorsOpened), w.ConductorsOpened.At()}})
+		opens := &way{isolator: i, index: n, breaks: breaksOf(w.ConductorsOpened), at: w.ConductorsOpened.At()}
+		through = append(through, c.join(in, out, edge{run: -1, way: opens}))
 		if w.JoinedIn.Stated() {
-			c.join(edge{a: w.JoinedIn.Value, b: in, run: -1})
+			c.join(w.JoinedIn.Value, in, edge{run: -1})
 		}
 		if w.JoinedOut.Stated() {
-			c.join(edge{a: out, b: w.JoinedOut.Value, run: -1})
+			c.join(out, w.JoinedOut.Value, edge{run: -1})
 		}
 	}
+	c.ways = append(c.ways, through)
 }
 
 func breaksOf(t schema.Text) breaks {
@@ -110,14 +148,7 @@ func breaksOf(t schema.Text) breaks {
 	return some
 }
 
-func (c *Circuit) join(e edge) {
-	i := len(c.edges)
-	c.edges = append(c.edges, e)
-	c.meet[e.a] = append(c.meet[e.a], i)
-	c.meet[e.b] = append(c.meet[e.b], i)
-}
-
-func (e edge) far(near string) string {
+func (e edge) far(near int) int {
 	if near == e.a {
 		return e.b
 	}

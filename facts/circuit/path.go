@@ -1,10 +1,7 @@
 package circuit
 
-import (
-	"slices"
-)
-
-// Path is the way from a string to the tracking input that it feeds.
+// Path is the way from a string to the tracking input that it feeds, with every
+// isolator closed.
 type Path struct {
 	Input     string // terminal of the input; "" when none was reached
 	Runs      []int  // indexes of the runs, from the string on
@@ -14,54 +11,23 @@ type Path struct {
 	ways []*way
 }
 
-// From walks from a string to the tracking input that it feeds, with every
-// isolator closed.
-func (c *Circuit) From(terminal string) Path { return *c.path(terminal) }
-
-func (c *Circuit) path(terminal string) *Path {
-	if p, done := c.paths[terminal]; done {
-		return p
-	}
-	p := c.walk(terminal)
-	c.paths[terminal] = p
-	return p
+// part is all that hangs together on one side of a tracking input, with every
+// isolator closed. What lies behind an input is the inverter, so that parts end
+// there.
+type part struct {
+	input     string
+	ambiguous bool // it has a loop or a second input
 }
 
-func (c *Circuit) walk(terminal string) *Path {
-	came := map[string]int{terminal: -1} // the edge by which a terminal was first reached
-	queue := []string{terminal}
-	found := &Path{}
-	for len(queue) > 0 {
-		t := queue[0]
-		queue = queue[1:]
-		if c.inputs[t] {
-			found.Ambiguous = found.Ambiguous || found.Input != ""
-			if found.Input == "" {
-				c.trace(found, t, came)
-			}
-			continue // what lies behind an input is the inverter
-		}
-		for _, i := range c.meet[t] {
-			if i == came[t] {
-				continue
-			}
-			far := c.edges[i].far(t)
-			if _, seen := came[far]; seen {
-				found.Ambiguous = true
-				continue
-			}
-			came[far] = i
-			queue = append(queue, far)
-		}
+// From is the path from a string to the tracking input that it feeds.
+func (c *Circuit) From(terminal string) Path {
+	t, known := c.terminals[terminal]
+	if !known || c.parts[t] == nil {
+		return Path{}
 	}
-	return found
-}
-
-// trace follows the edges back from an input to where the walk began.
-func (c *Circuit) trace(p *Path, input string, came map[string]int) {
-	p.Input = input
-	for t := input; came[t] >= 0; {
-		e := c.edges[came[t]]
+	p := Path{Input: c.parts[t].input, Ambiguous: c.parts[t].ambiguous}
+	for c.inputs[t] == "" {
+		e := c.edges[c.toward[t]]
 		if e.run >= 0 {
 			p.Runs = append(p.Runs, e.run)
 		}
@@ -71,6 +37,45 @@ func (c *Circuit) trace(p *Path, input string, came map[string]int) {
 		}
 		t = e.far(t)
 	}
-	slices.Reverse(p.Runs)
-	slices.Reverse(p.Isolators)
+	return p
+}
+
+// trace walks from every tracking input back over all that hangs on it, and
+// notes for each terminal which edge leads nearer to the input.
+func (c *Circuit) trace() {
+	c.toward = make([]int, len(c.meet))
+	c.parts = make([]*part, len(c.meet))
+	walked := make([]bool, len(c.edges))
+	for t := range c.meet {
+		if c.inputs[t] == "" {
+			continue
+		}
+		for _, i := range c.meet[t] {
+			if !walked[i] {
+				c.spread(t, i, walked)
+			}
+		}
+	}
+}
+
+// spread walks over one part, beginning with an edge at its input.
+func (c *Circuit) spread(input, first int, walked []bool) {
+	type step struct{ from, edge int }
+	p := &part{input: c.inputs[input]}
+	walked[first] = true
+	for queue := []step{{input, first}}; len(queue) > 0; queue = queue[1:] {
+		s := queue[0]
+		t := c.edges[s.edge].far(s.from)
+		if c.inputs[t] != "" || c.parts[t] != nil {
+			p.ambiguous = true
+			continue
+		}
+		c.parts[t], c.toward[t] = p, s.edge
+		for _, i := range c.meet[t] {
+			if !walked[i] {
+				walked[i] = true
+				queue = append(queue, step{t, i})
+			}
+		}
+	}
 }

@@ -1,22 +1,16 @@
 package circuit
 
-// Through lists, for each way of an isolator, the strings whose current passes
-// through it. The strings are named by their terminals.
-func (c *Circuit) Through(isolator int, strings []string) [][]string {
-	var ways []*way
-	for _, e := range c.edges {
-		if e.way != nil && e.way.isolator == isolator {
-			ways = append(ways, e.way)
-		}
+// Through lists, for each isolator and each of its ways, the strings whose
+// current passes through it. The strings are named by their terminals and
+// listed by their indexes.
+func (c *Circuit) Through(strings []string) [][][]int {
+	through := make([][][]int, len(c.ways))
+	for i, ways := range c.ways {
+		through[i] = make([][]int, len(ways))
 	}
-	through := make([][]string, len(ways))
-	for _, s := range strings {
-		for _, w := range c.path(s).ways {
-			for i := range ways {
-				if ways[i] == w {
-					through[i] = append(through[i], s)
-				}
-			}
+	for s, terminal := range strings {
+		for _, w := range c.From(terminal).ways {
+			through[w.isolator][w.index] = append(through[w.isolator][w.index], s)
 		}
 	}
 	return through

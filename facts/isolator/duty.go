@@ -1,9 +1,6 @@
 package isolator
 
 import (
-	"slices"
-
-	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -11,7 +8,7 @@ import (
 
 // duty works out what the strings put on the isolator: for each of its ways the
 // strings that pass through it, and from them the voltage and the current.
-func (f *Isolator) duty(index int, c *circuit.Circuit, pv pvstring.Facts) {
+func (f *Isolator) duty(through [][]int, pv pvstring.Facts) {
 	if pv.Untraced != nil {
 		f.Strings = working.UnknownList(pv.Untraced...)
 		f.StringsParallel = working.Unknown("N_p", "", pv.Untraced...)
@@ -22,14 +19,13 @@ func (f *Isolator) duty(index int, c *circuit.Circuit, pv pvstring.Facts) {
 	var ids []string
 	var voltages, currents []working.Number
 	parallel := 0
-	for _, way := range c.Through(index, stringIDs(pv)) {
+	for _, way := range through {
 		var inWay []working.Number
-		for _, s := range pv.Strings {
-			if slices.Contains(way, s.ID) {
-				ids = append(ids, s.ID)
-				voltages = append(voltages, s.VocMaxV)
-				inWay = append(inWay, s.IscMaxA)
-			}
+		for _, i := range way {
+			s := &pv.Strings[i]
+			ids = append(ids, s.ID)
+			voltages = append(voltages, s.VocMaxV)
+			inWay = append(inWay, s.IscMaxA)
 		}
 		parallel = max(parallel, len(inWay))
 		currents = append(currents, working.Sum("I_way", "A", inWay...))
@@ -38,12 +34,27 @@ func (f *Isolator) duty(index int, c *circuit.Circuit, pv pvstring.Facts) {
 	f.StringsParallel = working.Counted("N_p", parallel, f.At)
 	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
 	f.IscMaxA = working.Greatest("I_duty", "A", currents...)
+	if len(ids) == 0 {
+		f.idle()
+	}
+}
+
+// idle leaves the duty of an isolator unknown through which no string passes:
+// no current is not the same as none known. For one that is to open PV strings
+// it is the runs to it that are missing.
+func (f *Isolator) idle() {
+	var missing []string
+	if f.Circuit.Value() == "pv_dc" {
+		missing = []string{"/cables"}
+	}
+	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
+	f.IscMaxA = working.Unknown("I_duty", "A", missing...)
 }
 
 func stringIDs(pv pvstring.Facts) []string {
 	ids := make([]string, len(pv.Strings))
-	for i, s := range pv.Strings {
-		ids[i] = s.ID
+	for i := range pv.Strings {
+		ids[i] = pv.Strings[i].ID
 	}
 	return ids
 }
@@ -54,7 +65,6 @@ func stringIDs(pv pvstring.Facts) []string {
 // voltage; where none covers it, the one with the highest. A table has no
 // answer between its rows.
 func (f *Isolator) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) {
-	f.UeV, f.IeA = working.Unknown("U_e", "V"), working.Unknown("I_e", "A")
 	missing := f.ratingNeeds(iso)
 	if len(missing) > 0 {
 		f.UeV, f.IeA = working.Unknown("U_e", "V", missing...), working.Unknown("I_e", "A", missing...)
@@ -98,26 +108,4 @@ func (f *Isolator) better(ue, than float64) bool {
 		return ue < than
 	}
 	return ue > than
-}
-
-// leaves works out what stays live in daylight with this isolator alone open.
-func (f *Isolator) leaves(index int, c *circuit.Circuit) {
-	state := c.Daylight(func(i int) bool { return i == index })
-	closed := c.Daylight(func(int) bool { return false })
-	f.RunsLive = state.LiveRuns()
-	f.RunsDead = deadBy(closed.LiveRuns(), state.LiveRuns())
-}
-
-// deadBy lists the runs that are live before and not after.
-func deadBy(before, after working.Names) working.Names {
-	if !after.Known() {
-		return after
-	}
-	var ids []string
-	for _, id := range before.Values() {
-		if !slices.Contains(after.Values(), id) {
-			ids = append(ids, id)
-		}
-	}
-	return working.List(ids...)
 }

@@ -48,7 +48,7 @@ type Isolator struct {
 	BuiltIn           working.Flag   `json:"built_in" words:"whether it is part of an inverter"`
 	DistanceM         working.Number `json:"distance_to_inverter_m" words:"distance from the inverter"`
 	Accessible        working.Flag   `json:"readily_accessible" words:"whether it can be reached without a ladder, tool or key"`
-	RunsLive          working.Names  `json:"runs_live_when_open" words:"runs of PV cable still live in daylight with this isolator alone open"`
+	RunsLive          working.Names  `json:"runs_live_when_open" words:"runs of PV cable in the circuits it opens that are still live in daylight with this isolator alone open"`
 	RunsDead          working.Names  `json:"runs_dead_when_open" words:"runs of PV cable that it makes dead when it alone is open"`
 }
 
@@ -57,14 +57,19 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Is
 	if in.Isolators == nil {
 		return nil
 	}
+	through := c.Through(stringIDs(pv))
 	all := make([]Isolator, len(in.Isolators))
 	for i, iso := range in.Isolators {
-		all[i] = isolatorOf(in, i, iso, c, pv)
+		all[i] = isolatorOf(in, iso)
+		all[i].duty(through[i], pv)
+		all[i].rating(iso, in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value])
+		all[i].RunsLive, all[i].RunsDead = c.Alone(i)
 	}
 	return all
 }
 
-func isolatorOf(in *schema.Installation, index int, iso schema.Isolator, c *circuit.Circuit, pv pvstring.Facts) Isolator {
+// isolatorOf takes what the isolator and its datasheet state.
+func isolatorOf(in *schema.Installation, iso schema.Isolator) Isolator {
 	sheet := in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value]
 	f := Isolator{
 		Subject:           working.Subject{ID: iso.ID.Value, At: iso.At(), Name: "isolator " + iso.ID.Value},
@@ -89,9 +94,6 @@ func isolatorOf(in *schema.Installation, index int, iso schema.Isolator, c *circ
 		f.noSheet(iso.Datasheet.At())
 	}
 	f.enclosure(iso)
-	f.duty(index, c, pv)
-	f.rating(iso, sheet)
-	f.leaves(index, c)
 	return f
 }
 

@@ -31,62 +31,64 @@ type Mppt struct {
 
 // input is a tracking input as the datasheet has it.
 type input struct {
-	at    string
-	index int
-	inv   schema.Inverter
-	sheet schema.InverterDatasheet
-	mppt  schema.MPPTDatasheet
+	terminal string
+	inv      *schema.Inverter
+	sheet    *schema.InverterDatasheet
+	mppt     *schema.MPPTDatasheet
 }
 
-// located is an input that may not have been found, with what was missing.
-type located struct {
-	*input
-	missing []string
-}
-
-// inputAt finds the input that a terminal names.
-func inputAt(in *schema.Installation, terminal working.Text) located {
-	if !terminal.Known() {
-		return located{missing: terminal.Missing()}
+// number takes a number of an input's datasheet; without the input it is
+// unknown.
+func (i *input) number(symbol, unit string, member func(*input) schema.Number, missing []string) working.Number {
+	if i == nil {
+		return working.Unknown(symbol, unit, missing...)
 	}
-	for _, i := range inputs(in) {
-		if circuit.Input(i.inv.ID.Value, i.index) == terminal.Value() {
-			return located{input: &i}
-		}
-	}
-	return located{missing: []string{"/cables"}}
+	return working.Stated(symbol, unit, member(i))
 }
 
-// sheetNumber takes a number of the input's datasheet, unknown when the input
-// is.
-func (l located) sheetNumber(symbol, unit string, member func(*input) schema.Number) working.Number {
-	if l.input == nil {
-		return working.Unknown(symbol, unit, l.missing...)
-	}
-	return working.Stated(symbol, unit, member(l.input))
+// inputs are the tracking inputs of every inverter, in document order.
+type inputs struct {
+	list []*input
+	at   map[string]*input // by terminal
 }
 
-// inputs lists the tracking inputs of every inverter, in document order.
-func inputs(in *schema.Installation) []input {
-	var all []input
-	for _, inv := range in.Inverters {
+func inputsOf(in *schema.Installation) inputs {
+	all := inputs{at: map[string]*input{}}
+	for n := range in.Inverters {
+		inv := &in.Inverters[n]
 		sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
-		for i, m := range sheet.MPPTs {
-			all = append(all, input{inv.At(), i, inv, sheet, m})
+		for m := range sheet.MPPTs {
+			i := &input{circuit.Input(inv.ID.Value, m), inv, &sheet, &sheet.MPPTs[m]}
+			all.list = append(all.list, i)
+			all.at[i.terminal] = i
 		}
 	}
 	return all
 }
 
+// missing names what to state when a string was not found to reach an input.
+func (all inputs) missing() []string {
+	if len(all.list) == 0 {
+		return []string{"/inverters"}
+	}
+	return []string{"/cables"}
+}
+
+// feeder is a string that feeds an input: what the document states of it, and
+// its facts.
+type feeder struct {
+	*String
+	stated *schema.String
+}
+
 // mpptOf derives the facts of one input from the strings that feed it.
-func mpptOf(in *schema.Installation, i input, fed []*String, dark circuit.State) Mppt {
-	terminal := circuit.Input(i.inv.ID.Value, i.index)
+func mpptOf(in *schema.Installation, i *input, fed []feeder, dark circuit.State) Mppt {
 	m := Mppt{
-		Subject:         working.Subject{ID: terminal, At: i.at, Name: "input " + terminal},
+		Subject:         working.Subject{ID: i.terminal, At: i.inv.At(), Name: "input " + i.terminal},
 		StringInputs:    working.Stated("n_in", "", i.mppt.StringInputs),
 		IscRatedA:       working.Stated("I_sc,PV", "A", i.mppt.IscMaxA),
 		CurrentRatedA:   working.Stated("I_max,PV", "A", i.mppt.CurrentMaxA),
-		LiveWithAllOpen: dark.Terminal(terminal, i.at),
+		LiveWithAllOpen: dark.Terminal(i.terminal, i.inv.At()),
 		IsolatorBuiltIn: working.StatedFlag(i.sheet.DCIsolatorBuiltIn),
 	}
 	var ids []string
@@ -94,7 +96,7 @@ func mpptOf(in *schema.Installation, i input, fed []*String, dark circuit.State)
 		ids = append(ids, s.ID)
 	}
 	m.Strings = working.List(ids...)
-	m.StringsParallel = working.Counted("N_p", len(fed), i.at)
+	m.StringsParallel = working.Counted("N_p", len(fed), i.inv.At())
 	m.IscStcA = working.Sum("I_sc,tot", "A", each(fed, func(s *String) working.Number { return s.IscStcA })...)
 	m.IscMaxA = working.Sum("I_sc,max,tot", "A", each(fed, func(s *String) working.Number { return s.IscMaxA })...)
 	m.ImpA = working.Sum("I_mp,tot", "A", each(fed, func(s *String) working.Number { return s.ImpA })...)
@@ -103,10 +105,10 @@ func mpptOf(in *schema.Installation, i input, fed []*String, dark circuit.State)
 	return m
 }
 
-func each(fed []*String, member func(*String) working.Number) []working.Number {
+func each(fed []feeder, member func(*String) working.Number) []working.Number {
 	all := make([]working.Number, len(fed))
 	for i, s := range fed {
-		all[i] = member(s)
+		all[i] = member(s.String)
 	}
 	return all
 }

@@ -9,14 +9,13 @@ import (
 )
 
 // match works out how alike the strings of one input are.
-func (m *Mppt) match(in *schema.Installation, fed []*String) {
+func (m *Mppt) match(in *schema.Installation, fed []feeder) {
 	m.SeriesSpread = working.Spread("ΔN_s", "", each(fed, func(s *String) working.Number { return s.ModulesInSeries })...)
 	m.VocMismatchPct = m.vocMismatch(fed)
-	planes := planesOf(in, fed)
-	m.ModuleTypes = distinct("n_types", fed, in, func(s schema.String) schema.Text { return s.Module })
-	m.Planes = distinct("n_planes", fed, in, func(s schema.String) schema.Text { return s.Plane })
+	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module })
+	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane })
 	var azimuths, pitches []working.Number
-	for _, p := range planes {
+	for _, p := range directionsOf(in, fed) {
 		azimuths = append(azimuths, p.azimuth)
 		pitches = append(pitches, p.pitch)
 	}
@@ -24,7 +23,7 @@ func (m *Mppt) match(in *schema.Installation, fed []*String) {
 	m.AzimuthSpreadDeg = widestAngle(azimuths)
 }
 
-func (m *Mppt) vocMismatch(fed []*String) working.Number {
+func (m *Mppt) vocMismatch(fed []feeder) working.Number {
 	vocs := each(fed, func(s *String) working.Number { return s.VocStcV })
 	hi, lo := working.Greatest("U_hi", "V", vocs...), working.Least("U_lo", "V", vocs...)
 	f := working.Formula{Symbol: "ΔU", Unit: "%", Text: "100 · (U_hi − U_lo) / U_hi", Source: working.ByDefinition}
@@ -33,12 +32,12 @@ func (m *Mppt) vocMismatch(fed []*String) working.Number {
 
 // distinct counts the different words that the strings state; one string that
 // states none leaves the count unknown.
-func distinct(symbol string, fed []*String, in *schema.Installation, member func(schema.String) schema.Text) working.Number {
+func distinct(symbol string, fed []feeder, member func(*schema.String) schema.Text) working.Number {
 	seen := map[string]bool{}
 	var missing []string
 	at := ""
 	for _, f := range fed {
-		t := member(stringBy(in, f.ID))
+		t := member(f.stated)
 		at = t.At()
 		if !t.Stated() {
 			missing = append(missing, t.At())
@@ -51,30 +50,23 @@ func distinct(symbol string, fed []*String, in *schema.Installation, member func
 	return working.Counted(symbol, len(seen), at)
 }
 
-func stringBy(in *schema.Installation, id string) schema.String {
-	for _, s := range in.Strings {
-		if s.ID.Value == id {
-			return s
-		}
-	}
-	return schema.String{}
-}
-
 // direction is where a roof plane faces and how steep it is.
 type direction struct{ azimuth, pitch working.Number }
 
-func planesOf(in *schema.Installation, fed []*String) []direction {
-	var all []direction
+// directionsOf takes for each string the direction of the plane that carries it.
+func directionsOf(in *schema.Installation, fed []feeder) []direction {
+	planes := map[string]*schema.Plane{}
+	for i := range in.Roof.Planes {
+		planes[in.Roof.Planes[i].ID.Value] = &in.Roof.Planes[i]
+	}
+	all := make([]direction, len(fed))
 	for i, f := range fed {
-		n := strconv.Itoa(i + 1)
-		s := stringBy(in, f.ID)
-		d := direction{working.Unknown("α_"+n, "°", s.Plane.At()), working.Unknown("p_"+n, "°", s.Plane.At())}
-		for _, p := range in.Roof.Planes {
-			if s.Plane.Stated() && p.ID.Value == s.Plane.Value {
-				d = direction{working.Stated("α_"+n, "°", p.AzimuthDeg), working.Stated("p_"+n, "°", p.PitchDeg)}
-			}
+		azimuth, pitch := "α_"+strconv.Itoa(i+1), "p_"+strconv.Itoa(i+1)
+		plane := f.stated.Plane
+		all[i] = direction{working.Unknown(azimuth, "°", plane.At()), working.Unknown(pitch, "°", plane.At())}
+		if p := planes[plane.Value]; p != nil {
+			all[i] = direction{working.Stated(azimuth, "°", p.AzimuthDeg), working.Stated(pitch, "°", p.PitchDeg)}
 		}
-		all = append(all, d)
 	}
 	return all
 }

@@ -8,7 +8,7 @@ import (
 
 // overcurrent takes what is fitted in the string against reverse current, and
 // how its rating stands to the string's own current.
-func (f *String) overcurrent(in *schema.Installation, s schema.String, b book.Book) {
+func (f *String) overcurrent(in *schema.Installation, s *schema.String, b book.Book) {
 	o := s.Overcurrent
 	f.FuseFitted = working.StatedFlag(o.Fitted)
 	f.FusePoles = working.StatedText(o.Poles)
@@ -22,6 +22,7 @@ func (f *String) overcurrent(in *schema.Installation, s schema.String, b book.Bo
 	f.FuseRatedA = working.Stated("I_n", "A", d.RatedA)
 	f.FuseRatedV = working.Stated("U_n", "V", d.VoltageDCV)
 	f.FuseKind = working.StatedText(d.Kind)
+	f.FuseCharacteristic = working.StatedText(d.Characteristic)
 	f.FuseBreakingA = kiloAmps(working.Stated("I_cn", "kA", d.BreakingCapacityDCKa))
 	f.FuseOverIsc = ratio("I_n/I_sc", f.FuseRatedA, f.IscStcA)
 	f.FuseOverIscMax = ratio("I_n/I_sc,max", f.FuseRatedA, f.IscMaxA)
@@ -29,7 +30,7 @@ func (f *String) overcurrent(in *schema.Installation, s schema.String, b book.Bo
 
 // noDevice leaves the device's facts unknown: for want of the reference.
 func (f *String) noDevice(missing string) {
-	f.FuseKind = working.UnknownText(missing)
+	f.FuseKind, f.FuseCharacteristic = working.UnknownText(missing), working.UnknownText(missing)
 	for _, n := range []*working.Number{&f.FuseRatedA, &f.FuseRatedV, &f.FuseOverIsc, &f.FuseOverIscMax, &f.FuseBreakingA} {
 		*n = working.Unknown("", "", missing)
 	}

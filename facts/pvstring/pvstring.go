@@ -36,22 +36,22 @@ type Inverter struct {
 // Derive derives the facts of every string, tracking input and inverter.
 func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 	var f Facts
+	all := inputsOf(in)
 	if in.Strings != nil {
-		f.Strings = make([]String, 0, len(in.Strings))
+		f.Strings = make([]String, len(in.Strings))
 	}
-	for _, s := range in.Strings {
-		f.Strings = append(f.Strings, stringOf(in, s, c, b))
+	for i := range in.Strings {
+		f.Strings[i] = stringOf(in, &in.Strings[i], b)
+		f.Strings[i].path(c, all)
 	}
-	if in.Inverters == nil {
-		f.alone()
-		return f
+	fed := f.byInput(in)
+	if in.Inverters != nil {
+		f.Mppts, f.Inverters = []Mppt{}, []Inverter{}
 	}
-	f.Mppts, f.Inverters = []Mppt{}, []Inverter{}
-	fed := f.byInput()
 	dark := c.Daylight(func(int) bool { return true })
-	for _, i := range inputs(in) {
-		m := mpptOf(in, i, fed[circuit.Input(i.inv.ID.Value, i.index)], dark)
-		for _, s := range fed[m.ID] {
+	for _, i := range all.list {
+		m := mpptOf(in, i, fed[i.terminal], dark)
+		for _, s := range fed[i.terminal] {
 			s.neighbours(m)
 		}
 		if f.Untraced != nil {
@@ -67,17 +67,18 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 }
 
 // byInput groups the strings by the input they feed.
-func (f *Facts) byInput() map[string][]*String {
-	fed := map[string][]*String{}
+func (f *Facts) byInput(in *schema.Installation) map[string][]feeder {
+	fed := map[string][]feeder{}
 	if f.Strings == nil {
 		f.Untraced = []string{"/strings"}
 	}
 	for i := range f.Strings {
 		s := &f.Strings[i]
-		if s.Mppt.Known() {
-			fed[s.Mppt.Value()] = append(fed[s.Mppt.Value()], s)
-		} else {
-			f.Untraced = append(f.Untraced, s.Mppt.Missing()...)
+		switch missing := s.Mppt.Missing(); {
+		case s.Mppt.Known():
+			fed[s.Mppt.Value()] = append(fed[s.Mppt.Value()], feeder{s, &in.Strings[i]})
+		case !slices.Equal(f.Untraced, missing): // the same is missing for every string
+			f.Untraced = append(f.Untraced, missing...)
 		}
 	}
 	return fed
@@ -110,20 +111,20 @@ func difference(symbol string, all, own working.Number) working.Number {
 // alone leaves the facts about neighbours unknown where some string was not
 // found to reach an input: it may be a neighbour of any.
 func (f *Facts) alone() {
+	if f.Untraced == nil {
+		return
+	}
 	for i := range f.Strings {
 		s := &f.Strings[i]
-		missing := append(slices.Clone(f.Untraced), s.Mppt.Missing()...)
-		if len(missing) > 0 || s.StringsParallel.Symbol() == "" {
-			s.StringsParallel = working.Unknown("N_p", "", missing...)
-			s.ReverseA = working.Unknown("I_rev", "A", missing...)
-			s.ReverseMaxA = working.Unknown("I_rev,max", "A", missing...)
-		}
+		s.StringsParallel = working.Unknown("N_p", "", f.Untraced...)
+		s.ReverseA = working.Unknown("I_rev", "A", f.Untraced...)
+		s.ReverseMaxA = working.Unknown("I_rev,max", "A", f.Untraced...)
 	}
 }
 
-func (f *Facts) inverterOf(in *schema.Installation, inv schema.Inverter, fed map[string][]*String) Inverter {
+func (f *Facts) inverterOf(in *schema.Installation, inv schema.Inverter, fed map[string][]feeder) Inverter {
 	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
-	var own []*String
+	var own []feeder
 	for i := range sheet.MPPTs {
 		own = append(own, fed[circuit.Input(inv.ID.Value, i)]...)
 	}

@@ -5,6 +5,8 @@
 package pvstring
 
 import (
+	"strings"
+
 	"sunclause/facts/book"
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
@@ -15,50 +17,52 @@ import (
 type String struct {
 	working.Subject
 
-	Technology       working.Text   `json:"technology" words:"cell technology of the modules"`
-	ModulesInSeries  working.Number `json:"modules_in_series" words:"modules in series"`
-	VocCoeffPctPerK  working.Number `json:"voc_coeff_pct_per_k" words:"temperature coefficient of the module's open-circuit voltage, whatever unit the sheet prints"`
-	TempMinC         working.Number `json:"temp_min_c" words:"lowest expected ambient temperature; the cells have it at dawn"`
-	CellTempMaxC     working.Number `json:"cell_temp_max_c" words:"hottest cell temperature: highest ambient plus the rise of the mounting"`
-	VocStcV          working.Number `json:"voc_stc_v" words:"open-circuit voltage at STC"`
-	VocCoefficientV  working.Number `json:"voc_coefficient_v" words:"cold open-circuit voltage by the module's temperature coefficient"`
-	VocTableV        working.Number `json:"voc_table_v" words:"cold open-circuit voltage by the table factor for crystalline silicon"`
-	VocFactorV       working.Number `json:"voc_factor_v" words:"cold open-circuit voltage by the one fixed factor"`
-	VocMaxV          working.Number `json:"voc_max_v" words:"maximum voltage: the cold open-circuit voltage by the method the rule set chooses"`
-	VocHotV          working.Number `json:"voc_hot_v" words:"open-circuit voltage with hot cells"`
-	VmpStcV          working.Number `json:"vmp_stc_v" words:"voltage at maximum power at STC"`
-	VmpHotV          working.Number `json:"vmp_hot_v" words:"voltage at maximum power with hot cells"`
-	VmpColdV         working.Number `json:"vmp_cold_v" words:"voltage at maximum power with cold cells"`
-	IscStcA          working.Number `json:"isc_stc_a" words:"short-circuit current at STC"`
-	IscMaxA          working.Number `json:"isc_max_a" words:"design short-circuit current, bifacial gain included"`
-	ImpA             working.Number `json:"imp_a" words:"current at maximum power at STC"`
-	PowerW           working.Number `json:"power_w" words:"rated power"`
-	SystemVoltageV   working.Number `json:"system_voltage_max_v" words:"maximum system voltage of the module"`
-	Mppt             working.Text   `json:"mppt" words:"tracking input the string feeds, as INV1.1"`
-	IsolatorsInPath  working.Number `json:"isolators_in_path" words:"DC isolators between the string and its tracking input"`
-	InverterDcMaxV   working.Number `json:"inverter_dc_voltage_max_v" words:"maximum DC voltage of the inverter it feeds"`
-	InverterStartV   working.Number `json:"inverter_dc_start_voltage_v" words:"voltage at which that inverter starts"`
-	MpptMinV         working.Number `json:"mppt_voltage_min_v" words:"lowest tracking voltage of its input"`
-	MpptMaxV         working.Number `json:"mppt_voltage_max_v" words:"highest tracking voltage of its input"`
-	StringsParallel  working.Number `json:"strings_in_parallel" words:"strings on the same tracking input, itself included"`
-	ReverseA         working.Number `json:"reverse_current_a" words:"current at STC that the other strings on the input can drive into a fault of this one"`
-	ReverseMaxA      working.Number `json:"reverse_current_max_a" words:"the same with design currents"`
-	OcprMaxA         working.Number `json:"ocpr_max_a" words:"maximum overcurrent protection rating of the module"`
-	ReverseWithstand working.Number `json:"reverse_withstand_a" words:"reverse current that the module is type tested to bear"`
-	FuseFitted       working.Flag   `json:"fuse_fitted" words:"whether the string has its own overcurrent protective device"`
-	FuseRatedA       working.Number `json:"fuse_rated_a" words:"rated current of that device"`
-	FuseRatedV       working.Number `json:"fuse_rated_v" words:"rated DC voltage of that device"`
-	FuseKind         working.Text   `json:"fuse_kind" words:"kind of that device"`
-	FuseOverIsc      working.Number `json:"fuse_over_isc" words:"rated current over the short-circuit current at STC"`
-	FuseOverIscMax   working.Number `json:"fuse_over_isc_max" words:"rated current over the design short-circuit current"`
-	FusePoles        working.Text   `json:"fuse_poles" words:"conductors in which the device is fitted"`
-	FuseBreakingA    working.Number `json:"fuse_breaking_a" words:"breaking capacity of that device"`
-	ConnectorSame    working.Flag   `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
+	Technology         working.Text   `json:"technology" words:"cell technology of the modules"`
+	ModulesInSeries    working.Number `json:"modules_in_series" words:"modules in series"`
+	VocCoeffPctPerK    working.Number `json:"voc_coeff_pct_per_k" words:"temperature coefficient of the module's open-circuit voltage, whatever unit the sheet prints"`
+	TempMinC           working.Number `json:"temp_min_c" words:"lowest expected ambient temperature; the cells have it at dawn"`
+	CellTempMaxC       working.Number `json:"cell_temp_max_c" words:"hottest cell temperature: highest ambient plus the rise of the mounting"`
+	VocStcV            working.Number `json:"voc_stc_v" words:"open-circuit voltage at STC"`
+	VocCoefficientV    working.Number `json:"voc_coefficient_v" words:"cold open-circuit voltage by the module's temperature coefficient"`
+	VocTableV          working.Number `json:"voc_table_v" words:"cold open-circuit voltage by the table factor for crystalline silicon"`
+	VocFactorV         working.Number `json:"voc_factor_v" words:"cold open-circuit voltage by the one fixed factor"`
+	VocMaxV            working.Number `json:"voc_max_v" words:"maximum voltage: the cold open-circuit voltage by the method the rule set chooses"`
+	VocHotV            working.Number `json:"voc_hot_v" words:"open-circuit voltage with hot cells"`
+	VmpStcV            working.Number `json:"vmp_stc_v" words:"voltage at maximum power at STC"`
+	VmpHotV            working.Number `json:"vmp_hot_v" words:"voltage at maximum power with hot cells"`
+	VmpColdV           working.Number `json:"vmp_cold_v" words:"voltage at maximum power with cold cells"`
+	IscStcA            working.Number `json:"isc_stc_a" words:"short-circuit current at STC"`
+	IscMaxA            working.Number `json:"isc_max_a" words:"design short-circuit current, bifacial gain included"`
+	ImpA               working.Number `json:"imp_a" words:"current at maximum power at STC"`
+	PowerW             working.Number `json:"power_w" words:"rated power"`
+	SystemVoltageV     working.Number `json:"system_voltage_max_v" words:"maximum system voltage of the module"`
+	Mppt               working.Text   `json:"mppt" words:"tracking input the string feeds, as INV1.1"`
+	Inverter           working.Text   `json:"inverter" words:"inverter the string feeds"`
+	IsolatorsInPath    working.Number `json:"isolators_in_path" words:"DC isolators between the string and its tracking input"`
+	InverterDcMaxV     working.Number `json:"inverter_dc_voltage_max_v" words:"maximum DC voltage of the inverter it feeds"`
+	InverterStartV     working.Number `json:"inverter_dc_start_voltage_v" words:"voltage at which that inverter starts"`
+	MpptMinV           working.Number `json:"mppt_voltage_min_v" words:"lowest tracking voltage of its input"`
+	MpptMaxV           working.Number `json:"mppt_voltage_max_v" words:"highest tracking voltage of its input"`
+	StringsParallel    working.Number `json:"strings_in_parallel" words:"strings on the same tracking input, itself included"`
+	ReverseA           working.Number `json:"reverse_current_a" words:"current at STC that the other strings on the input can drive into a fault of this one"`
+	ReverseMaxA        working.Number `json:"reverse_current_max_a" words:"the same with design currents"`
+	OcprMaxA           working.Number `json:"ocpr_max_a" words:"maximum overcurrent protection rating of the module"`
+	ReverseWithstand   working.Number `json:"reverse_withstand_a" words:"reverse current that the module is type tested to bear"`
+	FuseFitted         working.Flag   `json:"fuse_fitted" words:"whether the string has its own overcurrent protective device"`
+	FuseRatedA         working.Number `json:"fuse_rated_a" words:"rated current of that device"`
+	FuseRatedV         working.Number `json:"fuse_rated_v" words:"rated DC voltage of that device"`
+	FuseKind           working.Text   `json:"fuse_kind" words:"kind of that device"`
+	FuseCharacteristic working.Text   `json:"fuse_characteristic" words:"tripping characteristic or utilization category of that device"`
+	FuseOverIsc        working.Number `json:"fuse_over_isc" words:"rated current over the short-circuit current at STC"`
+	FuseOverIscMax     working.Number `json:"fuse_over_isc_max" words:"rated current over the design short-circuit current"`
+	FusePoles          working.Text   `json:"fuse_poles" words:"conductors in which the device is fitted"`
+	FuseBreakingA      working.Number `json:"fuse_breaking_a" words:"breaking capacity of that device"`
+	ConnectorSame      working.Flag   `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
 }
 
-// strings derives the facts of every string, but for what hangs on its
-// neighbours at the input, which input adds.
-func stringOf(in *schema.Installation, s schema.String, c *circuit.Circuit, b book.Book) String {
+// stringOf derives the facts of a string, but for what hangs on its neighbours
+// at the input, which neighbours adds.
+func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 	m := moduleOf(in.Datasheets.Modules[s.Module.Value])
 	series := working.Stated("N_s", "", s.ModulesInSeries)
 	cold := working.Stated("T_min", "°C", in.Site.TempMinC)
@@ -80,7 +84,6 @@ func stringOf(in *schema.Installation, s schema.String, c *circuit.Circuit, b bo
 	}
 	f.cold(m, series, cold, b)
 	f.hot(m, series, in, s, b)
-	f.path(c, in)
 	f.overcurrent(in, s, b)
 	return f
 }
@@ -107,7 +110,7 @@ func (f *String) cold(m module, series, cold working.Number, b book.Book) {
 // hot works out what is left of the voltages with the sun on the roof. The
 // rate of the voltage at maximum power is taken from the coefficient of maximum
 // power, which on crystalline silicon reads slightly low and so errs safely.
-func (f *String) hot(m module, series working.Number, in *schema.Installation, s schema.String, b book.Book) {
+func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
 	rise := b.Keyed("cell_temperature_rise", "mounting", working.StatedText(s.Mounting), "rise_k", "ΔT")
 	t := working.Formula{Symbol: "T_hot", Unit: "°C", Text: "T_max + ΔT", Source: hotVoltage}
 	f.CellTempMaxC = t.Of(func(x ...float64) float64 { return x[0] + x[1] },
@@ -122,17 +125,22 @@ func (f *String) hot(m module, series working.Number, in *schema.Installation, s
 }
 
 // path follows the cables to the tracking input and takes its limits along.
-func (f *String) path(c *circuit.Circuit, in *schema.Installation) {
+func (f *String) path(c *circuit.Circuit, all inputs) {
 	p := c.From(f.ID)
 	f.Mppt = working.Word(p.Input, f.At)
 	f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
 	if p.Input == "" || p.Ambiguous {
-		f.Mppt = working.UnknownText("/cables")
-		f.IsolatorsInPath = working.Unknown("n", "", "/cables")
+		f.Mppt = working.UnknownText(all.missing()...)
+		f.IsolatorsInPath = working.Unknown("n", "", all.missing()...)
 	}
-	fed := inputAt(in, f.Mppt)
-	f.InverterDcMaxV = fed.sheetNumber("U_dc,max", "V", func(i *input) schema.Number { return i.sheet.DCVoltageMaxV })
-	f.InverterStartV = fed.sheetNumber("U_start", "V", func(i *input) schema.Number { return i.sheet.DCStartVoltageV })
-	f.MpptMinV = fed.sheetNumber("U_mppt,min", "V", func(i *input) schema.Number { return i.mppt.VoltageMinV })
-	f.MpptMaxV = fed.sheetNumber("U_mppt,max", "V", func(i *input) schema.Number { return i.mppt.VoltageMaxV })
+	f.Inverter = working.UnknownText(f.Mppt.Missing()...)
+	if f.Mppt.Known() {
+		id, _, _ := strings.Cut(p.Input, ".")
+		f.Inverter = working.Word(id, f.At)
+	}
+	fed, missing := all.at[f.Mppt.Value()], f.Mppt.Missing()
+	f.InverterDcMaxV = fed.number("U_dc,max", "V", func(i *input) schema.Number { return i.sheet.DCVoltageMaxV }, missing)
+	f.InverterStartV = fed.number("U_start", "V", func(i *input) schema.Number { return i.sheet.DCStartVoltageV }, missing)
+	f.MpptMinV = fed.number("U_mppt,min", "V", func(i *input) schema.Number { return i.mppt.VoltageMinV }, missing)
+	f.MpptMaxV = fed.number("U_mppt,max", "V", func(i *input) schema.Number { return i.mppt.VoltageMaxV }, missing)
 }
