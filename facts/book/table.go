@@ -1,6 +1,8 @@
 package book
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 )
 
@@ -48,29 +50,25 @@ func (b Book) Keyed(table, key string, of working.Text, want, symbol string) wor
 		return working.Unknown(symbol, t.unit(want), of.Missing()...)
 	}
 	for _, row := range t.Rows {
-		if row[key] == of.Value() {
-			return t.cell(row, want, symbol)
+		if row[key] != of.Value() {
+			continue
+		}
+		if v, ok := row[want].(float64); ok {
+			return working.Figure(symbol, t.unit(want), v, "table "+t.Name+" of "+t.Set, t.Source).ChosenBy(of.At())
 		}
 	}
 	return working.Unknown(symbol, t.unit(want), of.At())
 }
 
-// cell turns a cell into a quantity that was looked up with the inputs.
-func (t *Table) cell(row map[string]any, want, symbol string, inputs ...working.Number) working.Number {
+// cell turns a cell into a quantity that was looked up with another. Without
+// the cell the quantity is unknown, for want of one that the table knows.
+func (t *Table) cell(row map[string]any, want, symbol string, of working.Number) working.Number {
 	f := working.Formula{Symbol: symbol, Unit: t.unit(want), Text: "table “" + t.Title + "”", Source: t.Source, Lookup: true}
 	v, ok := row[want].(float64)
 	if !ok {
-		var missing []string
-		for _, in := range inputs {
-			missing = append(missing, in.Missing()...)
-			missing = append(missing, in.Pointers()...)
-		}
-		return working.Unknown(symbol, f.Unit, missing...)
+		return working.Unknown(symbol, f.Unit, slices.Concat(of.Missing(), of.Pointers())...)
 	}
-	if len(inputs) == 0 {
-		return working.Figure(symbol, f.Unit, v, "table "+t.Name+" of "+t.Set, t.Source)
-	}
-	return f.Of(func(...float64) float64 { return v }, inputs...)
+	return f.Of(func(...float64) float64 { return v }, of)
 }
 
 func (t *Table) unit(column string) string {

@@ -1,11 +1,13 @@
 package working
 
 import (
+	"maps"
 	"math"
-	"regexp"
-	"sort"
+	"slices"
 	"strconv"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 )
 
 // Formula is one step of arithmetic: the quantity it gives and how it is
@@ -21,23 +23,26 @@ type Formula struct {
 // Of puts numbers into the formula. The result is unknown as soon as one of
 // them is, and whenever the arithmetic has no finite answer.
 func (f Formula) Of(compute func(x ...float64) float64, inputs ...Number) Number {
-	n := Number{symbol: f.Symbol, unit: f.Unit, formula: f.Text, source: f.Source, inputs: inputs, known: true}
+	n := Number{symbol: f.Symbol, unit: f.Unit, formula: f.Text, lookup: f.Lookup, source: f.Source, inputs: inputs}
 	x := make([]float64, len(inputs))
-	for i, in := range inputs {
-		x[i] = in.value
-		if !in.known {
-			n.known = false
-			n.missing = union(n.missing, in.missing)
+	known := true
+	for i := range inputs {
+		x[i] = inputs[i].value
+		if !inputs[i].known {
+			known = false
+			n.missing = append(n.missing, inputs[i].missing...)
 		}
 	}
-	if !n.known {
+	if !known {
+		n.missing = once(n.missing)
 		return n
 	}
-	if v := compute(x...); !math.IsNaN(v) && !math.IsInf(v, 0) {
-		n.value = Round(v)
+	v := compute(x...)
+	if math.IsNaN(v) || math.IsInf(v, 0) {
+		n.missing = n.Pointers()
 		return n
 	}
-	n.known, n.missing = false, n.Pointers()
+	n.value, n.known = Round(v), true
 	return n
 }
 
@@ -89,8 +94,8 @@ func joined(inputs []Number, sep string) string {
 		return "0"
 	}
 	words := make([]string, len(inputs))
-	for i, in := range inputs {
-		words[i] = in.symbol
+	for i := range inputs {
+		words[i] = inputs[i].symbol
 	}
 	return strings.Join(words, sep)
 }
@@ -103,28 +108,50 @@ func (n Number) Filled() string {
 		return ""
 	}
 	values := map[string][]float64{}
-	var symbols []string
 	for _, in := range n.inputs {
-		if in.symbol == "" {
-			continue
-		}
-		if len(values[in.symbol]) == 0 {
-			symbols = append(symbols, regexp.QuoteMeta(in.symbol))
-		}
 		values[in.symbol] = append(values[in.symbol], in.value)
 	}
-	if len(symbols) == 0 {
-		return n.formula
-	}
-	sort.Slice(symbols, func(i, j int) bool { return len(symbols[i]) > len(symbols[j]) })
-	return regexp.MustCompile(strings.Join(symbols, "|")).ReplaceAllStringFunc(n.formula, func(s string) string {
-		v := values[s][0]
-		if len(values[s]) > 1 {
-			values[s] = values[s][1:]
+	symbols := slices.Collect(maps.Keys(values))
+	slices.SortFunc(symbols, func(a, b string) int { return len(b) - len(a) }) // U_oc,max before U_oc
+	var filled strings.Builder
+	for at := 0; at < len(n.formula); {
+		symbol := symbolAt(n.formula, at, symbols)
+		if symbol == "" {
+			_, size := utf8.DecodeRuneInString(n.formula[at:])
+			filled.WriteString(n.formula[at : at+size])
+			at += size
+			continue
 		}
-		return Plain(v)
-	})
+		v := values[symbol]
+		filled.WriteString(Plain(v[0]))
+		if len(v) > 1 {
+			values[symbol] = v[1:]
+		}
+		at += len(symbol)
+	}
+	return filled.String()
 }
+
+// symbolAt finds the symbol that stands at a place of a formula as a word of
+// its own, the longest first; "" when there is none.
+func symbolAt(formula string, at int, symbols []string) string {
+	before, _ := utf8.DecodeLastRuneInString(formula[:at])
+	if inWord(before) {
+		return ""
+	}
+	for _, s := range symbols {
+		if s == "" || !strings.HasPrefix(formula[at:], s) {
+			continue
+		}
+		rest := strings.TrimPrefix(formula[at+len(s):], ",") // the comma of U_oc,max belongs to the word
+		if after, _ := utf8.DecodeRuneInString(rest); !inWord(after) {
+			return s
+		}
+	}
+	return ""
+}
+
+func inWord(r rune) bool { return r == '_' || unicode.IsLetter(r) || unicode.IsDigit(r) }
 
 // Plain writes a value as short as it can be without an exponent, with a true
 // minus sign.

@@ -85,9 +85,7 @@ type Names struct {
 
 // List makes a known list; the ids are sorted and stand once each.
 func List(ids ...string) Names {
-	values := slices.Clone(ids)
-	slices.Sort(values)
-	return Names{values: slices.Compact(values), known: true}
+	return Names{values: once(slices.Clone(ids)), known: true}
 }
 
 // UnknownList makes a list that cannot be told, for want of the members named.

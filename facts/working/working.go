@@ -45,6 +45,7 @@ type Number struct {
 	symbol  string
 	unit    string
 	formula string
+	lookup  bool
 	source  Source
 	inputs  []Number
 	at      string   // JSON pointer, of a number the document states
@@ -80,6 +81,13 @@ func Figure(symbol, unit string, v float64, origin string, src Source) Number {
 	return Number{value: v, known: true, symbol: symbol, unit: unit, origin: origin, source: src}
 }
 
+// ChosenBy notes the member of the document that chose a figure, as the kind of
+// mounting chooses a row of a table.
+func (n Number) ChosenBy(at string) Number {
+	n.at = at
+	return n
+}
+
 // Counted takes a number that was counted over parts of the document, such as
 // the strings that meet at an input.
 func Counted(symbol string, n int, at string) Number {
@@ -88,7 +96,7 @@ func Counted(symbol string, n int, at string) Number {
 
 // Unknown makes a number that cannot be derived, for want of the members named.
 func Unknown(symbol, unit string, missing ...string) Number {
-	return Number{symbol: symbol, unit: unit, missing: missing}
+	return Number{symbol: symbol, unit: unit, missing: once(slices.Clone(missing))}
 }
 
 // Known reports whether the number has a value.
@@ -105,6 +113,10 @@ func (n Number) Unit() string { return n.unit }
 
 // Formula is how it was derived, in symbols; "" when it was stated.
 func (n Number) Formula() string { return n.formula }
+
+// Lookup reports whether the formula names a table or a choice, and is not
+// arithmetic.
+func (n Number) Lookup() bool { return n.lookup }
 
 // Source is where the formula, or the figure, comes from.
 func (n Number) Source() Source { return n.source }
@@ -131,25 +143,20 @@ func (n Number) As(symbol string) Number {
 func (n Number) Pointers() []string {
 	var all []string
 	n.collect(&all)
-	slices.Sort(all)
-	return slices.Compact(all)
+	return once(all)
 }
 
-func (n Number) collect(all *[]string) {
+func (n *Number) collect(all *[]string) {
 	if n.at != "" {
 		*all = append(*all, n.at)
 	}
-	for _, in := range n.inputs {
-		in.collect(all)
+	for i := range n.inputs {
+		n.inputs[i].collect(all)
 	}
 }
 
-// union merges lists of missing members, in order and once each.
-func union(lists ...[]string) []string {
-	var all []string
-	for _, l := range lists {
-		all = append(all, l...)
-	}
-	slices.Sort(all)
-	return slices.Compact(all)
+// once sorts names and leaves each standing once.
+func once(names []string) []string {
+	slices.Sort(names)
+	return slices.Compact(names)
 }

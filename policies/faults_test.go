@@ -1,0 +1,138 @@
+package policies_test
+
+import (
+	"context"
+	"encoding/json"
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+
+	jsonpatch "github.com/evanphx/json-patch/v5"
+	"github.com/google/go-cmp/cmp"
+
+	"sunclause/engine"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+// fault is a small change to a sound installation and every outcome that it
+// must change. What it does not name must stay as it was.
+type fault struct {
+	Note         string          `json:"note"`
+	Installation string          `json:"installation"`
+	Patch        json.RawMessage `json:"patch"` // RFC 6902
+	Changes      []change        `json:"changes"`
+}
+
+type change struct {
+	Requirement string         `json:"requirement"`
+	Subject     string         `json:"subject"`
+	Outcome     engine.Outcome `json:"outcome"` // "" when it is no longer judged
+}
+
+func load(t testing.TB, name string) *engine.RuleSet {
+	t.Helper()
+	set, err := engine.Load(context.Background(), policies.FS, name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return set
+}
+
+// outcomes judges a text and keys the outcomes by requirement and part.
+func outcomes(t testing.TB, set *engine.RuleSet, raw []byte) map[change]engine.Outcome {
+	t.Helper()
+	doc, err := schema.Decode("installation.json", raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := map[change]engine.Outcome{}
+	for _, j := range r.Judgments {
+		all[change{Requirement: j.Requirement.ID, Subject: j.Subject.ID}] = j.Outcome
+	}
+	return all
+}
+
+func TestFaults(t *testing.T) {
+	files, err := filepath.Glob("../testdata/faults/*.json")
+	if err != nil || len(files) == 0 {
+		t.Fatal("no faults", err)
+	}
+	set := load(t, "gb")
+	sound := map[string]map[change]engine.Outcome{}
+	for _, name := range files {
+		t.Run(strings.TrimSuffix(filepath.Base(name), ".json"), func(t *testing.T) {
+			var f fault
+			raw, err := os.ReadFile(name)
+			if err != nil {
+				t.Fatal(err)
+			}
+			if err := json.Unmarshal(raw, &f); err != nil {
+				t.Fatal(err)
+			}
+			base, err := os.ReadFile("../testdata/" + f.Installation + "/installation.json")
+			if err != nil {
+				t.Fatal(err)
+			}
+			if sound[f.Installation] == nil {
+				sound[f.Installation] = outcomes(t, set, base)
+			}
+			patch, err := jsonpatch.DecodePatch(f.Patch)
+			if err != nil {
+				t.Fatal(err)
+			}
+			faulty, err := patch.Apply(base)
+			if err != nil {
+				t.Fatal(err)
+			}
+			want := map[change]engine.Outcome{}
+			for _, c := range f.Changes {
+				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
+			}
+			if d := cmp.Diff(want, difference(sound[f.Installation], outcomes(t, set, faulty))); d != "" {
+				t.Errorf("outcomes changed otherwise than the fault says (- said, + found):\n%s", d)
+			}
+		})
+	}
+}
+
+// difference is every outcome that is not as it was.
+func difference(before, after map[change]engine.Outcome) map[change]engine.Outcome {
+	d := map[change]engine.Outcome{}
+	for k, o := range after {
+		if before[k] != o {
+			d[k] = o
+		}
+	}
+	for k := range before {
+		if _, still := after[k]; !still {
+			d[k] = ""
+		}
+	}
+	return d
+}
+
+// TestExamplesAreSound makes sure that the shipped examples pass.
+func TestExamplesAreSound(t *testing.T) {
+	set := load(t, "gb")
+	files, _ := filepath.Glob("../testdata/*/installation.json")
+	for _, name := range files {
+		if strings.Contains(name, "-faulty") {
+			continue
+		}
+		raw, err := os.ReadFile(name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for k, o := range outcomes(t, set, raw) {
+			if o == engine.NotMet || o == engine.NotShown {
+				t.Errorf("%s: %s of %s is %s", name, k.Requirement, k.Subject, o)
+			}
+		}
+	}
+}
