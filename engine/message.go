@@ -50,27 +50,24 @@ var allowedWords = map[string]string{
 
 func (j Judgment) sayMeasured() string {
 	q := j.Requirement
-	value, limit := "", ""
-	if j.Limit != nil {
-		value, limit = pair(*j.Measured, *j.Limit)
-	} else {
-		value = write(*j.Measured, 1)
+	value := write(*j.Measured, decimals)
+	if j.Limit == nil || q.Comparison == "" {
+		return shortWords(FactWords(q.Subject, q.Measure)) + ": " + value
 	}
-	text := shortWords(FactWords(q.Subject, q.Measure)) + " " + value
-	if j.Limit != nil && q.Comparison != "" {
-		allowed := strings.TrimSpace(allowedWords[q.Comparison] + " " + limit)
-		text += ", allowed " + allowed
-	}
-	return text + sayMargin(j)
+	value, limit := pair(*j.Measured, *j.Limit)
+	allowed := strings.TrimSpace(allowedWords[q.Comparison] + " " + limit)
+	return fmt.Sprintf("%s: %s; allowed %s%s", shortWords(FactWords(q.Subject, q.Measure)), value, allowed, sayMargin(j))
 }
+
+// decimals is how many a quantity is shown with at the most.
+const decimals = 2
 
 // shortWords is the head of what a fact is: up to the first pause.
 func shortWords(words string) string {
 	if i := strings.IndexAny(words, ":;,"); i > 0 {
 		words = words[:i]
 	}
-	words = strings.TrimPrefix(words, "whether ")
-	return words
+	return strings.TrimPrefix(words, "whether ")
 }
 
 func sayMargin(j Judgment) string {
@@ -79,7 +76,7 @@ func sayMargin(j Judgment) string {
 	}
 	switch m := *j.MarginPct; {
 	case m < 0:
-		return fmt.Sprintf(" (beyond by %s %%)", short(-m, 1))
+		return fmt.Sprintf(" (%s %% beyond)", short(-m, 1))
 	case j.Outcome == Met:
 		return fmt.Sprintf(" (%s %% in hand)", short(m, 1))
 	}
@@ -88,7 +85,7 @@ func sayMargin(j Judgment) string {
 
 // pair writes a value and its limit with as few decimals as keep them apart.
 func pair(a, b Quantity) (string, string) {
-	for digits := 1; digits < 6; digits++ {
+	for digits := decimals; digits < 6; digits++ {
 		x, y := write(a, digits), write(b, digits)
 		if x != y || a.Value == b.Value {
 			return x, y
@@ -131,4 +128,4 @@ func short(v float64, decimals int) string {
 }
 
 // WriteValue writes a value with its unit for people.
-func WriteValue(v any, unit string) string { return write(Quantity{Value: v, Unit: unit}, 2) }
+func WriteValue(v any, unit string) string { return write(Quantity{Value: v, Unit: unit}, decimals) }

@@ -1,8 +1,10 @@
 package policies_test
 
 import (
+	"bytes"
 	"context"
 	"encoding/json"
+	"flag"
 	"os"
 	"path/filepath"
 	"strings"
@@ -155,5 +157,35 @@ func TestExamplesAreSound(t *testing.T) {
 				t.Errorf("%s: %s of %s is %s", name, k.Requirement, k.Subject, o)
 			}
 		}
+	}
+}
+
+var update = flag.Bool("update", false, "write the goldens anew")
+
+// TestFaultyCottage keeps the example that has every fault at once true to the
+// patches it is made of.
+func TestFaultyCottage(t *testing.T) {
+	raw := example(t, "gb-island-cottage")
+	files, _ := filepath.Glob("../testdata/faults/*.json")
+	for _, name := range files {
+		raw = readFault(t, name).apply(t, raw)
+	}
+	var want bytes.Buffer
+	if err := json.Indent(&want, raw, "", "  "); err != nil {
+		t.Fatal(err)
+	}
+	want.WriteByte('\n')
+	name := "../testdata/gb-island-cottage-faulty/installation.json"
+	if *update {
+		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
+			t.Fatal(err)
+		}
+		if err := os.WriteFile(name, want.Bytes(), 0o644); err != nil {
+			t.Fatal(err)
+		}
+	}
+	got, err := os.ReadFile(name)
+	if err != nil || !bytes.Equal(got, want.Bytes()) {
+		t.Errorf("%s is not the cottage with its faults (%v); go test ./policies -update writes it", name, err)
 	}
 }

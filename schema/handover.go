@@ -157,10 +157,10 @@ type CustomerDecision struct {
 // Departure mirrors departure: A requirement not met and accepted in writing. It stays visible in every report.
 type Departure struct {
 	Pointer
-	Requirement Text `json:"requirement"`            // id of the requirement
-	Subject     Text `json:"subject"` // part it is accepted for; all parts when left out
-	Reason      Text `json:"reason"`                 // why it is accepted
-	Author      Text `json:"author"`                 // role of the person who accepts it, without a name
-	Date        Text `json:"date"`                   // date of acceptance
-	Until       Text `json:"until"`                  // last day on which it counts
+	Requirement Text `json:"requirement"` // id of the requirement
+	Subject     Text `json:"subject"`     // part it is accepted for; all parts when left out
+	Reason      Text `json:"reason"`      // why it is accepted
+	Author      Text `json:"author"`      // role of the person who accepts it, without a name
+	Date        Text `json:"date"`        // date of acceptance
+	Until       Text `json:"until"`       // last day on which it counts
 }

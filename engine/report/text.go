@@ -147,7 +147,7 @@ func (p *page) judgment(r *engine.Result, j engine.Judgment) {
 		return
 	}
 	p.missing(r, j)
-	if q.Remedy != "" {
+	if q.Remedy != "" && j.Outcome == engine.NotMet {
 		p.line(4, plain, "To put it right: "+q.Remedy)
 	}
 	if d := j.Departure; d != nil {
@@ -185,7 +185,7 @@ func (p *page) missing(r *engine.Result, j engine.Judgment) {
 		lines = lines[:5]
 	}
 	if len(lines) > 0 {
-		p.line(4, plain, "State it at line "+strings.Join(lines, ", "))
+		p.line(4, plain, "Look at line "+strings.Join(lines, ", "))
 	}
 }
 

@@ -19,7 +19,7 @@ type Run struct {
 	Service         working.Text   `json:"service" words:"what it carries: pv_string, pv_array, battery, ac, …"`
 	LengthM         working.Number `json:"length_m" words:"length of its route, one way"`
 	Strings         working.Names  `json:"strings" words:"strings whose current it carries"`
-	StringsParallel working.Number `json:"strings_in_parallel" words:"how many they are"`
+	StringsParallel working.Number `json:"strings_in_parallel" words:"strings in parallel whose current it carries"`
 	VocMaxV         working.Number `json:"voc_max_v" words:"greatest maximum voltage among them"`
 	IscStcA         working.Number `json:"isc_stc_a" words:"short-circuit current at STC that it carries"`
 	IscMaxA         working.Number `json:"isc_max_a" words:"design short-circuit current that it carries"`

@@ -11,7 +11,7 @@ type Mppt struct {
 	working.Subject
 
 	Strings          working.Names  `json:"strings" words:"strings that feed it"`
-	StringsParallel  working.Number `json:"strings_in_parallel" words:"how many they are"`
+	StringsParallel  working.Number `json:"strings_in_parallel" words:"strings in parallel: those that feed it"`
 	StringInputs     working.Number `json:"string_inputs" words:"pairs of connectors of the input"`
 	IscStcA          working.Number `json:"isc_stc_a" words:"short-circuit current at STC of all its strings"`
 	IscMaxA          working.Number `json:"isc_max_a" words:"design short-circuit current of all its strings"`

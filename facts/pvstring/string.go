@@ -5,6 +5,7 @@
 package pvstring
 
 import (
+	"fmt"
 	"strings"
 
 	"sunclause/facts/book"
@@ -95,15 +96,18 @@ func (f *String) cold(m module, series, cold working.Number, b book.Book) {
 	step := b.Step("voc_temperature_factors", "at_least_c", cold, "factor", "K_T")
 	f.VocTableV = m.onlyCrystalline(times("U_oc,table", "V", step, f.VocStcV, voltageStep))
 	f.VocFactorV = m.onlyCrystalline(times("U_oc,factor", "V", b.Number("voc_factor", "K_U"), f.VocStcV, fixedFactor))
-	switch method := b.Word("voltage_method"); method.Value() {
+	method := b.Word("voltage_method")
+	switch method.Value() {
 	case "coefficient":
 		f.VocMaxV = f.VocCoefficientV
 	case "table":
 		f.VocMaxV = f.VocTableV
 	case "factor":
 		f.VocMaxV = f.VocFactorV
-	default:
+	case "":
 		f.VocMaxV = working.Unknown("U_oc,max", "V", method.Missing()...)
+	default:
+		f.VocMaxV = working.Unknown("U_oc,max", "V", fmt.Sprintf("the rule set's voltage_method is %q; it can be coefficient, table, factor", method.Value()))
 	}
 }
 

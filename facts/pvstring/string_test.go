@@ -1,0 +1,113 @@
+package pvstring_test
+
+import (
+	"testing"
+
+	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
+)
+
+func firstString(t *testing.T, doc object, method string) *pvstring.String {
+	t.Helper()
+	return &derive(t, doc, rules(method)).Strings[0]
+}
+
+func TestVoltageMethod(t *testing.T) {
+	for method, want := range map[string]float64{"coefficient": 544.5, "table": 574.2, "factor": 569.25} {
+		near(t, method, firstString(t, plant(m1(), 10, 1), method).VocMaxV, want, 1e-9)
+	}
+	wanting(t, "unheard-of method", firstString(t, plant(m1(), 10, 1), "guess").VocMaxV, `the rule set's voltage_method is "guess"; it can be coefficient, table, factor`)
+	b := rules("coefficient")
+	delete(b.Parameters, "voltage_method")
+	wanting(t, "no method", derive(t, plant(m1(), 10, 1), b).Strings[0].VocMaxV, "the rule set has no parameter voltage_method")
+}
+
+// The tables and factors are made for crystalline silicon.
+func TestTechnology(t *testing.T) {
+	const technology = "/datasheets/modules/M/technology"
+	for word, crystalline := range map[string]bool{"mono_si": true, "multi_si": true, "heterojunction_si": true, "cdte": false, "cigs": false, "other_thin_film": false} {
+		s := firstString(t, plant(with(m1(), object{"technology": word}), 10, 1), "table")
+		if s.VocTableV.Known() != crystalline || s.VocFactorV.Known() != crystalline || s.VocMaxV.Known() != crystalline {
+			t.Errorf("%s: known by table %t, by factor %t, want %t", word, s.VocTableV.Known(), s.VocFactorV.Known(), crystalline)
+		}
+		if !crystalline {
+			wanting(t, word, s.VocTableV, technology)
+		}
+		near(t, word+" by coefficient", s.VocCoefficientV, 544.5, 1e-9)
+	}
+	s := firstString(t, plant(with(m1(), object{"technology": "other_thin_film"}), 10, 1), "coefficient")
+	wanting(t, "hot voltage at maximum power of thin film", s.VmpHotV, technology)
+	wanting(t, "cold voltage at maximum power of thin film", s.VmpColdV, technology)
+}
+
+func TestWhatIsMissingIsNamed(t *testing.T) {
+	const module = "/datasheets/modules/M/"
+	doc := plant(m1(), 10, 1)
+	delete(at(doc, "site"), "temp_min_c")
+	delete(at(doc, "site"), "temp_max_c")
+	delete(at(doc, "datasheets", "modules", "M"), "voc_coeff_pct_per_k")
+	delete(at(doc, "datasheets", "modules", "M"), "pmax_coeff_pct_per_k")
+	delete(at(doc, "datasheets", "modules", "M"), "ocpr_max_a")
+	delete(at(doc, "strings", 0), "mounting")
+	s := firstString(t, doc, "coefficient")
+	for _, c := range []struct {
+		what    string
+		fact    working.Number
+		missing []string
+	}{
+		{"cold voltage", s.VocMaxV, []string{module + "voc_coeff_pct_per_k", "/site/temp_min_c"}},
+		{"table voltage", s.VocTableV, []string{"/site/temp_min_c"}},
+		{"cell temperature", s.CellTempMaxC, []string{"/site/temp_max_c", "/strings/0/mounting"}},
+		{"hot voltage at maximum power", s.VmpHotV, []string{module + "pmax_coeff_pct_per_k", "/site/temp_max_c", "/strings/0/mounting"}},
+		{"reverse withstand", s.ReverseWithstand, []string{module + "ocpr_max_a"}},
+		{"fuse", s.FuseRatedA, []string{"/strings/0/overcurrent/device"}},
+	} {
+		wanting(t, c.what, c.fact, c.missing...)
+	}
+	if s.FuseFitted.Known() || s.ConnectorSame.Known() {
+		t.Error("what was not stated of fuse and connector is known")
+	}
+}
+
+// A table ends where it ends.
+func TestColderThanTheTable(t *testing.T) {
+	s := firstString(t, with(plant(m1(), 10, 1), object{"site": coldest(-40.5)}), "table")
+	wanting(t, "table voltage", s.VocTableV, "/site/temp_min_c")
+}
+
+// What a number came from leads back to every member that had a say.
+func TestPointers(t *testing.T) {
+	s := firstString(t, plant(m1(), 10, 1), "coefficient")
+	want := []string{
+		"/datasheets/modules/M/pmax_coeff_pct_per_k", "/datasheets/modules/M/vmp_v",
+		"/site/temp_max_c", "/strings/0/modules_in_series", "/strings/0/mounting",
+	}
+	got := s.VmpHotV.Pointers()
+	if len(got) != len(want) {
+		t.Fatalf("pointers %v, want %v", got, want)
+	}
+	for i := range want {
+		if got[i] != want[i] {
+			t.Errorf("pointer %s, want %s", got[i], want[i])
+		}
+	}
+}
+
+func TestFuse(t *testing.T) {
+	s := firstString(t, fused(m1(), 3, 25), "coefficient")
+	if !s.FuseFitted.Value() || s.FuseKind.Value() != "fuse" || s.FusePoles.Value() != "both" {
+		t.Errorf("fuse fitted %v, kind %q, poles %q", s.FuseFitted.Value(), s.FuseKind.Value(), s.FusePoles.Value())
+	}
+	near(t, "rated voltage", s.FuseRatedV, 1000, 0)
+}
+
+func TestConnector(t *testing.T) {
+	module := with(m1(), object{"connector": "type A"})
+	for mate, same := range map[string]bool{"type A": true, "type B": false} {
+		doc := plant(module, 10, 1)
+		at(doc, "strings", 0)["connector_mate"] = mate
+		if s := firstString(t, doc, "coefficient"); !s.ConnectorSame.Known() || s.ConnectorSame.Value() != same {
+			t.Errorf("%s mated with type A: same is %v", mate, s.ConnectorSame.Value())
+		}
+	}
+}
