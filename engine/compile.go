@@ -102,7 +102,7 @@ func compileErrors(errs ast.Errors) error {
 // detail adds the candidates that the type checker knows for a misspelt name.
 func detail(e *ast.Error) string {
 	wrong, ok := e.Details.(*ast.RefErrInvalidDetail)
-	if !ok || wrong.Have == nil {
+	if !ok {
 		return ""
 	}
 	have := strings.Trim(wrong.Ref[wrong.Pos].String(), `"`)

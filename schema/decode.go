@@ -110,3 +110,18 @@ func plain(v any) any {
 	}
 	return v
 }
+
+// Validate holds a JSON text against one of the schemas, for those who write
+// such texts.
+func Validate(name string, raw []byte, schemaName string) error {
+	s, found := readJSON(name, raw)
+	if len(found.list) == 0 {
+		if err := s.validate(schemaName, found); err != nil {
+			return err
+		}
+	}
+	if len(found.list) > 0 {
+		return found.problems()
+	}
+	return nil
+}

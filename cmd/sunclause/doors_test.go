@@ -1,0 +1,83 @@
+package main
+
+import (
+	"bytes"
+	"encoding/json"
+	"errors"
+	"io"
+	"os/exec"
+	"slices"
+	"strings"
+	"testing"
+)
+
+// doors says which of our packages a package may import, and who may know the
+// libraries that only one floor is to know. A room is facts/<room>.
+var doors = map[string][]string{
+	"schema":         {},
+	"policies":       {},
+	"facts/working":  {"schema"},
+	"facts/book":     {"facts/working"},
+	"facts/circuit":  {"schema", "facts/working"},
+	"facts/pvstring": {"schema", "facts/working", "facts/book", "facts/circuit"},
+	"facts/*":        {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring"},
+	"facts":          {"schema", "facts/*"},
+	"engine":         {"schema", "facts", "facts/working", "facts/book"},
+	"engine/report":  {"schema", "facts", "facts/working", "engine"},
+	"cmd/sunclause":  {"schema", "facts", "engine", "engine/report", "policies"},
+}
+
+// kept are libraries that only one of our packages may import.
+var kept = map[string]string{
+	"github.com/open-policy-agent/opa":      "engine",
+	"github.com/santhosh-tekuri/jsonschema": "schema",
+	"github.com/go-json-experiment/json":    "schema",
+	"go.yaml.in/yaml":                       "schema",
+	"github.com/spf13/pflag":                "cmd/sunclause",
+	"github.com/schollz/progressbar":        "cmd/sunclause",
+	"golang.org/x/term":                     "cmd/sunclause",
+}
+
+func TestDoors(t *testing.T) {
+	out, err := exec.Command("go", "list", "-json=ImportPath,Imports", "sunclause/...").Output()
+	if err != nil {
+		t.Fatal(err)
+	}
+	for d := json.NewDecoder(bytes.NewReader(out)); ; {
+		var p struct {
+			ImportPath string
+			Imports    []string
+		}
+		if err := d.Decode(&p); errors.Is(err, io.EOF) {
+			return
+		} else if err != nil {
+			t.Fatal(err)
+		}
+		name := strings.TrimPrefix(p.ImportPath, "sunclause/")
+		for _, imported := range p.Imports {
+			checkDoor(t, name, imported)
+		}
+	}
+}
+
+func checkDoor(t *testing.T, name, imported string) {
+	for library, owner := range kept {
+		if strings.HasPrefix(imported, library) && name != owner {
+			t.Errorf("%s imports %s; only %s may", name, imported, owner)
+		}
+	}
+	ours, ok := strings.CutPrefix(imported, "sunclause/")
+	if !ok {
+		return
+	}
+	allowed, known := doors[name]
+	if !known && strings.HasPrefix(name, "facts/") {
+		allowed, known = doors["facts/*"], true
+	}
+	if !known {
+		t.Errorf("package %s has no door; add it to the table", name)
+	}
+	if !slices.Contains(allowed, ours) && !(slices.Contains(allowed, "facts/*") && strings.HasPrefix(ours, "facts/")) {
+		t.Errorf("%s imports %s, which is not among its doors: %s", name, ours, strings.Join(allowed, ", "))
+	}
+}

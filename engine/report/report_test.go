@@ -1,0 +1,84 @@
+package report_test
+
+import (
+	"bytes"
+	"context"
+	"os"
+	"strings"
+	"testing"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+func result(t testing.TB, name string) *engine.Result {
+	t.Helper()
+	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	if err != nil {
+		t.Fatal(err)
+	}
+	raw, err := os.ReadFile("../../testdata/" + name + "/installation.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	doc, err := schema.Decode(name, raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+// TestJSONKeepsItsContract holds the JSON report to its published schema.
+func TestJSONKeepsItsContract(t *testing.T) {
+	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty"} {
+		var text bytes.Buffer
+		if err := report.JSON(&text, result(t, name), report.Options{}); err != nil {
+			t.Fatal(err)
+		}
+		if err := schema.Validate(name, text.Bytes(), schema.ReportSchema); err != nil {
+			t.Errorf("%s: %v", name, err)
+		}
+	}
+}
+
+// TestTextFitsThePage makes sure that no line but one of a single word is wider
+// than asked for.
+func TestTextFitsThePage(t *testing.T) {
+	for _, width := range []int{40, 60, 80} {
+		var text bytes.Buffer
+		if err := report.Text(&text, result(t, "gb-island-cottage-faulty"), report.Options{Width: width, All: true}); err != nil {
+			t.Fatal(err)
+		}
+		for line := range strings.Lines(text.String()) {
+			line = strings.TrimRight(line, "\n")
+			if len([]rune(line)) > width && strings.Contains(strings.TrimSpace(line), " ") {
+				t.Errorf("%d columns wide, %d wanted: %q", len([]rune(line)), width, line)
+			}
+		}
+	}
+}
+
+// TestColourSaysNothingMore makes sure that without colour nothing is lost.
+func TestColourSaysNothingMore(t *testing.T) {
+	r := result(t, "gb-island-cottage-faulty")
+	var plain, coloured bytes.Buffer
+	if err := report.Text(&plain, r, report.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	if err := report.Text(&coloured, r, report.Options{Colour: true}); err != nil {
+		t.Fatal(err)
+	}
+	stripped := coloured.String()
+	for _, sgr := range []string{"\x1b[1m", "\x1b[2m", "\x1b[1;31m", "\x1b[33m", "\x1b[32m", "\x1b[0m"} {
+		stripped = strings.ReplaceAll(stripped, sgr, "")
+	}
+	if stripped != plain.String() || plain.String() == coloured.String() {
+		t.Error("the coloured report differs from the plain one in more than colour")
+	}
+}
