@@ -175,3 +175,12 @@ func readLibrary(embedded fs.FS) ([]moduleText, error) {
 	}
 	return modules, nil
 }
+
+// Parameters lists the parameters of the set with their present values, by name.
+func (s *RuleSet) Parameters() []book.Parameter {
+	var all []book.Parameter
+	for _, n := range s.parameterNames() {
+		all = append(all, s.Book.Parameters[n])
+	}
+	return all
+}

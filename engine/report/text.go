@@ -141,7 +141,7 @@ func (p *page) judgment(r *engine.Result, j engine.Judgment) {
 	if j.Outcome == engine.NotApplicable {
 		return
 	}
-	p.line(4, plain, upperFirst(j.Say()))
+	p.line(4, plain, upperFirst(strings.TrimPrefix(j.Say(), "not shown: ")))
 	if j.Outcome == engine.Met {
 		p.line(4, faint, q.ID+", "+Cite(q.Source))
 		return

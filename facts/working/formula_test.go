@@ -41,15 +41,17 @@ func TestRound(t *testing.T) {
 	}
 }
 
-// A limit that is met exactly must look met: 1.15 · 495 V is 569.25 V, though
-// the nearest binary fractions multiply to a little less.
+// A limit that is met exactly must look met: 1.1 · 495 V is 544.5 V, though the
+// binary fractions multiply to a little more.
 func TestProductIsExact(t *testing.T) {
-	factor, voltage := 1.15, 495.0
-	if factor*voltage == 569.25 {
+	noisy, voltage := 1.1, 495.0
+	if noisy*voltage == 544.5 {
 		t.Fatal("the example shows nothing: it is exact without rounding")
 	}
-	if n := product("K · U", stated("K", "/k", factor), stated("U", "/u", voltage)); n.Value() != 569.25 {
-		t.Errorf("1.15 · 495 = %v, want 569.25", n.Value())
+	for factor, want := range map[float64]float64{1.1: 544.5, 1.15: 569.25} {
+		if n := product("K · U", stated("K", "/k", factor), stated("U", "/u", voltage)); n.Value() != want {
+			t.Errorf("%v · 495 = %v, want %v", factor, n.Value(), want)
+		}
 	}
 }
 
