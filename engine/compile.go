@@ -213,14 +213,19 @@ func (s *RuleSet) prepare(ctx context.Context, layers []*layer) error {
 	return s.prepareQuery(ctx)
 }
 
-func (s *RuleSet) prepareQuery(ctx context.Context) error {
+// question is the one query.
+func (s *RuleSet) question() string {
 	parts := []string{"broken = data.lib.limit.broken", "excluded = data.lib.limit.excluded"}
 	for _, r := range s.rooms {
 		parts = append(parts, r.name+" = "+r.path)
 	}
+	return strings.Join(parts, "; ")
+}
+
+func (s *RuleSet) prepareQuery(ctx context.Context) error {
 	store := inmem.NewFromObjectWithOpts(s.data(), inmem.OptRoundTripOnWrite(false), inmem.OptReturnASTValuesOnRead(true))
 	q, err := rego.New(
-		rego.Query(strings.Join(parts, "; ")), rego.Compiler(s.compiler), rego.Store(store), rego.StrictBuiltinErrors(true),
+		rego.Query(s.question()), rego.Compiler(s.compiler), rego.Store(store), rego.StrictBuiltinErrors(true),
 		rego.GenerateJSON(func(t *ast.Term, _ *rego.EvalContext) (any, error) { return t.Value, nil }),
 	).PrepareForEval(ctx)
 	if err != nil {

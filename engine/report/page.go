@@ -1,7 +1,6 @@
 package report
 
 import (
-	"fmt"
 	"io"
 	"strings"
 	"unicode/utf8"
@@ -90,6 +89,3 @@ func wrap(text string, width, hang int) []string {
 	}
 	return append(lines, current)
 }
-
-// printf writes a formatted line that is not broken.
-func (p *page) printf(format string, args ...any) { p.write(fmt.Sprintf(format, args...)) }

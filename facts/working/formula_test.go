@@ -41,14 +41,14 @@ func TestRound(t *testing.T) {
 	}
 }
 
-// A limit that is met exactly must look met: 1.1 · 495 V is 544.5 V, though the
-// binary fractions multiply to a little more.
+// A limit that is met exactly must look met: 1.16 · 495 V is 574.2 V,
+// though the binary fractions multiply to a little less.
 func TestProductIsExact(t *testing.T) {
-	noisy, voltage := 1.1, 495.0
-	if noisy*voltage == 544.5 {
+	noisy, voltage := 1.16, 495.0
+	if noisy*voltage == 574.2 {
 		t.Fatal("the example shows nothing: it is exact without rounding")
 	}
-	for factor, want := range map[float64]float64{1.1: 544.5, 1.15: 569.25} {
+	for factor, want := range map[float64]float64{1.16: 574.2, 1.15: 569.25} {
 		if n := product("K · U", stated("K", "/k", factor), stated("U", "/u", voltage)); n.Value() != want {
 			t.Errorf("%v · 495 = %v, want %v", factor, n.Value(), want)
 		}

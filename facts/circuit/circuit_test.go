@@ -1,0 +1,118 @@
+package circuit_test
+
+import (
+	"fmt"
+	"slices"
+	"strings"
+	"testing"
+
+	"sunclause/facts/circuit"
+	"sunclause/schema"
+)
+
+// sketch is an installation drawn in a few words.
+type sketch struct{ schema.Installation }
+
+// draw makes an installation with some strings and one inverter with so many
+// tracking inputs.
+func draw(inputs int, stringIDs ...string) *sketch {
+	s := &sketch{}
+	for _, id := range stringIDs {
+		s.Strings = append(s.Strings, schema.String{ID: schema.NewText("/strings", id)})
+	}
+	s.Datasheets.Inverters = map[string]schema.InverterDatasheet{"I": {MPPTs: make([]schema.MPPTDatasheet, inputs)}}
+	s.Inverters = []schema.Inverter{{ID: schema.NewText("/inverters/0/id", "INV1"), Datasheet: schema.NewText("", "I")}}
+	return s
+}
+
+// run joins two terminals: "R1 S1 INV1.1". Runs serve strings unless a fourth
+// word says otherwise.
+func (s *sketch) run(drawn ...string) *sketch {
+	for _, d := range drawn {
+		w := append(strings.Fields(d), "pv_string")
+		at := fmt.Sprintf("/cables/%d", len(s.Cables))
+		s.Cables = append(s.Cables, schema.Run{Pointer: schema.NewPointer(at), ID: schema.NewText(at+"/id", w[0]),
+			From: schema.NewText(at+"/from", w[1]), To: schema.NewText(at+"/to", w[2]), Service: schema.NewText(at+"/service", w[3])})
+	}
+	return s
+}
+
+// isolator adds one, with the conductors that each of its ways opens; "" is not
+// stated.
+func (s *sketch) isolator(id string, opened ...string) *sketch {
+	at := fmt.Sprintf("/isolators/%d", len(s.Isolators))
+	iso := schema.Isolator{Pointer: schema.NewPointer(at), ID: schema.NewText(at+"/id", id)}
+	for i, o := range opened {
+		member := fmt.Sprintf("%s/ways/%d/conductors_opened", at, i)
+		w := schema.IsolatorWay{ID: schema.NewText("", fmt.Sprint(i+1))}
+		if o != "" {
+			w.ConductorsOpened = schema.NewText(member, o)
+		}
+		iso.Ways = append(iso.Ways, w)
+	}
+	s.Isolators = append(s.Isolators, iso)
+	return s
+}
+
+func (s *sketch) array(id string, ways float64) *sketch {
+	s.Arrays = append(s.Arrays, schema.Array{ID: schema.NewText("", id), Ways: schema.NewNumber("", ways)})
+	return s
+}
+
+func (s *sketch) circuit() *circuit.Circuit { return circuit.Of(&s.Installation) }
+
+func TestPaths(t *testing.T) {
+	builtIn := draw(1, "S1").isolator("ISO", "both").run("R1 S1 ISO.1.in")
+	builtIn.Isolators[0].Ways[0].JoinedOut = schema.NewText("", "INV1.1")
+	first := draw(1, "S1").isolator("ISO", "both").run("R1 ISO.1.out INV1.1")
+	first.Isolators[0].Ways[0].JoinedIn = schema.NewText("", "S1")
+	for _, c := range []struct {
+		name      string
+		drawn     *sketch
+		from      string
+		input     string
+		runs      []int
+		isolators []int
+		ambiguous bool
+	}{
+		{"one run", draw(1, "S1").run("R1 S1 INV1.1"), "S1", "INV1.1", []int{0}, nil, false},
+		{"runs drawn in any order and direction", draw(1, "S1").run("R1 INV1.1 ISO.1.out", "R2 ISO.1.in S1").isolator("ISO", "both"), "S1", "INV1.1", []int{1, 0}, []int{0}, false},
+		{"second way", draw(2, "S1", "S2").isolator("ISO", "both", "both").run("R1 S1 ISO.1.in", "R2 ISO.1.out INV1.1", "R3 S2 ISO.2.in", "R4 ISO.2.out INV1.2"), "S2", "INV1.2", []int{2, 3}, []int{0}, false},
+		{"two isolators", draw(1, "S1").isolator("A", "both").isolator("B", "both").run("R1 S1 A.1.in", "R2 A.1.out B.1.in", "R3 B.1.out INV1.1"), "S1", "INV1.1", []int{0, 1, 2}, []int{0, 1}, false},
+		{"array", draw(1, "S1", "S2").array("A", 2).run("R1 S1 A.1", "R2 S2 A.2", "R3 A.out INV1.1 pv_array"), "S2", "INV1.1", []int{1, 2}, nil, false},
+		{"array of arrays", draw(1, "S1", "S2").array("A", 1).array("B", 2).run("R1 S1 A.1", "R2 A.out B.1", "R3 S2 B.2", "R4 B.out INV1.1"), "S1", "INV1.1", []int{0, 1, 3}, nil, false},
+		{"isolator in the inverter", builtIn, "S1", "INV1.1", []int{0}, []int{0}, false},
+		{"isolator at the string", first, "S1", "INV1.1", []int{0}, []int{0}, false},
+		{"two strings side by side on one input", draw(1, "S1", "S2").run("R1 S1 INV1.1", "R2 S2 INV1.1"), "S1", "INV1.1", []int{0}, nil, false},
+		{"two runs in parallel", draw(1, "S1").run("R1 S1 INV1.1", "R2 S1 INV1.1"), "S1", "INV1.1", nil, nil, true},
+		{"string on two inputs", draw(2, "S1").run("R1 S1 INV1.1", "R2 S1 INV1.2"), "S1", "INV1.1", nil, nil, true},
+		{"loop on the way", draw(1, "S1").array("A", 2).run("R1 S1 A.1", "R2 S1 A.2", "R3 A.out INV1.1"), "S1", "INV1.1", nil, nil, true},
+		{"loop beside the way", draw(1, "S1").array("A", 3).run("R1 S1 A.1", "R2 A.2 A.3", "R3 A.out INV1.1"), "S1", "INV1.1", nil, nil, true},
+		{"not connected", draw(1, "S1"), "S1", "", nil, nil, false},
+		{"ends at nothing", draw(1, "S1").isolator("ISO", "both").run("R1 S1 ISO.1.in"), "S1", "", nil, nil, false},
+		{"joined by a bonding conductor only", draw(1, "S1").run("R1 S1 INV1.1 bonding"), "S1", "", nil, nil, false},
+		{"a terminal that is none", draw(1, "S1"), "S9", "", nil, nil, false},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			p := c.drawn.circuit().From(c.from)
+			if p.Input != c.input && !c.ambiguous {
+				t.Errorf("leads to %q, want %q", p.Input, c.input)
+			}
+			if p.Ambiguous != c.ambiguous {
+				t.Errorf("ambiguous is %t, want %t", p.Ambiguous, c.ambiguous)
+			}
+			if !c.ambiguous && (!slices.Equal(p.Runs, c.runs) || !slices.Equal(p.Isolators, c.isolators)) {
+				t.Errorf("by the runs %v and isolators %v, want %v and %v", p.Runs, p.Isolators, c.runs, c.isolators)
+			}
+		})
+	}
+}
+
+func TestThrough(t *testing.T) {
+	c := draw(2, "S1", "S2", "S3").array("A", 2).isolator("ISO", "both", "both").isolator("IDLE", "both").
+		run("R1 S1 A.1", "R2 S2 A.2", "R3 A.out ISO.1.in", "R4 ISO.1.out INV1.1", "R5 S3 ISO.2.in", "R6 ISO.2.out INV1.2").circuit()
+	got := fmt.Sprint(c.Through([]string{"S1", "S2", "S3"}))
+	if want := "[[[0 1] [2]] [[]]]"; got != want {
+		t.Errorf("strings through each way of each isolator: %s, want %s", got, want)
+	}
+}
