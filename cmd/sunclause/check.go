@@ -22,7 +22,6 @@ import (
 	"sunclause/engine"
 	"sunclause/engine/report"
 	"sunclause/policies"
-	"sunclause/schema"
 )
 
 // defaultRules is the rule set used when none is named.
@@ -76,12 +75,10 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
-	go schema.Prepare() // beside the loading of the rule set
-	set, err := engine.Load(ctx, policies.FS, o.rules)
-	if err != nil {
-		return couldNot, err
-	}
-	results, err := env.checkAll(ctx, set, names, o)
+	// The rule set is loaded beside the reading of the first document.
+	load := sync.OnceValues(func() (*engine.RuleSet, error) { return engine.Load(ctx, policies.FS, o.rules) })
+	go load()
+	results, err := env.checkAll(ctx, load, names, o)
 	if err != nil {
 		return couldNot, err
 	}
@@ -95,9 +92,12 @@ type checked struct {
 	err    error
 }
 
+// loading waits for the rule set.
+type loading func() (*engine.RuleSet, error)
+
 // checkAll checks documents on all processors and keeps their order. What is
 // wrong with any of them is told for all of them, and then nothing is reported.
-func (env *environment) checkAll(ctx context.Context, set *engine.RuleSet, names []string, o checkOptions) ([]checked, error) {
+func (env *environment) checkAll(ctx context.Context, load loading, names []string, o checkOptions) ([]checked, error) {
 	results := make([]checked, len(names))
 	next := make(chan int)
 	tick := env.progress(len(names))
@@ -105,7 +105,7 @@ func (env *environment) checkAll(ctx context.Context, set *engine.RuleSet, names
 	for range min(runtime.GOMAXPROCS(0), len(names)) {
 		workers.Go(func() {
 			for i := range next {
-				results[i] = env.checkOne(ctx, set, names[i], o)
+				results[i] = env.checkOne(ctx, load, names[i], o)
 				tick()
 			}
 		})
@@ -118,6 +118,9 @@ func (env *environment) checkAll(ctx context.Context, set *engine.RuleSet, names
 	}
 	close(next)
 	workers.Wait()
+	if _, err := load(); err != nil {
+		return nil, err
+	}
 	var wrong []error
 	for _, r := range results {
 		if r.err != nil {
@@ -127,10 +130,14 @@ func (env *environment) checkAll(ctx context.Context, set *engine.RuleSet, names
 	return results, errors.Join(wrong...)
 }
 
-func (env *environment) checkOne(ctx context.Context, set *engine.RuleSet, name string, o checkOptions) checked {
+func (env *environment) checkOne(ctx context.Context, load loading, name string, o checkOptions) checked {
 	doc, err := env.readDocument(name)
 	if err != nil {
 		return checked{err: err}
+	}
+	set, err := load()
+	if err != nil {
+		return checked{}
 	}
 	r, err := engine.Check(ctx, set, doc, engine.Options{Strict: o.strict, Date: o.date})
 	if err != nil {

@@ -1,8 +1,10 @@
 package circuit_test
 
 import (
+	"encoding/json"
 	"fmt"
 	"slices"
+	"strconv"
 	"strings"
 	"testing"
 
@@ -10,19 +12,24 @@ import (
 	"sunclause/schema"
 )
 
-// sketch is an installation drawn in a few words.
-type sketch struct{ schema.Installation }
+// sketch is an installation drawn in a few words, as a JSON document.
+type sketch struct {
+	Strings, Arrays, Cables, Isolators []map[string]any
+	inputs                             int
+}
 
 // draw makes an installation with some strings and one inverter with so many
 // tracking inputs.
 func draw(inputs int, stringIDs ...string) *sketch {
-	s := &sketch{}
+	s := &sketch{inputs: inputs}
 	for _, id := range stringIDs {
-		s.Strings = append(s.Strings, schema.String{ID: schema.NewText("/strings", id)})
+		s.addString(id)
 	}
-	s.Datasheets.Inverters = map[string]schema.InverterDatasheet{"I": {MPPTs: make([]schema.MPPTDatasheet, inputs)}}
-	s.Inverters = []schema.Inverter{{ID: schema.NewText("/inverters/0/id", "INV1"), Datasheet: schema.NewText("", "I")}}
 	return s
+}
+
+func (s *sketch) addString(id string) {
+	s.Strings = append(s.Strings, map[string]any{"id": id, "module": "M", "modules_in_series": 10})
 }
 
 // run joins two terminals: "R1 S1 INV1.1". Runs serve strings unless a fourth
@@ -30,9 +37,7 @@ func draw(inputs int, stringIDs ...string) *sketch {
 func (s *sketch) run(drawn ...string) *sketch {
 	for _, d := range drawn {
 		w := append(strings.Fields(d), "pv_string")
-		at := fmt.Sprintf("/cables/%d", len(s.Cables))
-		s.Cables = append(s.Cables, schema.Run{Pointer: schema.NewPointer(at), ID: schema.NewText(at+"/id", w[0]),
-			From: schema.NewText(at+"/from", w[1]), To: schema.NewText(at+"/to", w[2]), Service: schema.NewText(at+"/service", w[3])})
+		s.Cables = append(s.Cables, map[string]any{"id": w[0], "from": w[1], "to": w[2], "service": w[3]})
 	}
 	return s
 }
@@ -40,32 +45,58 @@ func (s *sketch) run(drawn ...string) *sketch {
 // isolator adds one, with the conductors that each of its ways opens; "" is not
 // stated.
 func (s *sketch) isolator(id string, opened ...string) *sketch {
-	at := fmt.Sprintf("/isolators/%d", len(s.Isolators))
-	iso := schema.Isolator{Pointer: schema.NewPointer(at), ID: schema.NewText(at+"/id", id)}
+	ways := make([]map[string]any, len(opened))
 	for i, o := range opened {
-		member := fmt.Sprintf("%s/ways/%d/conductors_opened", at, i)
-		w := schema.IsolatorWay{ID: schema.NewText("", fmt.Sprint(i+1))}
+		ways[i] = map[string]any{"id": strconv.Itoa(i + 1)}
 		if o != "" {
-			w.ConductorsOpened = schema.NewText(member, o)
+			ways[i]["conductors_opened"] = o
 		}
-		iso.Ways = append(iso.Ways, w)
 	}
-	s.Isolators = append(s.Isolators, iso)
+	s.Isolators = append(s.Isolators, map[string]any{"id": id, "circuit": "pv_dc", "ways": ways})
 	return s
 }
 
-func (s *sketch) array(id string, ways float64) *sketch {
-	s.Arrays = append(s.Arrays, schema.Array{ID: schema.NewText("", id), Ways: schema.NewNumber("", ways)})
+// joined joins a side of way 1 of the last isolator to a terminal without a run.
+func (s *sketch) joined(side, terminal string) *sketch {
+	last := s.Isolators[len(s.Isolators)-1]
+	last["ways"].([]map[string]any)[0][side] = terminal
 	return s
 }
 
-func (s *sketch) circuit() *circuit.Circuit { return circuit.Of(&s.Installation) }
+func (s *sketch) array(id string, ways int) *sketch {
+	s.Arrays = append(s.Arrays, map[string]any{"id": id, "ways": ways})
+	return s
+}
+
+func (s *sketch) installation(t fatal) *schema.Installation {
+	text, err := json.Marshal(map[string]any{
+		"project": map[string]any{"reference": "test", "stage": "design", "country": "GB"},
+		"datasheets": map[string]any{
+			"modules":   map[string]any{"M": map[string]any{"technology": "mono_si", "pmax_w": 1, "voc_v": 1, "isc_a": 1, "vmp_v": 1, "imp_a": 1}},
+			"inverters": map[string]any{"I": map[string]any{"dc_voltage_max_v": 1, "ac_power_rated_w": 1, "phases": 1, "mppts": make([]struct{}, s.inputs)}},
+		},
+		"strings": s.Strings, "arrays": append([]map[string]any{}, s.Arrays...), "cables": append([]map[string]any{}, s.Cables...),
+		"isolators": append([]map[string]any{}, s.Isolators...),
+		"inverters": []any{map[string]any{"id": "INV1", "datasheet": "I"}},
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := schema.Decode("test", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	return &d.Installation
+}
+
+func (s *sketch) circuit(t fatal) *circuit.Circuit { return circuit.Of(s.installation(t)) }
+
+// fatal is what can end a test, one of rapid's too.
+type fatal interface{ Fatal(...any) }
 
 func TestPaths(t *testing.T) {
-	builtIn := draw(1, "S1").isolator("ISO", "both").run("R1 S1 ISO.1.in")
-	builtIn.Isolators[0].Ways[0].JoinedOut = schema.NewText("", "INV1.1")
-	first := draw(1, "S1").isolator("ISO", "both").run("R1 ISO.1.out INV1.1")
-	first.Isolators[0].Ways[0].JoinedIn = schema.NewText("", "S1")
+	builtIn := draw(1, "S1").isolator("ISO", "both").joined("joined_out", "INV1.1").run("R1 S1 ISO.1.in")
+	first := draw(1, "S1").isolator("ISO", "both").joined("joined_in", "S1").run("R1 ISO.1.out INV1.1")
 	for _, c := range []struct {
 		name      string
 		drawn     *sketch
@@ -94,7 +125,7 @@ func TestPaths(t *testing.T) {
 		{"a terminal that is none", draw(1, "S1"), "S9", "", nil, nil, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			p := c.drawn.circuit().From(c.from)
+			p := c.drawn.circuit(t).From(c.from)
 			if p.Input != c.input && !c.ambiguous {
 				t.Errorf("leads to %q, want %q", p.Input, c.input)
 			}
@@ -110,7 +141,7 @@ func TestPaths(t *testing.T) {
 
 func TestThrough(t *testing.T) {
 	c := draw(2, "S1", "S2", "S3").array("A", 2).isolator("ISO", "both", "both").isolator("IDLE", "both").
-		run("R1 S1 A.1", "R2 S2 A.2", "R3 A.out ISO.1.in", "R4 ISO.1.out INV1.1", "R5 S3 ISO.2.in", "R6 ISO.2.out INV1.2").circuit()
+		run("R1 S1 A.1", "R2 S2 A.2", "R3 A.out ISO.1.in", "R4 ISO.1.out INV1.1", "R5 S3 ISO.2.in", "R6 ISO.2.out INV1.2").circuit(t)
 	got := fmt.Sprint(c.Through([]string{"S1", "S2", "S3"}))
 	if want := "[[[0 1] [2]] [[]]]"; got != want {
 		t.Errorf("strings through each way of each isolator: %s, want %s", got, want)

@@ -1,0 +1,329 @@
+package isolator_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"slices"
+	"testing"
+
+	"sunclause/facts/book"
+	"sunclause/facts/circuit"
+	"sunclause/facts/isolator"
+	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+type object = map[string]any
+
+type list = []any
+
+func row(category string, poles int, ue, ie float64) object {
+	return object{"utilization_category": category, "poles_in_series": poles, "ue_v": ue, "ie_a": ie}
+}
+
+// site is two strings of ten modules on one isolator of two ways, each way to a
+// tracking input of its own. At −15 °C a string has 544.5 V by its coefficient
+// and 569.25 V by the factor 1.15, and its design current is 17.375 A.
+func site() object {
+	return object{
+		"project": object{"reference": "test", "stage": "design", "country": "GB"},
+		"site":    object{"temp_min_c": -15, "temp_max_c": 35},
+		"datasheets": object{
+			"modules": object{"M": object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2,
+				"imp_a": 13.1, "voc_coeff_pct_per_k": -0.25, "bifacial": false}},
+			"inverters": object{"I": object{"dc_voltage_max_v": 1000, "mppts": list{object{}, object{}}, "ac_power_rated_w": 5000, "phases": 1}},
+			"switch_disconnectors": object{"D": object{"poles": 4, "ratings": list{
+				row("DC-PV1", 1, 600, 32), row("DC-PV2", 1, 400, 30), row("DC-PV2", 1, 600, 25),
+				row("DC-PV2", 1, 800, 12), row("DC-PV2", 2, 1000, 40), row("DC-21B", 2, 500, 9)}}},
+		},
+		"strings": list{
+			object{"id": "S1", "module": "M", "modules_in_series": 10},
+			object{"id": "S2", "module": "M", "modules_in_series": 10},
+		},
+		"inverters": list{object{"id": "INV1", "datasheet": "I"}},
+		"isolators": list{object{"id": "ISO1", "circuit": "pv_dc", "datasheet": "D", "utilization_category": "DC-PV2", "poles_in_series": 1,
+			"ways": list{object{"id": "1", "conductors_opened": "both"}, object{"id": "2", "conductors_opened": "both"}}}},
+		"cables": list{
+			run("R1", "S1", "ISO1.1.in"), run("R2", "ISO1.1.out", "INV1.1"),
+			run("R3", "S2", "ISO1.2.in"), run("R4", "ISO1.2.out", "INV1.2"),
+		},
+	}
+}
+
+func run(id, from, to string) object {
+	return object{"id": id, "from": from, "to": to, "service": "pv_string"}
+}
+
+// inParallel is the same with both strings put in parallel before way 1.
+func inParallel() object {
+	doc := site()
+	doc["arrays"] = list{object{"id": "A1", "ways": 2}}
+	doc["cables"] = list{run("R1", "S1", "A1.1"), run("R2", "S2", "A1.2"), run("R3", "A1.out", "ISO1.1.in"), run("R4", "ISO1.1.out", "INV1.1")}
+	first(doc)["ways"] = list{object{"id": "1", "conductors_opened": "both"}}
+	return doc
+}
+
+func first(doc object) object { return doc["isolators"].(list)[0].(object) }
+
+func rules(method string) book.Book {
+	return book.Book{Parameters: map[string]book.Parameter{
+		"voltage_method": {Name: "voltage_method", Text: method, IsText: true},
+		"voc_factor":     {Name: "voc_factor", Number: 1.15},
+		"isc_factor":     {Name: "isc_factor", Number: 1.25},
+	}}
+}
+
+func derive(t *testing.T, doc object, method string) isolator.Isolator {
+	t.Helper()
+	text, err := json.Marshal(doc)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := schema.Decode("test", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := circuit.Of(&d.Installation)
+	all := isolator.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, rules(method)))
+	if len(all) == 0 {
+		t.Fatal("no isolators")
+	}
+	return all[0]
+}
+
+func is(t *testing.T, what string, got working.Number, want float64) {
+	t.Helper()
+	if !got.Known() || got.Value() != want {
+		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
+	}
+}
+
+func wanting(t *testing.T, what string, got working.Number, missing ...string) {
+	t.Helper()
+	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
+		t.Errorf("%s = %v (known %t, missing %v), want it unknown for want of %v", what, got.Value(), got.Known(), got.Missing(), missing)
+	}
+}
+
+func TestDuty(t *testing.T) {
+	f := derive(t, site(), "coefficient")
+	if !slices.Equal(f.Strings.Values(), []string{"S1", "S2"}) {
+		t.Errorf("strings %v", f.Strings.Values())
+	}
+	is(t, "strings in parallel on one way", f.StringsParallel, 1)
+	is(t, "voltage", f.VocMaxV, 544.5)
+	is(t, "current of the greater way", f.IscMaxA, 17.375)
+
+	doc := site()
+	doc["cables"] = append(doc["cables"].(list), run("R5", "S3", "ISO1.2.in"))
+	doc["strings"] = append(doc["strings"].(list), object{"id": "S3", "module": "M", "modules_in_series": 9})
+	f = derive(t, doc, "coefficient")
+	is(t, "strings in parallel on the greater way", f.StringsParallel, 2)
+	is(t, "current of the greater way", f.IscMaxA, 34.75)
+	is(t, "voltage of the longest string", f.VocMaxV, 544.5)
+}
+
+// The isolator of a worked example: two strings in parallel of 569.25 V by the
+// 1.15 of the guide Photovoltaics in Buildings, 2nd ed. 2006, 2.1.2 (from
+// memory). Offered are 600 V and 32 A in DC-PV1: the voltage does, the current
+// and the category do not.
+func TestWorkedIsolator(t *testing.T) {
+	doc := inParallel()
+	first(doc)["utilization_category"] = "DC-PV1"
+	f := derive(t, doc, "factor")
+	is(t, "duty voltage", f.VocMaxV, 569.25)
+	is(t, "duty current", f.IscMaxA, 34.75)
+	is(t, "strings in parallel", f.StringsParallel, 2)
+	is(t, "rated voltage, enough", f.UeV, 600)
+	is(t, "rated current, too little", f.IeA, 32)
+	if f.Category.Value() != "DC-PV1" {
+		t.Errorf("category %q, want DC-PV1, not made for strings in parallel", f.Category.Value())
+	}
+}
+
+func TestRatingRow(t *testing.T) {
+	for _, c := range []struct {
+		name     string
+		category string
+		poles    int
+		series   int
+		ue, ie   float64
+	}{
+		{"lowest voltage that covers 544.5 V", "DC-PV2", 1, 10, 600, 25},
+		{"lowest row for a shorter string", "DC-PV2", 1, 7, 400, 30},
+		{"next higher for a longer string", "DC-PV2", 1, 12, 800, 12},
+		{"none covers 816.75 V: the highest", "DC-PV2", 1, 15, 800, 12},
+		{"other category", "DC-PV1", 1, 10, 600, 32},
+		{"two poles in series", "DC-PV2", 2, 10, 1000, 40},
+		{"two poles in series, older category, none covers", "DC-21B", 2, 10, 500, 9},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			doc := site()
+			first(doc)["utilization_category"], first(doc)["poles_in_series"] = c.category, c.poles
+			for _, s := range doc["strings"].(list) {
+				s.(object)["modules_in_series"] = c.series
+			}
+			f := derive(t, doc, "coefficient")
+			is(t, "Ue", f.UeV, c.ue)
+			is(t, "Ie", f.IeA, c.ie)
+		})
+	}
+}
+
+// Ten modules whose voltage by the factor 1.15 is just the 600 V of the row.
+func TestRatingMetExactly(t *testing.T) {
+	doc := site()
+	doc["datasheets"].(object)["modules"].(object)["M"].(object)["voc_v"] = 600 / 1.15 / 10
+	f := derive(t, doc, "factor")
+	is(t, "duty voltage", f.VocMaxV, 600)
+	is(t, "Ue", f.UeV, 600)
+}
+
+func TestRatingUnknown(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		change  func(iso object)
+		missing []string
+	}{
+		{"no row in the category", func(iso object) { iso["utilization_category"] = "DC-23A" }, []string{"/datasheets/switch_disconnectors/D/ratings"}},
+		{"no row for the wiring", func(iso object) { iso["poles_in_series"] = 4 }, []string{"/datasheets/switch_disconnectors/D/ratings"}},
+		{"category not stated", func(iso object) { delete(iso, "utilization_category") }, []string{"/isolators/0/utilization_category"}},
+		{"wiring not stated", func(iso object) { delete(iso, "poles_in_series") }, []string{"/isolators/0/poles_in_series"}},
+		{"datasheet not stated", func(iso object) { delete(iso, "datasheet") }, []string{"/isolators/0/datasheet"}},
+		{"none of them stated", func(iso object) {
+			delete(iso, "datasheet")
+			delete(iso, "utilization_category")
+			delete(iso, "poles_in_series")
+		}, []string{"/isolators/0/datasheet", "/isolators/0/poles_in_series", "/isolators/0/utilization_category"}},
+	} {
+		t.Run(c.name, func(t *testing.T) {
+			doc := site()
+			c.change(first(doc))
+			f := derive(t, doc, "coefficient")
+			wanting(t, "Ue", f.UeV, c.missing...)
+			wanting(t, "Ie", f.IeA, c.missing...)
+		})
+	}
+	doc := site()
+	delete(doc["site"].(object), "temp_min_c")
+	f := derive(t, doc, "coefficient")
+	wanting(t, "duty voltage", f.VocMaxV, "/site/temp_min_c")
+	wanting(t, "Ue of an unknown duty", f.UeV, "/site/temp_min_c")
+}
+
+// As long as one string is not traced it may pass through any isolator. Nor is
+// there a duty of none where no string passes: its runs are missing.
+func TestDutyUnknown(t *testing.T) {
+	doc := site()
+	doc["cables"] = doc["cables"].(list)[:3]
+	f := derive(t, doc, "coefficient")
+	wanting(t, "current with a string untraced", f.IscMaxA, "/cables")
+	wanting(t, "voltage with a string untraced", f.VocMaxV, "/cables")
+	wanting(t, "Ue with a string untraced", f.UeV, "/cables")
+	if f.Strings.Known() {
+		t.Errorf("strings %v are known", f.Strings.Values())
+	}
+
+	doc = site()
+	delete(doc, "inverters")
+	doc["cables"] = list{run("R1", "S1", "ISO1.1.in"), run("R3", "S2", "ISO1.2.in")}
+	f = derive(t, doc, "coefficient")
+	wanting(t, "current without an inverter", f.IscMaxA, "/inverters")
+
+	doc = site()
+	doc["cables"] = list{run("R1", "S1", "INV1.1"), run("R2", "S2", "INV1.2")}
+	f = derive(t, doc, "coefficient")
+	is(t, "strings of an idle isolator", f.StringsParallel, 0)
+	wanting(t, "current of an idle isolator", f.IscMaxA, "/cables")
+	wanting(t, "Ue of an idle isolator", f.UeV, "/cables")
+}
+
+// An isolator of the AC side has no duty from strings; its rating is that of
+// its category.
+func TestACIsolator(t *testing.T) {
+	doc := site()
+	doc["datasheets"].(object)["switch_disconnectors"].(object)["AC"] = object{"ratings": list{row("AC-22A", 1, 230, 40)}}
+	doc["isolators"] = append(list{object{"id": "ISO2", "circuit": "ac", "datasheet": "AC", "utilization_category": "AC-22A", "poles_in_series": 1,
+		"ways": list{object{"id": "1", "conductors_opened": "line_and_neutral"}}}}, doc["isolators"].(list)...)
+	f := derive(t, doc, "coefficient")
+	wanting(t, "current from strings", f.IscMaxA)
+	wanting(t, "voltage from strings", f.VocMaxV)
+	is(t, "Ue", f.UeV, 230)
+	is(t, "Ie", f.IeA, 40)
+	is(t, "poles used", f.PolesUsed, 2)
+}
+
+func TestPolesUsed(t *testing.T) {
+	doc := site()
+	is(t, "two ways of two conductors", derive(t, doc, "coefficient").PolesUsed, 4)
+	first(doc)["poles_in_series"] = 2
+	is(t, "two ways of two conductors of two poles", derive(t, doc, "coefficient").PolesUsed, 8)
+	ways := first(doc)["ways"].(list)
+	ways[1] = object{"id": "2", "conductors_opened": "positive"}
+	f := derive(t, doc, "coefficient")
+	is(t, "one way of one conductor", f.PolesUsed, 6)
+	if !f.BreaksAll.Known() || f.BreaksAll.Value() {
+		t.Errorf("breaks all conductors: %t, known %t, want no", f.BreaksAll.Value(), f.BreaksAll.Known())
+	}
+	ways[1] = object{"id": "2"}
+	f = derive(t, doc, "coefficient")
+	wanting(t, "poles of a way that is not described", f.PolesUsed, "/isolators/0/ways/1/conductors_opened")
+	if f.BreaksAll.Known() {
+		t.Error("whether it breaks all conductors is known, though one way is not described")
+	}
+}
+
+func TestIPFigures(t *testing.T) {
+	const member = "/isolators/0/enclosure/ip"
+	for _, c := range []struct {
+		code          string
+		solids, water float64 // −1 for not stated
+	}{{"IP65", 6, 5}, {"IPX4", -1, 4}, {"IP4X", 4, -1}, {"IP56NW", 5, 6}, {"IP69K", 6, 9}, {"IP20", 2, 0}, {"IPXXB", -1, -1}} {
+		doc := site()
+		first(doc)["enclosure"] = object{"ip": c.code}
+		f := derive(t, doc, "coefficient")
+		for what, figure := range map[string]struct {
+			got  working.Number
+			want float64
+		}{"solids": {f.IPSolids, c.solids}, "water": {f.IPWater, c.water}} {
+			if figure.want < 0 {
+				wanting(t, c.code+" "+what, figure.got, member)
+			} else {
+				is(t, c.code+" "+what, figure.got, figure.want)
+			}
+		}
+	}
+	wanting(t, "no code", derive(t, site(), "coefficient").IPSolids, member)
+}
+
+func TestOutdoors(t *testing.T) {
+	for place, outdoors := range map[string]bool{"roof_surface": true, "outdoor_wall": true, "outdoor_ground": true, "roof_space": false, "plant_room": false} {
+		doc := site()
+		first(doc)["place"] = place
+		if f := derive(t, doc, "coefficient"); !f.Outdoors.Known() || f.Outdoors.Value() != outdoors {
+			t.Errorf("%s: outdoors is %t, want %t", place, f.Outdoors.Value(), outdoors)
+		}
+	}
+	if f := derive(t, site(), "coefficient"); f.Outdoors.Known() {
+		t.Error("outdoors is known without a place")
+	}
+}
+
+func TestRunsLiveAndDead(t *testing.T) {
+	f := derive(t, site(), "coefficient")
+	if !slices.Equal(f.RunsLive.Values(), []string{"R1", "R3"}) || !slices.Equal(f.RunsDead.Values(), []string{"R2", "R4"}) {
+		t.Errorf("live %v and dead %v, want R1, R3 and R2, R4", f.RunsLive.Values(), f.RunsDead.Values())
+	}
+}
+
+func TestWithoutDatasheet(t *testing.T) {
+	doc := site()
+	delete(first(doc), "datasheet")
+	f := derive(t, doc, "coefficient")
+	wanting(t, "poles", f.Poles, "/isolators/0/datasheet")
+	wanting(t, "thermal current", f.IthA, "/isolators/0/datasheet")
+	if got := f.TogetherFlag.Missing(); len(got) != 1 || got[0] != "/isolators/0/datasheet" {
+		t.Errorf("whether all poles open together wants %v", got)
+	}
+}
