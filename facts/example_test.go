@@ -24,13 +24,13 @@ func Example() {
 	fmt.Printf("%s = %s\n", cold.Symbol(), cold.Formula())
 	fmt.Printf("%s = %s = %v %s\n", cold.Symbol(), cold.Filled(), cold.Value(), cold.Unit())
 	for _, in := range cold.Inputs() {
-		fmt.Printf("  %s = %v %s, from line %d\n", in.Symbol(), in.Value(), in.Unit(), doc.Position(in.At()).Line)
+		fmt.Printf("  %s = %v, %s on line %d\n", in.Symbol(), in.Value(), in.At(), doc.Position(in.At()).Line)
 	}
 	// Output:
 	// U_oc,cold = N_s · U_oc · (1 + β/100 · (T_min − 25))
 	// U_oc,cold = 10 · 49.5 · (1 + −0.25/100 · (−10 − 25)) = 538.3125 V
-	//   N_s = 10 , from line 16
-	//   U_oc = 49.5 V, from line 6
-	//   β = -0.25 %/K, from line 6
-	//   T_min = -10 °C, from line 3
+	//   N_s = 10, /strings/0/modules_in_series on line 15
+	//   U_oc = 49.5, /datasheets/modules/mod540/voc_v on line 6
+	//   β = -0.25, /datasheets/modules/mod540/voc_coeff_pct_per_k on line 6
+	//   T_min = -10, /site/temp_min_c on line 3
 }

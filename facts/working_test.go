@@ -68,21 +68,21 @@ func TestWorkOut(t *testing.T) {
 // workOut works out a formula with numbers put in: + − · / √ ², parentheses, and
 // the greatest or the least of a list.
 func workOut(text string) (v float64, err error) {
-	s := &sum{text: strings.ReplaceAll(text, " ", "")}
+	s := &sum{text}
 	defer func() {
 		if r := recover(); r != nil {
 			err = fmt.Errorf("%v", r)
 		}
 	}()
 	switch {
-	case s.takes("greatestof"):
+	case s.takes("greatest of"):
 		v = s.best(math.Max)
-	case s.takes("leastof"):
+	case s.takes("least of"):
 		v = s.best(math.Min)
 	default:
 		v = s.terms()
 	}
-	if s.text != "" {
+	if strings.TrimSpace(s.text) != "" {
 		return 0, fmt.Errorf("%q is left over", s.text)
 	}
 	return v, nil
@@ -92,7 +92,7 @@ func workOut(text string) (v float64, err error) {
 type sum struct{ text string }
 
 func (s *sum) takes(sign string) bool {
-	rest, ok := strings.CutPrefix(s.text, sign)
+	rest, ok := strings.CutPrefix(strings.TrimLeft(s.text, " "), sign)
 	if ok {
 		s.text = rest
 	}
@@ -157,6 +157,7 @@ func (s *sum) value() float64 {
 		}
 		return v
 	}
+	s.text = strings.TrimLeft(s.text, " ")
 	end := 0
 	for end < len(s.text) && (s.text[end] == '.' || s.text[end] >= '0' && s.text[end] <= '9') {
 		end++

@@ -101,8 +101,8 @@ func joined(inputs []Number, sep string) string {
 }
 
 // Filled writes the formula with the numbers put in: "10 · 49.5". Where inputs
-// share a symbol, each stands where the symbol comes up next. It is "" for a
-// stated or an unknown number.
+// share a symbol, each stands where the symbol comes up next. The “titles” of
+// tables stay as they are. It is "" for a stated or an unknown number.
 func (n Number) Filled() string {
 	if n.formula == "" || !n.known {
 		return ""
@@ -117,7 +117,7 @@ func (n Number) Filled() string {
 	for at := 0; at < len(n.formula); {
 		symbol := symbolAt(n.formula, at, symbols)
 		if symbol == "" {
-			_, size := utf8.DecodeRuneInString(n.formula[at:])
+			size := plainAt(n.formula[at:])
 			filled.WriteString(n.formula[at : at+size])
 			at += size
 			continue
@@ -130,6 +130,17 @@ func (n Number) Filled() string {
 		at += len(symbol)
 	}
 	return filled.String()
+}
+
+// plainAt is the length of what is to be copied: a title to its end, or one rune.
+func plainAt(text string) int {
+	if strings.HasPrefix(text, "“") {
+		if end := strings.Index(text, "”"); end > 0 {
+			return end
+		}
+	}
+	_, size := utf8.DecodeRuneInString(text)
+	return size
 }
 
 // symbolAt finds the symbol that stands at a place of a formula as a word of

@@ -151,6 +151,8 @@ func TestFilled(t *testing.T) {
 		{"symbol before a comma without a space", "U_oc,max · U_oc", []working.Number{stated("U_oc", "", 2)}, "U_oc,max · 2"},
 		{"Greek", "ΔT · T", []working.Number{stated("T", "", 2), stated("ΔT", "", 35)}, "35 · 2"},
 		{"value that looks like a symbol", "a · b", []working.Number{stated("a", "", 1), stated("b", "", 2)}, "1 · 2"},
+		{"title of a table", "table “factors by T” at T", []working.Number{stated("T", "", 2)}, "table “factors by T” at 2"},
+		{"title without an end", "table “factors by T", []working.Number{stated("T", "", 2)}, "table “factors by 2"},
 		{"input without a symbol", "table", []working.Number{stated("", "", 2)}, "table"},
 		{"small and great", "a · b", []working.Number{stated("a", "", 1e-9), stated("b", "", 1e21)}, "0.000000001 · 1000000000000000000000"},
 	} {

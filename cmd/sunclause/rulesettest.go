@@ -1,0 +1,83 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"os"
+
+	"sunclause/engine"
+	"sunclause/policies"
+)
+
+func runRulesetTest(ctx context.Context, env *environment, args []string) (int, error) {
+	f := env.flags("ruleset test")
+	least := f.Float64("min-score", 0, "least part of the mutations, in %, that the tests have to notice")
+	all := f.Bool("all", false, "list also the mutations that were noticed")
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if f.NArg() != 1 {
+		return couldNot, errors.New("name the folder of the rule set, or an embedded one")
+	}
+	ref := f.Arg(0)
+	set, err := engine.Load(ctx, policies.FS, ref)
+	if err != nil {
+		return couldNot, err
+	}
+	fsys, err := folderOf(ref)
+	if err != nil {
+		return couldNot, err
+	}
+	trials, err := set.ReadTrials(fsys, ref)
+	if err != nil {
+		return couldNot, err
+	}
+	failures, err := set.RunTrials(ctx, trials)
+	if err != nil {
+		return couldNot, err
+	}
+	mutations, err := set.Mutate(ctx, trials)
+	if err != nil {
+		return couldNot, err
+	}
+	return sayTrials(env.stdout, set, trials, failures, mutations, *least, *all), nil
+}
+
+// folderOf is the folder of a rule set, on the disk or embedded.
+func folderOf(ref string) (fs.FS, error) {
+	if info, err := os.Stat(ref); err == nil && info.IsDir() {
+		return os.DirFS(ref), nil
+	}
+	return fs.Sub(policies.FS, ref)
+}
+
+func sayTrials(w io.Writer, set *engine.RuleSet, trials []engine.Trial, failures []engine.Failure, mutations []engine.Mutation, least float64, all bool) int {
+	status := passes
+	for _, f := range failures {
+		fmt.Fprintln(w, f.Error())
+		status = doesNotPass
+	}
+	uncovered := set.Uncovered(trials)
+	for _, u := range uncovered {
+		fmt.Fprintln(w, u)
+		status = doesNotPass
+	}
+	for _, m := range mutations {
+		if !m.Noticed {
+			fmt.Fprintf(w, "%s:%d: %s: no test noticed: %s\n", m.File, m.Line, m.Requirement, m.What)
+		} else if all {
+			fmt.Fprintf(w, "%s: noticed: %s\n", m.Requirement, m.What)
+		}
+	}
+	score := engine.Score(mutations)
+	if score < least {
+		status = doesNotPass
+	}
+	own := len(set.Own())
+	fmt.Fprintf(w, "%s %s: %d tests, %d failed; %d of %d requirements covered; %.1f %% of %d mutations noticed\n",
+		set.Name, set.Version, len(trials), len(failures), own-len(uncovered), own, score, len(mutations))
+	return status
+}
