@@ -3,12 +3,17 @@ package engine
 import (
 	"context"
 	"fmt"
+	"iter"
 	"maps"
 	"math"
 	"reflect"
 	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
 
 	"sunclause/facts"
+	"sunclause/facts/book"
 	"sunclause/facts/working"
 )
 
@@ -40,7 +45,7 @@ func (s *RuleSet) Mutate(ctx context.Context, trials []Trial) ([]Mutation, error
 			all = append(all, Mutation{q.ID, m.what, q.File, q.Line, noticed})
 		}
 	}
-	figures, err := s.mutateFigures(ctx, byID[""])
+	figures, err := s.mutateFigures(ctx, byID)
 	return append(all, figures...), err
 }
 
@@ -63,7 +68,7 @@ func Score(all []Mutation) float64 {
 type mutant struct {
 	what string
 	q    *Requirement            // the requirement as changed
-	rule *ruleChange             // for a change in the body of a Rego rule
+	rule *ast.Compiler           // for a change in the body of a Rego rule: the modules with it
 	data func(*facts.Facts) bool // for a change of a limit that is a fact: changes the facts instead
 }
 
@@ -113,6 +118,9 @@ func (s *RuleSet) limitMutants(q *Requirement) []mutant {
 	var all []mutant
 	for _, up := range []bool{true, false} {
 		words := map[bool]string{true: "limit shifted up", false: "limit shifted down"}[up]
+		if strings.HasPrefix(q.Limit.Fact, wholeInstallation+".") {
+			continue // the fact is of another part than the one that a trial is about
+		}
 		if q.Limit.Fact != "" {
 			all = append(all, mutant{what: words, q: q, data: shiftFact(q, up)})
 			continue
@@ -194,10 +202,7 @@ func (s *RuleSet) alone(ctx context.Context, m mutant) (*RuleSet, error) {
 		only.rooms = s.rooms
 	}
 	if m.rule != nil {
-		var err error
-		if only.compiler, err = m.rule.compile(s.modules); err != nil {
-			return nil, err
-		}
+		only.compiler = m.rule
 	}
 	return only, only.prepareQuery(ctx)
 }
@@ -216,35 +221,74 @@ func copyFacts(f *facts.Facts) *facts.Facts {
 	return &c
 }
 
-// mutateFigures weakens the set's own parameters that facts are worked out
-// with, which no requirement names.
-func (s *RuleSet) mutateFigures(ctx context.Context, trials []Trial) ([]Mutation, error) {
+// mutateFigures shifts the set's own parameters that no limit row of its own
+// names: those that facts are worked out with, that Rego rules read, and that
+// the set changed for the rows of a set below. Parameters that are words are
+// emptied.
+func (s *RuleSet) mutateFigures(ctx context.Context, byID map[string][]Trial) ([]Mutation, error) {
 	var all []Mutation
 	for _, name := range s.parameterNames() {
 		p := s.Book.Parameters[name]
-		if p.Set != s.Name || slices.ContainsFunc(s.Requirements, func(q *Requirement) bool { return q.uses(name) }) {
+		if p.Set != s.Name || slices.ContainsFunc(s.Own(), func(q *Requirement) bool { return q.Limit.Parameter == name }) {
 			continue
 		}
-		for _, up := range []bool{true, false} {
-			what, changed := "shifted down", p
-			if changed.Number = shifted(p.Number, up); up {
-				what = "shifted up"
-			}
-			if p.IsText {
-				what, changed.Text = "emptied", ""
-			}
-			m := *s
-			m.Book.Parameters = maps.Clone(s.Book.Parameters)
-			m.Book.Parameters[name] = changed
-			failures, err := m.RunTrials(ctx, trials)
+		trials := s.trialsOf(name, byID)
+		for what, changed := range weakened(p) {
+			noticed, err := s.withParameter(changed).notices(ctx, trials)
 			if err != nil {
 				return nil, err
 			}
-			all = append(all, Mutation{"parameter " + name, what, "", 0, len(failures) > 0})
-			if p.IsText {
-				break
-			}
+			all = append(all, Mutation{"parameter " + name, what, "", 0, noticed})
 		}
 	}
 	return all, nil
+}
+
+// trialsOf are the tests of the figures and of the requirements that look at a
+// parameter.
+func (s *RuleSet) trialsOf(parameter string, byID map[string][]Trial) []Trial {
+	trials := slices.Clone(byID[""])
+	for _, q := range s.Requirements {
+		if q.uses(parameter) {
+			trials = append(trials, byID[q.ID]...)
+		}
+	}
+	return trials
+}
+
+// weakened gives the other values that a parameter is tried with.
+func weakened(p book.Parameter) iter.Seq2[string, book.Parameter] {
+	return func(yield func(string, book.Parameter) bool) {
+		if p.IsText {
+			p.Text = ""
+			yield("emptied", p)
+			return
+		}
+		up, down := p, p
+		up.Number, down.Number = shifted(p.Number, true), shifted(p.Number, false)
+		if yield("shifted up", up) {
+			yield("shifted down", down)
+		}
+	}
+}
+
+// withParameter is the set with another value of one parameter.
+func (s *RuleSet) withParameter(p book.Parameter) *RuleSet {
+	m := *s
+	m.Book.Parameters = maps.Clone(s.Book.Parameters)
+	m.Book.Parameters[p.Name] = p
+	return &m
+}
+
+// notices tells whether a trial of a changed set goes otherwise than it says.
+func (s *RuleSet) notices(ctx context.Context, trials []Trial) (bool, error) {
+	if err := s.prepareQuery(ctx); err != nil {
+		return false, err
+	}
+	for _, t := range trials {
+		if got, err := s.run(ctx, t); err != nil || got != "" {
+			return true, err
+		}
+	}
+	return false, nil
 }

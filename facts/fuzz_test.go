@@ -96,7 +96,7 @@ func damage(r *rapid.T, tree any) any {
 	switch v := tree.(type) {
 	case map[string]any:
 		for _, name := range slices.Sorted(maps.Keys(v)) {
-			if rapid.IntRange(0, 40).Draw(r, "leave out "+name) == 40 {
+			if rapid.IntRange(0, 60).Draw(r, "leave out "+name) == 60 {
 				delete(v, name)
 			} else {
 				v[name] = damage(r, v[name])
@@ -107,8 +107,8 @@ func damage(r *rapid.T, tree any) any {
 			v[i] = damage(r, v[i])
 		}
 	case float64:
-		if rapid.IntRange(0, 9).Draw(r, "change") == 9 {
-			return rapid.SampledFrom([]float64{0, 1, -1, 2, -v, 10 * v, v / 3, 1e9, 1e-9, -273}).Draw(r, "number")
+		if rapid.IntRange(0, 19).Draw(r, "change") == 19 {
+			return rapid.SampledFrom([]float64{1, 2, v + 1, 10 * v, v / 3, 0, -v, 1e9, 1e-9}).Draw(r, "number")
 		}
 	}
 	return tree
