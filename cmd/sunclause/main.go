@@ -40,6 +40,7 @@ func commands() []command {
 		{"check", "FILE|FOLDER|- …", "judge installations by a rule set", runCheck},
 		{"facts", "FILE|-", "show what is derived from an installation", runFacts},
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
+		{"ruleset", "new|test FOLDER", "write and test a rule set", runRuleset},
 	}
 }
 
@@ -98,7 +99,7 @@ func usage() string {
 	var b strings.Builder
 	b.WriteString("sunclause checks a rooftop PV installation against the rules.\n\n")
 	for _, c := range commands() {
-		fmt.Fprintf(&b, "  sunclause %-6s %-17s %s\n", c.name, c.usage, c.short)
+		fmt.Fprintf(&b, "  sunclause %-7s %-17s %s\n", c.name, c.usage, c.short)
 	}
 	b.WriteString("\nsunclause COMMAND --help tells the options of a command.\n")
 	b.WriteString("Exit status: 0 passes, 1 does not pass, 2 could not be checked.\n\n")
@@ -114,13 +115,25 @@ func (env *environment) flags(name string) *pflag.FlagSet {
 	f.SortFlags = false
 	f.SetOutput(env.stderr)
 	f.Usage = func() {
-		for _, c := range commands() {
-			if c.name == name {
-				fmt.Fprintf(env.stdout, "sunclause %s [options] %s\n%s\n\nOptions:\n%s", name, c.usage, c.short, f.FlagUsagesWrapped(80))
-			}
-		}
+		usage, short := helpOf(name)
+		fmt.Fprintf(env.stdout, "sunclause %s [options] %s\n%s\n\nOptions:\n%s", name, usage, short, f.FlagUsagesWrapped(80))
 	}
 	return f
+}
+
+// helpOf is what a subcommand takes and does.
+func helpOf(name string) (usage, short string) {
+	for _, c := range commands() {
+		if c.name == name {
+			return c.usage, c.short
+		}
+	}
+	for _, c := range rulesetCommands() {
+		if "ruleset "+c.word == name {
+			return c.usage, c.short
+		}
+	}
+	return "", ""
 }
 
 // parse reads the options; a wrong one is told in one line.

@@ -67,7 +67,7 @@ func sayTrials(w io.Writer, set *engine.RuleSet, trials []engine.Trial, failures
 	}
 	for _, m := range mutations {
 		if !m.Noticed {
-			fmt.Fprintf(w, "%s:%d: %s: no test noticed: %s\n", m.File, m.Line, m.Requirement, m.What)
+			fmt.Fprintf(w, "%sno test noticed: %s of %s\n", placeOf(m), m.What, m.Requirement)
 		} else if all {
 			fmt.Fprintf(w, "%s: noticed: %s\n", m.Requirement, m.What)
 		}
@@ -80,4 +80,13 @@ func sayTrials(w io.Writer, set *engine.RuleSet, trials []engine.Trial, failures
 	fmt.Fprintf(w, "%s %s: %d tests, %d failed; %d of %d requirements covered; %.1f %% of %d mutations noticed\n",
 		set.Name, set.Version, len(trials), len(failures), own-len(uncovered), own, score, len(mutations))
 	return status
+}
+
+// placeOf is where a mutation was made, for the start of a line; a parameter is
+// found by its name.
+func placeOf(m engine.Mutation) string {
+	if m.File == "" {
+		return ""
+	}
+	return fmt.Sprintf("%s:%d: ", m.File, m.Line)
 }
