@@ -2,7 +2,9 @@ package engine
 
 import (
 	"context"
+	"errors"
 	"fmt"
+	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/rego"
@@ -59,10 +61,34 @@ type finding struct {
 	Message string
 }
 
+// timeFor is how long a rule set that is not embedded may take to judge, a
+// hundred times what a good one needs.
+func (s *RuleSet) timeFor(f *facts.Facts) time.Duration {
+	allowed := 800 * time.Millisecond
+	for _, k := range subjectKinds {
+		subjects, _ := subjectsOf(f, k)
+		allowed += time.Duration(len(subjects)) * 5 * time.Millisecond
+	}
+	return allowed
+}
+
+// deadline bounds the evaluation of rules that are not ours.
+func (s *RuleSet) deadline(ctx context.Context, f *facts.Facts) (context.Context, context.CancelFunc) {
+	if !s.foreign {
+		return ctx, func() {}
+	}
+	return context.WithTimeout(ctx, s.timeFor(f))
+}
+
 // ask puts the facts to the prepared query.
 func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 	got := findings{map[verdictKey]finding{}, map[verdictKey]bool{}}
+	ctx, cancel := s.deadline(ctx, f)
+	defer cancel()
 	rs, err := s.query.Eval(ctx, rego.EvalParsedInput(inputOf(f)))
+	if errors.Is(ctx.Err(), context.DeadlineExceeded) {
+		return got, fmt.Errorf("rule set %s took longer than %.1f s to judge; rules from others are held to that; make its rules simpler", s.Name, s.timeFor(f).Seconds())
+	}
 	if err != nil {
 		return got, fmt.Errorf("rule set %s could not judge: %w", s.Name, err)
 	}

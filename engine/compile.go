@@ -25,7 +25,7 @@ func (s *RuleSet) compile(ctx context.Context, layers []*layer, library []module
 	}
 	for _, l := range slices.Backward(layers) {
 		for _, m := range l.modules {
-			if err := parseInto(modules, m, l.namespace()+"."+m.room); err != nil {
+			if err := l.parse(modules, m); err != nil {
 				return err
 			}
 			if err := s.addCards(l, m.room, modules[m.name]); err != nil {
@@ -59,6 +59,19 @@ func compileModules(modules map[string]*ast.Module) (*ast.Compiler, error) {
 }
 
 func baseName(name string) string { return name[strings.LastIndexByte(name, '/')+1:] }
+
+// parse parses one module of a layer. Only a module of ours may be of any size.
+func (l *layer) parse(modules map[string]*ast.Module, m moduleText) error {
+	if !l.embedded {
+		if err := m.checkSize(); err != nil {
+			return err
+		}
+	}
+	if err := parseInto(modules, m, l.namespace()+"."+m.room); err != nil || l.embedded {
+		return err
+	}
+	return checkBounds(modules[m.name])
+}
 
 // parseInto parses one module and holds its package to its place.
 func parseInto(modules map[string]*ast.Module, m moduleText, pkg string) error {

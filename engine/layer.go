@@ -23,6 +23,7 @@ type layer struct {
 	modules  []moduleText
 	digest   string
 	embedded bool
+	sealed   bool // from an archive whose signature is right
 }
 
 // rowsOf are the limit rows of one room.
@@ -52,26 +53,51 @@ const manifestName = "ruleset.yaml"
 const (
 	maxFiles     = 500
 	maxFileBytes = 1 << 20
+	maxSetBytes  = 4 << 20 // of all its files
 )
 
 // readLayer reads the rule set in a folder. An embedded set has been held
 // against its schemas by the tests of sunclause and is not held against them
 // again at every start.
 func readLayer(fsys fs.FS, shown string, embedded bool) (*layer, error) {
-	l := &layer{embedded: embedded}
+	files, err := readFiles(fsys, shown)
+	if err != nil {
+		return nil, err
+	}
+	return newLayer(files, shown, embedded)
+}
+
+// setFile is one file of a rule set.
+type setFile struct {
+	name string // inside the set
+	raw  []byte
+}
+
+// readFiles reads the files that make up a rule set, in order.
+func readFiles(fsys fs.FS, shown string) ([]setFile, error) {
 	names, err := filesOf(fsys, shown)
 	if err != nil {
 		return nil, err
 	}
-	sum := sha256.New()
+	files := make([]setFile, 0, len(names))
 	for _, name := range names {
 		raw, err := fs.ReadFile(fsys, name)
 		if err != nil {
 			return nil, fmt.Errorf("rule set %s: %w", shown, err)
 		}
-		fmt.Fprintf(sum, "%s %d\n", name, len(raw))
-		sum.Write(raw)
-		if err := l.add(name, path.Join(shown, name), raw); err != nil {
+		files = append(files, setFile{name, raw})
+	}
+	return files, nil
+}
+
+// newLayer makes a layer of the files of a rule set.
+func newLayer(files []setFile, shown string, embedded bool) (*layer, error) {
+	l := &layer{embedded: embedded}
+	sum := sha256.New()
+	for _, f := range files {
+		fmt.Fprintf(sum, "%s %d\n", f.name, len(f.raw))
+		sum.Write(f.raw)
+		if err := l.add(f.name, path.Join(shown, f.name), f.raw); err != nil {
 			return nil, err
 		}
 	}
@@ -85,6 +111,7 @@ func readLayer(fsys fs.FS, shown string, embedded bool) (*layer, error) {
 // filesOf lists the files that make up a rule set, in order.
 func filesOf(fsys fs.FS, shown string) ([]string, error) {
 	var names []string
+	var total int64
 	err := fs.WalkDir(fsys, ".", func(name string, d fs.DirEntry, err error) error {
 		if err != nil {
 			return err
@@ -105,7 +132,10 @@ func filesOf(fsys fs.FS, shown string) ([]string, error) {
 			return fmt.Errorf("%s has %d bytes; at most %d are read", name, info.Size(), maxFileBytes)
 		}
 		if names = append(names, name); len(names) > maxFiles {
-			return fmt.Errorf("it has more than %d files", maxFiles)
+			return fmt.Errorf("it has more than %d files; put what belongs together into one", maxFiles)
+		}
+		if total += info.Size(); total > maxSetBytes {
+			return fmt.Errorf("its files have more than %d bytes together; no book of rules needs that", maxSetBytes)
 		}
 		return nil
 	})

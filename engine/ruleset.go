@@ -41,6 +41,7 @@ type RuleSet struct {
 	Changes      []Change // everything that sets changed in the sets below them
 	Book         book.Book
 
+	foreign  bool // it or a set that it builds on is not embedded
 	byID     map[string]*Requirement
 	modules  map[string]*ast.Module // as parsed, by file
 	compiler *ast.Compiler
@@ -63,11 +64,16 @@ func (s *RuleSet) Requirement(id string) (*Requirement, bool) {
 	return r, ok
 }
 
-// Load reads a rule set by the name of an embedded one, or from a folder, with
-// all sets that it builds on. A set that cannot be used whole is refused whole:
-// Problems for its data files, errors of the Rego compiler for its rules.
-func Load(ctx context.Context, embedded fs.FS, ref string) (*RuleSet, error) {
-	layers, err := readLayers(embedded, ref)
+// Load reads a rule set by the name of an embedded one, or from a folder or a
+// sealed archive, with all sets that it builds on. A set that cannot be used
+// whole is refused whole: Problems for its data files, errors of the Rego
+// compiler for its rules.
+func Load(ctx context.Context, embedded fs.FS, ref string, options ...LoadOption) (*RuleSet, error) {
+	var o loadOptions
+	for _, option := range options {
+		option(&o)
+	}
+	layers, err := readLayers(embedded, ref, o.key)
 	if err != nil {
 		return nil, err
 	}
@@ -80,6 +86,7 @@ func Load(ctx context.Context, embedded fs.FS, ref string) (*RuleSet, error) {
 		byID: map[string]*Requirement{},
 	}
 	for _, l := range layers {
+		s.foreign = s.foreign || !l.embedded
 		s.Layers = append(s.Layers, LayerInfo{l.name(), l.manifest.Title.Value, l.manifest.Version.Value, l.digest})
 	}
 	s.SHA256 = digestOf(s.Layers, library)
@@ -108,10 +115,11 @@ func digestOf(layers []LayerInfo, library []moduleText) string {
 const maxLayers = 8
 
 // readLayers reads a set and what it builds on, the set itself first.
-func readLayers(embedded fs.FS, ref string) ([]*layer, error) {
+func readLayers(embedded fs.FS, ref string, key []byte) ([]*layer, error) {
 	var layers []*layer
+	asked := ref
 	for ref != "" {
-		l, err := openLayer(embedded, ref)
+		l, err := openLayer(embedded, ref, key)
 		if err != nil {
 			return nil, err
 		}
@@ -122,17 +130,23 @@ func readLayers(embedded fs.FS, ref string) ([]*layer, error) {
 			return nil, fmt.Errorf("rule set %s: more than %d sets build one on the other", ref, maxLayers)
 		}
 		next := l.manifest.Extends.Value
+		if l.sealed && next != "" && !slices.Contains(Embedded(embedded), next) {
+			return nil, l.notAlone()
+		}
 		if strings.HasPrefix(next, ".") {
 			next = filepath.Join(ref, next)
 		}
 		ref = next
+	}
+	if key != nil && !slices.ContainsFunc(layers, func(l *layer) bool { return l.sealed }) {
+		return nil, fmt.Errorf("rule set %s: it is not sealed, so there is nothing to verify with --key; leave --key out or name the sealed archive", asked)
 	}
 	return layers, nil
 }
 
 // openLayer finds a set: a name without a slash or dot is an embedded one
 // unless only a folder of that name exists.
-func openLayer(embedded fs.FS, ref string) (*layer, error) {
+func openLayer(embedded fs.FS, ref string, key []byte) (*layer, error) {
 	if !strings.ContainsAny(ref, `/\.`) && ref != "lib" {
 		if sub, err := fs.Sub(embedded, ref); err == nil {
 			if _, err := fs.Stat(sub, manifestName); err == nil {
@@ -140,8 +154,12 @@ func openLayer(embedded fs.FS, ref string) (*layer, error) {
 			}
 		}
 	}
-	if info, err := os.Stat(ref); err != nil || !info.IsDir() {
-		return nil, fmt.Errorf("rule set %s: it is neither one of the embedded sets (%s) nor a folder", ref, strings.Join(Embedded(embedded), ", "))
+	info, err := os.Stat(ref)
+	switch {
+	case err == nil && info.Mode().IsRegular():
+		return openArchive(ref, key)
+	case err != nil || !info.IsDir():
+		return nil, fmt.Errorf("rule set %s: it is neither one of the embedded sets (%s) nor a folder or sealed archive", ref, strings.Join(Embedded(embedded), ", "))
 	}
 	return readLayer(os.DirFS(ref), filepath.ToSlash(ref), false)
 }

@@ -28,7 +28,7 @@ type Document struct {
 // are reported under. What is wrong with the text comes back as Problems; any
 // other error is a fault of sunclause itself.
 func Decode(name string, raw []byte) (*Document, error) {
-	go Prepare() // beside the reading; the first time it takes as long
+	prepareOnce() // beside the reading; the first time it takes as long
 	s, found := readJSON(name, raw)
 	if s.root == nil {
 		if len(found.list) == 0 {

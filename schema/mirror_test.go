@@ -13,7 +13,7 @@ import (
 
 // documentFiles are the schemas of the document, one a room.
 var documentFiles = []string{
-	"installation", "pvstring", "cable", "isolator", "surge", "earthing", "label", "accircuit", "storage", "roof", "commissioning", "handover",
+	"installation", "project", "pvstring", "cable", "isolator", "surge", "earthing", "label", "accircuit", "storage", "roof", "commissioning", "handover",
 }
 
 // TestMirror walks the schema of the installation and the Go mirror side by
@@ -22,12 +22,17 @@ func TestMirror(t *testing.T) {
 	m := mirror{t: t, seen: map[string]reflect.Type{}}
 	m.object("installation.schema.json", plainSchema("installation.schema.json"), reflect.TypeFor[Installation](), "installation")
 	for _, file := range documentFiles {
-		for name, def := range plainSchema(file + ".schema.json")["$defs"].(map[string]any) {
+		for name, def := range defsOf(file) {
 			if def.(map[string]any)["type"] == "object" && m.seen[name] == nil {
 				t.Errorf("%s: $defs/%s is not part of the installation", file, name)
 			}
 		}
 	}
+}
+
+func defsOf(file string) map[string]any {
+	defs, _ := plainSchema(file + ".schema.json")["$defs"].(map[string]any)
+	return defs
 }
 
 type mirror struct {
@@ -155,7 +160,7 @@ func (m mirror) unit(where string) {
 // the document has.
 func TestReferencesAreMarked(t *testing.T) {
 	kinds := map[string]bool{"terminal": true, "any_part": true}
-	for name := range plainSchema("installation.schema.json")["$defs"].(map[string]any)["datasheets"].(map[string]any)["properties"].(map[string]any) {
+	for name := range plainSchema("project.schema.json")["$defs"].(map[string]any)["datasheets"].(map[string]any)["properties"].(map[string]any) {
 		kinds["datasheets/"+name] = true
 	}
 	var visit func(reflect.Type, func(reflect.StructField))

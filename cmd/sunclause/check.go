@@ -29,13 +29,14 @@ const defaultRules = "gb"
 
 // checkOptions are the options of check.
 type checkOptions struct {
-	rules, format, output, date string
+	rules, key, format, output, date string
 	strict, all                 bool
 	width                       int
 }
 
 func (o *checkOptions) flags(f *pflag.FlagSet) {
-	f.StringVar(&o.rules, "rules", defaultRules, "rule set: "+strings.Join(engine.Embedded(policies.FS), ", ")+" or a folder")
+	f.StringVar(&o.rules, "rules", defaultRules, "rule set: "+strings.Join(engine.Embedded(policies.FS), ", ")+", a folder or a sealed archive")
+	f.StringVar(&o.key, "key", "", keyHelp)
 	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
 	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
 	f.BoolVar(&o.strict, "strict", false, "let a requirement with should count as one with shall")
@@ -75,8 +76,12 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
+	sealed, err := sealedWith(o.key)
+	if err != nil {
+		return couldNot, err
+	}
 	// The rule set is loaded beside the reading of the first document.
-	load := sync.OnceValues(func() (*engine.RuleSet, error) { return engine.Load(ctx, policies.FS, o.rules) })
+	load := sync.OnceValues(func() (*engine.RuleSet, error) { return env.load(ctx, o.rules, sealed...) })
 	go load()
 	results, err := env.checkAll(ctx, load, names, o)
 	if err != nil {
@@ -139,6 +144,7 @@ func (env *environment) checkOne(ctx context.Context, load loading, name string,
 	if err != nil {
 		return checked{}
 	}
+	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
 	r, err := engine.Check(ctx, set, doc, engine.Options{Strict: o.strict, Date: o.date})
 	if err != nil {
 		return checked{err: fmt.Errorf("%s: %w", name, err)}

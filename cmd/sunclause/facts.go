@@ -6,16 +6,15 @@ import (
 	"errors"
 	"fmt"
 
-	"sunclause/engine"
 	"sunclause/engine/report"
 	"sunclause/facts"
-	"sunclause/policies"
 	"sunclause/schema"
 )
 
 func runFacts(ctx context.Context, env *environment, args []string) (int, error) {
 	f := env.flags("facts")
 	rules := f.String("rules", defaultRules, "rule set whose figures and tables are used")
+	key := f.String("key", "", keyHelp)
 	format := f.String("format", "text", "format: json, text")
 	withWorking := f.Bool("working", false, "show formula, numbers put in, source and lines of the document")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
@@ -28,8 +27,12 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	if *format != "text" && *format != "json" {
 		return couldNot, fmt.Errorf("there is no format %q; there are json, text", *format)
 	}
-	go schema.Prepare() // beside the loading of the rule set
-	set, err := engine.Load(ctx, policies.FS, *rules)
+	schema.Prepare() // beside the loading of the rule set
+	sealed, err := sealedWith(*key)
+	if err != nil {
+		return couldNot, err
+	}
+	set, err := env.load(ctx, *rules, sealed...)
 	if err != nil {
 		return couldNot, err
 	}

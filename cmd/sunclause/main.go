@@ -40,7 +40,7 @@ func commands() []command {
 		{"check", "FILE|FOLDER|- …", "judge installations by a rule set", runCheck},
 		{"facts", "FILE|-", "show what is derived from an installation", runFacts},
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
-		{"ruleset", "new|test FOLDER", "write and test a rule set", runRuleset},
+		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
 	}
 }
 

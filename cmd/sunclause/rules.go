@@ -7,12 +7,12 @@ import (
 
 	"sunclause/engine"
 	"sunclause/engine/report"
-	"sunclause/policies"
 )
 
 func runRules(ctx context.Context, env *environment, args []string) (int, error) {
 	f := env.flags("rules")
-	rules := f.String("rules", defaultRules, "rule set: the name of an embedded one or a folder")
+	rules := f.String("rules", defaultRules, "rule set: the name of an embedded one, a folder or a sealed archive")
+	key := f.String("key", "", keyHelp)
 	format := f.String("format", "text", "format: json, text")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
@@ -21,7 +21,11 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 	if *format != "text" && *format != "json" {
 		return couldNot, fmt.Errorf("there is no format %q; there are json, text", *format)
 	}
-	set, err := engine.Load(ctx, policies.FS, *rules)
+	sealed, err := sealedWith(*key)
+	if err != nil {
+		return couldNot, err
+	}
+	set, err := env.load(ctx, *rules, sealed...)
 	if err != nil {
 		return couldNot, err
 	}

@@ -147,3 +147,19 @@ func TestBifacialModules(t *testing.T) {
 	delete(b.Parameters, "rear_irradiance_w_per_m2")
 	wanting(t, "rear irradiance", current(object{"bifacial": true, "bifaciality_fraction": 0.7}, b), "the rule set has no parameter rear_irradiance_w_per_m2")
 }
+
+// Nobody can say which of two inputs a string feeds, or by which of two runs.
+func TestAmbiguousString(t *testing.T) {
+	for _, to := range []string{"INV1.1", "INV1.2"} {
+		doc := plant(m1(), 10, 1)
+		doc["cables"] = append(doc["cables"].(list), object{"id": "R9", "from": "S1", "to": to, "service": "pv_string"})
+		f := derive(t, doc, rules("coefficient"))
+		s := &f.Strings[0]
+		if s.Mppt.Known() {
+			t.Errorf("a second run to %s: the string is said to feed %s", to, s.Mppt.Value())
+		}
+		wanting(t, "isolators in the path", s.IsolatorsInPath, "/cables")
+		wanting(t, "tracking range", s.MpptMinV, "/cables")
+		wanting(t, "strings of the input", f.Mppts[0].StringsParallel, "/cables")
+	}
+}

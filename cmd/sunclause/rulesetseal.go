@@ -1,0 +1,74 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"path/filepath"
+
+	"sunclause/engine"
+)
+
+const keyHelp = "public key, in PEM, that the sealed rule set was sealed with"
+
+func runRulesetSeal(ctx context.Context, env *environment, args []string) (int, error) {
+	f := env.flags("ruleset seal")
+	key := f.String("key", "", "private key to sign with: EC, curve P-256, in PEM")
+	output := f.String("output", "", "archive to write, as our-house.tar.gz")
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if f.NArg() != 1 || *key == "" || *output == "" {
+		return couldNot, errors.New("name a folder, a key and an archive, as in sunclause ruleset seal our-house --key private.pem --output our-house.tar.gz")
+	}
+	dir := f.Arg(0)
+	if info, err := os.Stat(dir); err != nil || !info.IsDir() {
+		return couldNot, fmt.Errorf("rule set %s: there is no such folder; only a folder can be sealed", dir)
+	}
+	private, err := readKey(*key)
+	if err != nil {
+		return couldNot, err
+	}
+	// A set that cannot be used is not sealed. The path is whole so that no
+	// embedded set of the same name is taken for it.
+	whole, err := filepath.Abs(dir)
+	if err != nil {
+		return couldNot, fmt.Errorf("%s: %w", dir, err)
+	}
+	set, err := env.load(ctx, whole)
+	if err != nil {
+		return couldNot, err
+	}
+	var archive bytes.Buffer
+	if err := engine.Seal(&archive, os.DirFS(dir), filepath.ToSlash(dir), private); err != nil {
+		return couldNot, err
+	}
+	if err := writeWhole(*output, archive.Bytes()); err != nil {
+		return couldNot, err
+	}
+	fmt.Fprintf(env.stdout, "%s %s is sealed in %s. SHA-256 %s\n", set.Name, set.Version, *output, set.SHA256)
+	return passes, nil
+}
+
+// sealedWith is the option to verify a rule set with a public key; none when
+// no key is named.
+func sealedWith(key string) ([]engine.LoadOption, error) {
+	if key == "" {
+		return nil, nil
+	}
+	text, err := readKey(key)
+	if err != nil {
+		return nil, err
+	}
+	return []engine.LoadOption{engine.WithKey(text)}, nil
+}
+
+func readKey(name string) ([]byte, error) {
+	text, err := os.ReadFile(name)
+	if err != nil {
+		return nil, fmt.Errorf("key %s: %w", name, plainError(err))
+	}
+	return text, nil
+}

@@ -1,0 +1,3 @@
+package parameters.voc_factor
+
+x := 1

@@ -1,0 +1,3 @@
+package rego_not_utf8.pvstring
+
+x := "ÿþ"

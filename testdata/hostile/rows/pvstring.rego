@@ -1,0 +1,3 @@
+package rows.pvstring
+
+x := 1
