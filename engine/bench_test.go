@@ -2,7 +2,9 @@ package engine_test
 
 import (
 	"context"
+	"fmt"
 	"os"
+	"path/filepath"
 	"testing"
 
 	"sunclause/engine"
@@ -60,6 +62,50 @@ func BenchmarkSteps(b *testing.B) {
 		})
 		b.Run(name+"/check", func(b *testing.B) {
 			b.ReportAllocs()
+			for b.Loop() {
+				if _, err := engine.Check(context.Background(), set, doc, engine.Options{}); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+	}
+}
+
+// BenchmarkRowAgainstRego asks the same hundred things of the warehouse's
+// strings, once as limit rows and once as Rego rules.
+func BenchmarkRowAgainstRego(b *testing.B) {
+	const n = 100
+	rows, rules := "requirements:\n", "package %s.pvstring\n"
+	for i := range n {
+		id := fmt.Sprintf("asked-%03d", i)
+		limit := 1000 + i
+		rows += fmt.Sprintf("  - {id: rows/%s, title: t, level: shall, subject: strings, measure: voc_max_v, comparison: at_most, limit: {value: %d}, source: {document: benchmark, how: house rule}}\n", id, limit)
+		rules += fmt.Sprintf("\n# METADATA\n# title: t\n# custom: {id: rules/%s, level: shall, subject: strings, broken: b, source: {document: benchmark, how: house rule}}\nfindings contains f if {\n\tsome s in input.strings\n\ts.voc_max_v > %d\n\tf := {\"id\": \"rules/%s\", \"subject\": s.id}\n}\n", id, limit, id)
+	}
+	_, doc := document(b, "gb-warehouse")
+	for name, file := range map[string][2]string{"rows": {"pvstring.yaml", rows}, "rules": {"pvstring.rego", fmt.Sprintf(rules, "rules")}} {
+		dir := filepath.Join(b.TempDir(), name)
+		text := fmt.Sprintf("name: %s\ntitle: t\nversion: 0.1.0\n", name)
+		for file, text := range map[string]string{"ruleset.yaml": text, file[0]: file[1]} {
+			if err := os.MkdirAll(dir, 0o755); err != nil {
+				b.Fatal(err)
+			}
+			if err := os.WriteFile(filepath.Join(dir, file), []byte(text), 0o644); err != nil {
+				b.Fatal(err)
+			}
+		}
+		set, err := engine.Load(context.Background(), policies.FS, dir)
+		if err != nil {
+			b.Fatal(err)
+		}
+		b.Run(name+"/load", func(b *testing.B) {
+			for b.Loop() {
+				if _, err := engine.Load(context.Background(), policies.FS, dir); err != nil {
+					b.Fatal(err)
+				}
+			}
+		})
+		b.Run(name+"/check", func(b *testing.B) {
 			for b.Loop() {
 				if _, err := engine.Check(context.Background(), set, doc, engine.Options{}); err != nil {
 					b.Fatal(err)

@@ -116,12 +116,12 @@ func (b *bounds) literal(v ast.Value) {
 	switch v := v.(type) {
 	case ast.String:
 		if len(v) > maxString {
-			b.refuse(fmt.Sprintf("a text of %d bytes", len(v)), "a rule says what is wrong in one line", maxString)
+			b.refuse(fmt.Sprintf("a text of %d bytes", len(v)), "say what is wrong in one line", maxString)
 		}
 	case ast.Number:
 		_, err := strconv.ParseFloat(string(v), 64)
 		if len(v) > maxNumber || err != nil {
-			b.refuse("a number too long or too large", "no quantity of an installation needs it; write it with fewer digits", maxNumber)
+			b.refuse("a number of too many digits or too large", "write it shorter; no quantity of an installation needs more", maxNumber)
 		}
 	}
 }

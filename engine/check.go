@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"strings"
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -61,6 +62,9 @@ type finding struct {
 	Message string
 }
 
+// maxMessage is the size of what a rule may say of one part, in bytes.
+const maxMessage = 2000
+
 // timeFor is how long a rule set that is not embedded may take to judge, a
 // hundred times what a good one needs.
 func (s *RuleSet) timeFor(f *facts.Facts) time.Duration {
@@ -90,11 +94,13 @@ func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 		return got, fmt.Errorf("rule set %s took longer than %.1f s to judge; rules from others are held to that; make its rules simpler", s.Name, s.timeFor(f).Seconds())
 	}
 	if err != nil {
-		return got, fmt.Errorf("rule set %s could not judge: %w", s.Name, err)
+		what, _, _ := strings.Cut(err.Error(), "\n") // what follows are the values, of any size
+		return got, fmt.Errorf("rule set %s could not judge: %s", s.Name, strings.TrimSuffix(what, ":"))
 	}
 	if len(rs) != 1 {
 		return got, fmt.Errorf("rule set %s could not judge: the rules gave %d answers", s.Name, len(rs))
 	}
+	longest := 0
 	for name, v := range rs[0].Bindings {
 		set, ok := v.(ast.Set)
 		if !ok {
@@ -106,8 +112,12 @@ func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 				got.excluded[key] = true
 			} else {
 				got.broken[key] = finding{member(t, "message")}
+				longest = max(longest, len(got.broken[key].Message))
 			}
 		})
+	}
+	if longest > maxMessage {
+		return got, fmt.Errorf("rule set %s could not judge: a rule says %d bytes of one part; at most %d; a message is one line", s.Name, longest, maxMessage)
 	}
 	return got, nil
 }

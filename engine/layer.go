@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io/fs"
 	"path"
+	"slices"
 	"sort"
 	"strings"
 
@@ -206,10 +207,13 @@ func (l *layer) name() string { return l.manifest.Name.Value }
 // namespace is the Rego package of the set's modules.
 func (l *layer) namespace() string { return strings.ReplaceAll(l.name(), "-", "_") }
 
+// ownNames are what lies beside the sets in the data that rules see.
+var ownNames = []string{"lib", "rows", "conditions", "parameters", "tables"}
+
 // checkName refuses names that a set may not take.
 func (l *layer) checkName() error {
-	if l.name() == "lib" {
-		return schema.Problems{l.source.ProblemAt("/name", `a rule set cannot be called "lib"`, "that is the name of the modules shared by all sets")}
+	if slices.Contains(ownNames, l.name()) {
+		return schema.Problems{l.source.ProblemAt("/name", fmt.Sprintf("a rule set cannot be called %q", l.name()), "that is the name of something that rules of all sets look at; take another")}
 	}
 	return nil
 }

@@ -21,7 +21,7 @@ import (
 
 // signatureName is the file of an archive that holds its signature. No file of
 // a rule set can have the name: it begins with a dot.
-const signatureName = "." + bundle.SignaturesFile
+const signatureName = ".signatures.json"
 
 const (
 	sealAlgorithm = "ES256"   // ECDSA on the curve P-256 with SHA-256
@@ -110,7 +110,10 @@ func pack(files []setFile) ([]byte, error) {
 	if _, err := zip.Write(plain.Bytes()); err != nil {
 		return nil, err
 	}
-	return packed.Bytes(), zip.Close()
+	if err := zip.Close(); err != nil {
+		return nil, err
+	}
+	return packed.Bytes(), nil
 }
 
 // privateKey reads a private key from PEM and writes it as OPA's signer takes

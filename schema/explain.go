@@ -61,7 +61,11 @@ func (e *explainer) ruleAt(location string) rule {
 // failed speaks of a value that is not as it must be.
 func (e *explainer) failed(at, keyword string, r rule) Problem {
 	value, _ := e.source.lookup(at)
-	what := fmt.Sprintf("%s%s: met %s, allowed %s", Spoken(at), inWords(at, r), met(value), allowed(keyword, r))
+	words, may := inWords(at, r), allowed(keyword, r)
+	if r.words == may {
+		words = ""
+	}
+	what := fmt.Sprintf("%s%s: met %s, allowed %s", Spoken(at), words, met(value), may)
 	return e.source.ProblemAt(at, what, suggestion(at, keyword, value, r))
 }
 
@@ -96,8 +100,8 @@ func (e *explainer) unknown(at string, r rule) {
 func (e *explainer) badKey(at, location string, r rule) {
 	offset := e.source.offsetOfName(at)
 	e.found.add(offset, location, func() Problem {
-		what := fmt.Sprintf("%s: this key is not made of %s", Spoken(at), r.words)
-		return e.source.problem(offset, at, what, "give it a key that can be an id")
+		what := fmt.Sprintf("%s: met the key %s, allowed %s", Spoken(parent(at)), quote(lastName(at)), patternWords(r))
+		return e.source.problem(offset, at, what, "give it such a key")
 	})
 }
 

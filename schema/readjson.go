@@ -250,12 +250,22 @@ func (r *jsonReader) broken(err error) {
 	case errors.Is(err, io.EOF), errors.Is(err, io.ErrUnexpectedEOF):
 		r.breaksOff()
 	case errors.As(err, &syntax):
-		b := newBreak(r.source.Raw, r.start(), syntax)
+		b := r.newBreak(syntax)
 		what, remedy := b.explain()
 		r.found.say(b.offset, string(syntax.JSONPointer), what, remedy)
 	default:
 		r.found.say(r.start(), "", err.Error(), "")
 	}
+}
+
+// lastOpen names the innermost bracket that is not closed yet.
+func (r *jsonReader) lastOpen() string {
+	if len(r.open) == 0 {
+		return ""
+	}
+	i := r.open[len(r.open)-1]
+	pos := r.source.position(i)
+	return fmt.Sprintf("the %c on line %d, column %d,", r.source.Raw[i], pos.Line, pos.Column)
 }
 
 // breaksOff speaks of a text that ends too early.
@@ -270,9 +280,8 @@ func (r *jsonReader) breaksOff() {
 		return
 	}
 	remedy := "finish it"
-	if n := len(r.open); n > 0 {
-		i := r.open[n-1]
-		remedy = fmt.Sprintf("the %c on line %d is not closed", raw[i], r.source.line(i))
+	if open := r.lastOpen(); open != "" {
+		remedy = open + " is not closed"
 	}
 	r.found.say(end, "", "the text ends before the document does", remedy)
 }

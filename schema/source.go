@@ -145,6 +145,13 @@ func split(pointer string) []string {
 	return tokens
 }
 
+// parent is the pointer of the value around another, "" around the outermost.
+func parent(pointer string) string { return pointer[:max(0, strings.LastIndexByte(pointer, '/'))] }
+
+// lastName is the name of the member, or the number of the item, that a
+// pointer leads to.
+func lastName(pointer string) string { return split(pointer[len(parent(pointer)):])[0] }
+
 func escape(token string) string {
 	if !strings.ContainsAny(token, "~/") {
 		return token

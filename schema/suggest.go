@@ -97,6 +97,12 @@ func otherKind(value any, kind string) string {
 	return ""
 }
 
+// notKnown are words that people write where they do not know a value.
+var notKnown = map[string]bool{
+	"": true, "-": true, "?": true, "null": true, "nil": true, "none": true, "nan": true, "n/a": true,
+	"n.a": true, "n.a.": true, "na": true, "tbc": true, "tba": true, "tbd": true, "unknown": true, "not known": true,
+}
+
 // numberIn finds the number in a text that stands where a number must.
 func numberIn(text string) string {
 	if len(text) > maxName {
@@ -104,6 +110,9 @@ func numberIn(text string) string {
 	}
 	if _, err := strconv.ParseFloat(text, 64); err == nil {
 		return "write the number without quotes"
+	}
+	if notKnown[strings.ToLower(text)] {
+		return "leave the member out if it is not known"
 	}
 	if numberWithComma.MatchString(text) {
 		return "write " + strings.Replace(text, ",", ".", 1) + ", without quotes and with a point for the decimal sign"

@@ -30,14 +30,17 @@ func notJSON(raw []byte) (what, remedy string) {
 // syntaxBreak is the place at which a text stopped being JSON.
 type syntaxBreak struct {
 	raw    []byte
+	open   string // the bracket that is not closed yet, and where; may be empty
+	ended  int    // offset at which the token before ended
 	start  int    // of the token that could not be read
 	offset int    // of the character that could not be
 	why    string // in the words of the reader
 	met    rune   // that character; 0 at the end of the text
 }
 
-func newBreak(raw []byte, start int, err *jsontext.SyntacticError) *syntaxBreak {
-	b := &syntaxBreak{raw: raw, start: start, offset: min(int(err.ByteOffset), len(raw)), why: "it cannot be read"}
+func (r *jsonReader) newBreak(err *jsontext.SyntacticError) *syntaxBreak {
+	raw := r.source.Raw
+	b := &syntaxBreak{raw: raw, open: r.lastOpen(), ended: int(r.tokens.InputOffset()), start: r.start(), offset: min(int(err.ByteOffset), len(raw)), why: "it cannot be read"}
 	if err.Err != nil {
 		b.why = strings.TrimPrefix(err.Err.Error(), "jsontext: ")
 	}
@@ -91,18 +94,28 @@ func encoding(b *syntaxBreak) (string, string) {
 const curly = "“”„‟‘’‚«»″"
 
 func curlyQuote(b *syntaxBreak) (string, string) {
-	if !strings.ContainsRune(curly, b.met) || b.met == 0 {
-		if !b.says("in string") || b.met != '\n' && b.met != '\r' {
-			return "", ""
-		}
-		i := bytes.IndexAny(b.raw[b.start:b.offset], curly)
+	if b.met == 0 || !strings.ContainsRune(curly, b.met) {
+		from, to := b.textBefore()
+		i := bytes.IndexAny(b.raw[from:to], curly)
 		if i < 0 {
 			return "", ""
 		}
-		b.offset = b.start + i
+		b.offset = from + i
 		b.met, _ = utf8.DecodeRune(b.raw[b.offset:])
 	}
 	return fmt.Sprintf("met a curly quote %c", b.met), `write straight quotes "; a word processor makes them curly, a plain text editor does not`
+}
+
+// textBefore is the stretch of the text in quotes that ran on too far: one that
+// a line end broke off, or one that ended where another should have begun.
+func (b *syntaxBreak) textBefore() (from, to int) {
+	switch {
+	case b.says("in string") && (b.met == '\n' || b.met == '\r'):
+		return b.start, b.offset
+	case b.says("after") && b.ended > 1 && b.raw[b.ended-1] == '"' && unicode.IsLetter(b.met):
+		return max(0, bytes.LastIndexByte(b.raw[:b.ended-1], '"')), b.ended
+	}
+	return 0, 0
 }
 
 func openText(b *syntaxBreak) (string, string) {
@@ -195,7 +208,8 @@ func bareWord(b *syntaxBreak) (string, string) {
 		return what, "write true"
 	case "false", "no":
 		return what, "write false"
-	case "null", "nil", "none", "nan", "n.a", "na", "tbc", "unknown":
+	}
+	if notKnown[strings.ToLower(string(w))] {
 		return what, "leave the member out if it is not known"
 	}
 	if bytes.HasPrefix(b.raw[b.start+len(w):], []byte{'"'}) {
@@ -236,7 +250,7 @@ func afterValue(b *syntaxBreak) (string, string) {
 	case !b.says("after object value") && !b.says("after array element"):
 		return "", ""
 	case b.met == '}' || b.met == ']':
-		return fmt.Sprintf("met %c, which does not close what is open here", b.met), "look for a bracket of the wrong kind, or one missing before this place"
+		return fmt.Sprintf("met %c, but %s is not closed yet", b.met, b.open), "close that first; look for a bracket of the wrong kind, or one missing"
 	case strings.ContainsRune(`"{[`, b.met), b.met == ';':
 		return fmt.Sprintf("met %c where a comma should stand", b.met), "put a comma after the value before it"
 	case before == '"':

@@ -163,16 +163,20 @@ type rule struct {
 }
 
 // ruleAt walks a keyword location, following each $ref, and keeps the nearest
-// description on the way.
+// description on the way. What a member says of itself counts for more than
+// what is said of its kind, to which it refers.
 func ruleAt(name, location string) rule {
 	file, node := follow(name, map[string]any{"$ref": name})
 	var r rule
+	described := false
 	for _, token := range split(location) {
 		if m, ok := node.(map[string]any); ok {
 			r.limits = m
-			if d, ok := m["description"].(string); ok {
+			d, ok := m["description"].(string)
+			if ok && !described {
 				r.words = d
 			}
+			described = token == "$ref" && (ok || described)
 		}
 		if token == "$ref" {
 			file, node = follow(file, r.limits)

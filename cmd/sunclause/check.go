@@ -30,8 +30,8 @@ const defaultRules = "gb"
 // checkOptions are the options of check.
 type checkOptions struct {
 	rules, key, format, output, date string
-	strict, all                 bool
-	width                       int
+	strict, all                      bool
+	width                            int
 }
 
 func (o *checkOptions) flags(f *pflag.FlagSet) {

@@ -6,6 +6,7 @@ import (
 	"errors"
 	"fmt"
 
+	"sunclause/engine"
 	"sunclause/engine/report"
 	"sunclause/facts"
 	"sunclause/schema"
@@ -40,6 +41,7 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
+	defer env.watch(*rules, engine.CheckLimits(len(doc.Source.Raw)))()
 	derived := facts.Derive(&doc.Installation, set.Book)
 	var text bytes.Buffer
 	if *format == "json" {

@@ -31,13 +31,8 @@ func runRulesetSeal(ctx context.Context, env *environment, args []string) (int, 
 	if err != nil {
 		return couldNot, err
 	}
-	// A set that cannot be used is not sealed. The path is whole so that no
-	// embedded set of the same name is taken for it.
-	whole, err := filepath.Abs(dir)
-	if err != nil {
-		return couldNot, fmt.Errorf("%s: %w", dir, err)
-	}
-	set, err := env.load(ctx, whole)
+	// A set that cannot be used is not sealed.
+	set, err := env.load(ctx, asFolder(dir))
 	if err != nil {
 		return couldNot, err
 	}
@@ -48,8 +43,17 @@ func runRulesetSeal(ctx context.Context, env *environment, args []string) (int, 
 	if err := writeWhole(*output, archive.Bytes()); err != nil {
 		return couldNot, err
 	}
-	fmt.Fprintf(env.stdout, "%s %s is sealed in %s. SHA-256 %s\n", set.Name, set.Version, *output, set.SHA256)
+	fmt.Fprintf(env.stdout, "%s %s is sealed in %s.\nSHA-256 of the rules, as a report in JSON gives it: %s\n", set.Name, set.Version, *output, set.SHA256)
 	return passes, nil
+}
+
+// asFolder writes the path of a folder so that no embedded set of the same name
+// is taken for it.
+func asFolder(dir string) string {
+	if filepath.IsAbs(dir) {
+		return dir
+	}
+	return "./" + dir
 }
 
 // sealedWith is the option to verify a rule set with a public key; none when

@@ -50,7 +50,7 @@ func (p *page) requirement(s *engine.RuleSet, q *engine.Requirement) {
 	}
 	p.line(4, faint, Cite(q.Source))
 	for _, c := range q.Changes {
-		p.line(4, doubt, fmt.Sprintf("changed by %s on %s from %s to %s: %s", c.Set, c.Date, c.From, c.To, c.Reason))
+		p.line(4, doubt, sayChange(c))
 	}
 }
 
@@ -81,9 +81,9 @@ func SayOperand(s *engine.RuleSet, o engine.Operand) string {
 	case o.Parameter != "":
 		b := s.Book.Parameters[o.Parameter]
 		if b.IsText {
-			return fmt.Sprintf("%s (parameter %s)", b.Text, o.Parameter)
+			return fmt.Sprintf("%s (parameter %s of %s)", b.Text, o.Parameter, b.Set)
 		}
-		return fmt.Sprintf("%s (parameter %s)", strings.TrimSpace(working.Plain(b.Number)+" "+b.Unit), o.Parameter)
+		return fmt.Sprintf("%s (parameter %s of %s)", strings.TrimSpace(working.Plain(b.Number)+" "+b.Unit), o.Parameter, b.Set)
 	}
 	return engine.WriteValue(o.Value, "")
 }

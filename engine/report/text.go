@@ -72,6 +72,9 @@ func (p *page) head(r *engine.Result) {
 	p.line(0, bold, fmt.Sprintf("%s, %s", project.Reference.Value, stage))
 	p.line(0, plain, r.Document.Name)
 	p.line(0, plain, "by "+layersOf(r.RuleSet))
+	if c := r.RuleSet.Changes; len(c) > 0 {
+		p.line(0, plain, changesOf(c))
+	}
 	p.blank()
 	p.line(0, verdictStyle(r), verdict(r))
 	p.line(0, plain, counts(Count(r)))
@@ -84,6 +87,22 @@ func layersOf(s *engine.RuleSet) string {
 		names[i] = l.Name + " " + l.Version
 	}
 	return strings.Join(names, " over ")
+}
+
+// changesOf says how much the sets above changed in those below, so that
+// nothing is loosened unseen.
+func changesOf(changes []engine.Change) string {
+	loosened := 0
+	for _, c := range changes {
+		if c.Loosens {
+			loosened++
+		}
+	}
+	text := fmt.Sprintf("with %d changes to the sets below", len(changes))
+	if loosened > 0 {
+		text += fmt.Sprintf(", %d of which loosen a shall", loosened)
+	}
+	return text + "; sunclause rules lists them"
 }
 
 func verdict(r *engine.Result) string {
@@ -155,6 +174,17 @@ func (p *page) judgment(r *engine.Result, j engine.Judgment) {
 	}
 	p.line(4, faint, q.ID)
 	p.line(4, faint, Cite(q.Source))
+	for _, c := range q.Changes {
+		p.line(4, faint, sayChange(c))
+	}
+}
+
+func sayChange(c engine.Change) string {
+	what := c.Parameter
+	if what == "" {
+		what = c.Table
+	}
+	return strings.TrimSpace("changed by "+c.Set+" on "+c.Date+": "+what) + fmt.Sprintf(" %s, was %s. %s", c.To, c.From, c.Reason)
 }
 
 func (p *page) styleOf(j engine.Judgment) style {

@@ -8,15 +8,18 @@ import (
 
 // duty works out what the strings put on the isolator: for each of its ways the
 // strings that pass through it, and from them the voltage and the current.
-func (f *Isolator) duty(through [][]int, pv pvstring.Facts) {
+func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]working.Flag) {
 	if pv.Untraced != nil {
 		f.Strings = working.UnknownList(pv.Untraced...)
 		f.StringsParallel = working.Unknown("N_p", "", pv.Untraced...)
 		f.VocMaxV = working.Unknown("U_oc,max", "V", pv.Untraced...)
 		f.IscMaxA = working.Unknown("I_duty", "A", pv.Untraced...)
+		f.Inverters = working.UnknownList(pv.Untraced...)
+		f.InvertersServed = working.Unknown("n_inv", "", pv.Untraced...)
+		f.InverterIsolator = working.UnknownFlag(pv.Untraced...)
 		return
 	}
-	var ids []string
+	var ids, inverters []string
 	var voltages, currents []working.Number
 	parallel := 0
 	for _, way := range through {
@@ -24,6 +27,7 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts) {
 		for _, i := range way {
 			s := &pv.Strings[i]
 			ids = append(ids, s.ID)
+			inverters = append(inverters, s.Inverter.Value())
 			voltages = append(voltages, s.VocMaxV)
 			inWay = append(inWay, s.IscMaxA)
 		}
@@ -31,12 +35,38 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts) {
 		currents = append(currents, working.Sum("I_way", "A", inWay...))
 	}
 	f.Strings = working.List(ids...)
+	f.serves(inverters, builtIn)
 	f.StringsParallel = working.Counted("N_p", parallel, f.At)
 	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
 	f.IscMaxA = working.Greatest("I_duty", "A", currents...)
 	if len(ids) == 0 {
 		f.idle()
 	}
+}
+
+// serves takes the inverters that the strings feed, and whether one of them has
+// an isolator of its own: one that is known to have settles it.
+func (f *Isolator) serves(inverters []string, builtIn map[string]working.Flag) {
+	f.Inverters = working.List(inverters...)
+	f.InvertersServed = working.Counted("n_inv", len(f.Inverters.Values()), f.At)
+	f.InverterIsolator = working.Is(false, f.At)
+	for _, id := range f.Inverters.Values() {
+		if flag := builtIn[id]; !flag.Known() || flag.Value() {
+			f.InverterIsolator = flag
+			if flag.Known() {
+				return
+			}
+		}
+	}
+}
+
+// builtInto tells of each inverter whether it has an isolator inside.
+func builtInto(in *schema.Installation) map[string]working.Flag {
+	flags := map[string]working.Flag{}
+	for _, inv := range in.Inverters {
+		flags[inv.ID.Value] = working.StatedFlag(in.Datasheets.Inverters[inv.Datasheet.Value].DCIsolatorBuiltIn)
+	}
+	return flags
 }
 
 // idle leaves the duty of an isolator unknown through which no string passes:

@@ -19,6 +19,9 @@ type Isolator struct {
 
 	Circuit           working.Text   `json:"circuit" words:"circuit it opens: pv_dc, battery_dc or ac"`
 	Strings           working.Names  `json:"strings" words:"strings whose current passes through it"`
+	Inverters         working.Names  `json:"inverters" words:"inverters that its strings feed"`
+	InvertersServed   working.Number `json:"inverters_served" words:"inverters that its strings feed: how many"`
+	InverterIsolator  working.Flag   `json:"inverter_has_isolator" words:"whether an inverter that its strings feed has a DC switch-disconnector inside"`
 	StringsParallel   working.Number `json:"strings_in_parallel" words:"most strings in parallel on one of its ways"`
 	VocMaxV           working.Number `json:"voc_max_v" words:"greatest maximum voltage of the strings it opens"`
 	IscMaxA           working.Number `json:"isc_max_a" words:"greatest design short-circuit current through one of its ways"`
@@ -57,11 +60,11 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Is
 	if in.Isolators == nil {
 		return nil
 	}
-	through := c.Through(stringIDs(pv))
+	through, builtIn := c.Through(stringIDs(pv)), builtInto(in)
 	all := make([]Isolator, len(in.Isolators))
 	for i, iso := range in.Isolators {
 		all[i] = isolatorOf(in, iso)
-		all[i].duty(through[i], pv)
+		all[i].duty(through[i], pv, builtIn)
 		all[i].rating(iso, in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value])
 		all[i].RunsLive, all[i].RunsDead = c.Alone(i)
 	}

@@ -113,7 +113,8 @@ func (f *String) cold(m module, series, cold working.Number, b book.Book) {
 
 // hot works out what is left of the voltages with the sun on the roof. The
 // rate of the voltage at maximum power is taken from the coefficient of maximum
-// power, which on crystalline silicon reads slightly low and so errs safely.
+// power, which on crystalline silicon mostly reads slightly low and so errs
+// safely. On CdTe it reads a few per cent high.
 func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
 	rise := b.Keyed("cell_temperature_rise", "mounting", working.StatedText(s.Mounting), "rise_k", "ΔT")
 	t := working.Formula{Symbol: "T_hot", Unit: "°C", Text: "T_max + ΔT", Source: hotVoltage}

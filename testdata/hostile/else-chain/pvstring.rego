@@ -1,9 +1,9 @@
-package else.pvstring
+package else_chain.pvstring
 
 # METADATA
 # title: A hostile rule
 # custom:
-#   id: else/a-rule
+#   id: else-chain/a-rule
 #   level: shall
 #   subject: strings
 #   broken: it is broken
@@ -11,7 +11,7 @@ package else.pvstring
 findings contains f if {
 	some s in input.strings
 	c(1) == 1
-	f := {"id": "else/a-rule", "subject": s.id}
+	f := {"id": "else-chain/a-rule", "subject": s.id}
 }
 
 c(x) := 0 if {

@@ -1,9 +1,9 @@
-package every.pvstring
+package every_in_every.pvstring
 
 # METADATA
 # title: A hostile rule
 # custom:
-#   id: every/a-rule
+#   id: every-in-every/a-rule
 #   level: shall
 #   subject: strings
 #   broken: it is broken
@@ -11,7 +11,7 @@ package every.pvstring
 findings contains f if {
 	some s in input.strings
 	every_rule
-	f := {"id": "every/a-rule", "subject": s.id}
+	f := {"id": "every-in-every/a-rule", "subject": s.id}
 }
 
 every_rule if {

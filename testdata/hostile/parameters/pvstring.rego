@@ -1,3 +1,0 @@
-package parameters.voc_factor
-
-x := 1
