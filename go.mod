@@ -14,6 +14,7 @@ require (
 	github.com/spf13/pflag v1.1.0
 	go.yaml.in/yaml/v3 v3.0.5
 	golang.org/x/term v0.48.0
+	pgregory.net/rapid v1.3.0
 )
 
 require (
@@ -47,7 +48,6 @@ require (
 	golang.org/x/tools v0.51.0 // indirect
 	google.golang.org/protobuf v1.36.12 // indirect
 	honnef.co/go/tools v0.8.2 // indirect
-	pgregory.net/rapid v1.3.0 // indirect
 )
 
 tool honnef.co/go/tools/cmd/staticcheck

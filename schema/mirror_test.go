@@ -1,236 +1,448 @@
 package schema
 
 import (
-	"bytes"
-	"io/fs"
+	"encoding/json"
+	"maps"
+	"os"
+	"path/filepath"
 	"reflect"
-	"regexp"
 	"slices"
-	"sort"
 	"strings"
 	"testing"
+
+	"github.com/santhosh-tekuri/jsonschema/v5"
 )
 
-// documentFiles are the schemas of the document, one a room.
-var documentFiles = []string{
-	"installation", "project", "pvstring", "cable", "isolator", "surge", "earthing", "label", "accircuit", "storage", "roof", "commissioning", "handover",
+// The schemas that have no mirror here: kinds of value, the report, and the
+// files of a rule set, which the engine mirrors.
+var unmirrored = map[string]bool{
+	"quantity.schema.json": true, "report.schema.json": true, "requirements.schema.json": true,
+	"ruleset.schema.json": true, "table.schema.json": true, "trial.schema.json": true,
 }
 
-// TestMirror walks the schema of the installation and the Go mirror side by
-// side: the same members, of the same kind, all the way down.
-func TestMirror(t *testing.T) {
-	m := mirror{t: t, seen: map[string]reflect.Type{}}
-	m.object("installation.schema.json", plainSchema("installation.schema.json"), reflect.TypeFor[Installation](), "installation")
-	for _, file := range documentFiles {
-		for name, def := range defsOf(file) {
-			if def.(map[string]any)["type"] == "object" && m.seen[name] == nil {
-				t.Errorf("%s: $defs/%s is not part of the installation", file, name)
-			}
-		}
-	}
+// object is one object of a schema, to be compared with its Go struct.
+type object struct {
+	file  string
+	node  map[string]any
+	props map[string]any
 }
 
-func defsOf(file string) map[string]any {
-	defs, _ := plainSchema(file + ".schema.json")["$defs"].(map[string]any)
-	return defs
-}
-
-type mirror struct {
-	t    *testing.T
-	seen map[string]reflect.Type // Go type of each object of $defs
-}
-
-func (m mirror) object(file string, s map[string]any, typ reflect.Type, where string) {
-	if s["additionalProperties"] != false {
-		m.t.Errorf("%s is open: it lacks additionalProperties false", where)
-	}
-	if s["title"] == nil || s["description"] == nil {
-		m.t.Errorf("%s lacks a title or description", where)
-	}
-	fields := map[string]reflect.StructField{}
-	for i := range typ.NumField() {
-		if name, ok := memberName(typ.Field(i)); ok {
-			fields[name] = typ.Field(i)
-		}
-	}
-	properties := s["properties"].(map[string]any)
-	for name, p := range properties {
-		f, ok := fields[name]
-		if !ok {
-			if name != "$schema" {
-				m.t.Errorf("%s.%s has no field in %s", where, name, typ)
-			}
+// objects lists the objects of all rooms under the Go name that they ask for.
+func objects(t *testing.T) map[string]object {
+	t.Helper()
+	found := map[string]object{}
+	for _, file := range schemaFiles(t) {
+		if unmirrored[file] {
 			continue
 		}
-		m.property(file, p.(map[string]any), f.Type, where+"."+name)
+		root := plainSchema(file)
+		defs, _ := root["$defs"].(map[string]any)
+		for name, d := range defs {
+			addObject(t, found, name, object{file: file, node: d.(map[string]any)})
+		}
+		if file == InstallationSchema {
+			addObject(t, found, "installation", object{file: file, node: root})
+		}
 	}
-	for name := range fields {
-		if properties[name] == nil {
-			m.t.Errorf("%s has a field for %s, which the schema of %s has not", typ, name, where)
+	return found
+}
+
+func addObject(t *testing.T, found map[string]object, name string, o object) {
+	t.Helper()
+	if o.node["type"] != "object" {
+		return
+	}
+	if before, twice := found[name]; twice {
+		t.Errorf("%s and %s both define %s", before.file, o.file, name)
+	}
+	o.props, _ = o.node["properties"].(map[string]any)
+	found[name] = o
+}
+
+func schemaFiles(t *testing.T) []string {
+	t.Helper()
+	names, err := filepath.Glob("*.schema.json")
+	if err != nil || len(names) == 0 {
+		t.Fatalf("schemas: %d, %v", len(names), err)
+	}
+	return names
+}
+
+// structs lists every struct that can be reached from the Installation, by the
+// word for its kind.
+func structs() map[string]reflect.Type {
+	found := map[string]reflect.Type{}
+	var visit func(reflect.Type)
+	visit = func(t reflect.Type) {
+		switch t.Kind() {
+		case reflect.Slice, reflect.Map:
+			visit(t.Elem())
+		case reflect.Struct:
+			if isLeaf(t) || found[kindOf(t)] == t {
+				return
+			}
+			found[kindOf(t)] = t
+			for i := range t.NumField() {
+				visit(t.Field(i).Type)
+			}
+		}
+	}
+	visit(reflect.TypeFor[Installation]())
+	return found
+}
+
+func isLeaf(t reflect.Type) bool {
+	return t == numberType || t == textType || t == flagType || t == pointerType
+}
+
+func TestMirrorHasEveryObject(t *testing.T) {
+	types, named := structs(), objects(t)
+	for name, o := range named {
+		mirror, ok := types[name]
+		if !ok {
+			t.Errorf("%s: %s has no Go struct within Installation", o.file, name)
+			continue
+		}
+		if _, ok := mirror.FieldByName("Pointer"); !ok {
+			t.Errorf("%s keeps no Pointer", mirror)
+		}
+	}
+	for kind, mirror := range types {
+		if _, ok := named[kind]; !ok {
+			t.Errorf("%s mirrors no object of the schemas", mirror)
 		}
 	}
 }
 
-func (m mirror) property(file string, p map[string]any, typ reflect.Type, where string) {
-	name := where[strings.LastIndexByte(where, '.')+1:]
-	if p["description"] == nil && name != "id" && name != "note" && p["$ref"] == nil {
-		m.t.Errorf("%s lacks a description", where)
-	}
-	for strings.HasPrefix(typ.String(), "map[string]") {
-		p, typ = p["additionalProperties"].(map[string]any), typ.Elem()
-	}
-	if ref, ok := p["$ref"].(string); ok {
-		target, node := follow(file, p)
-		def := ref[strings.LastIndexByte(ref, '/')+1:]
-		m.referred(target, def, node.(map[string]any), typ, where)
-		return
-	}
-	m.plain(file, p, typ, where)
+// schemaOnly are members that the mirror leaves out.
+var schemaOnly = map[string]string{
+	"$schema": "for editors; nothing in it is about the installation",
 }
 
-// referred follows a reference: to an object, each of which has one Go type, or
-// to a kind of value.
-func (m mirror) referred(file, def string, node map[string]any, typ reflect.Type, where string) {
-	if node["type"] != "object" {
-		m.plain(file, node, typ, where)
-		return
-	}
-	if known := m.seen[def]; known == nil {
-		m.seen[def] = typ
-		if !strings.EqualFold(typ.Name(), strings.ReplaceAll(def, "_", "")) {
-			m.t.Errorf("%s is %s in the schema and %s in Go", where, def, typ)
+func TestMirrorHasEveryMember(t *testing.T) {
+	types := structs()
+	for name, o := range objects(t) {
+		mirror, ok := types[name]
+		if !ok {
+			continue // reported above
 		}
-		m.object(file, node, typ, def)
-	} else if known != typ {
-		m.t.Errorf("%s is a %s; elsewhere %s is a %s", where, typ, def, known)
+		fields := fieldsOf(mirror)
+		for member, p := range o.props {
+			field, ok := fields[member]
+			switch {
+			case ok:
+				compare(t, o.file, name+"."+member, p.(map[string]any), field.Type, types)
+			case schemaOnly[member] == "":
+				t.Errorf("%s: %s.%s is not in %s", o.file, name, member, mirror)
+			}
+		}
+		for member := range fields {
+			if _, ok := o.props[member]; !ok {
+				t.Errorf("%s.%s is not in %s of %s", mirror, member, name, o.file)
+			}
+		}
 	}
 }
 
-func (m mirror) plain(file string, p map[string]any, typ reflect.Type, where string) {
-	var want reflect.Type
-	switch kind := p["type"]; {
-	case kind == "number" || kind == "integer":
-		want = numberType
-		m.unit(where)
-	case kind == "boolean":
-		want = flagType
-	case kind == "string" || p["enum"] != nil:
-		want = textType
-	case kind == "array":
-		if typ.Kind() != reflect.Slice {
-			m.t.Errorf("%s is a list in the schema and a %s in Go", where, typ)
+func fieldsOf(mirror reflect.Type) map[string]reflect.StructField {
+	fields := map[string]reflect.StructField{}
+	for i := range mirror.NumField() {
+		if name, ok := memberName(mirror.Field(i)); ok {
+			fields[name] = mirror.Field(i)
+		}
+	}
+	return fields
+}
+
+// compare holds the type of a field against the subschema of its member.
+func compare(t *testing.T, file, where string, p map[string]any, field reflect.Type, types map[string]reflect.Type) {
+	t.Helper()
+	file, p, name := resolved(file, p)
+	switch kindIn(p) {
+	case "number", "integer":
+		want(t, where, field, numberType)
+	case "string":
+		want(t, where, field, textType)
+	case "boolean":
+		want(t, where, field, flagType)
+	case "array":
+		if field.Kind() != reflect.Slice {
+			t.Errorf("%s is a list; its field is a %s", where, field)
 			return
 		}
-		if p["maxItems"] == nil {
-			m.t.Errorf("%s is a list without bound", where)
+		compare(t, file, where+"[]", p["items"].(map[string]any), field.Elem(), types)
+	case "object":
+		if each, ok := p["additionalProperties"].(map[string]any); ok {
+			if field.Kind() != reflect.Map {
+				t.Errorf("%s is keyed; its field is a %s", where, field)
+				return
+			}
+			compare(t, file, where+"{}", each, field.Elem(), types)
+			return
 		}
-		m.property(file, p["items"].(map[string]any), typ.Elem(), where)
-		return
+		want(t, where, field, types[name])
 	default:
-		m.t.Errorf("%s is of no kind that the mirror knows: %v", where, p)
-		return
-	}
-	if typ != want {
-		m.t.Errorf("%s is a %s in Go; the schema makes it a %s", where, typ, want)
+		t.Errorf("%s has no kind", where)
 	}
 }
 
-var (
-	unitSuffix = regexp.MustCompile(`_(v|kv|m2|a|ka|ma|w|kw|va|kva|ohm|kohm|megohm|m|mm|mm2|km|c|k|kg|kn|n|n_m|pa|pct|min|h|d|yr|s|ms|hz|kwh|deg|fraction|pct_per_k|v_per_k|a_per_k|pct_per_min|hz_per_s|per_km2_yr|per_yr|m_per_s|kn_per_m2|kn_per_m|w_per_m2|kg_per_m2|kg_per_m3|n_per_mm2|ohm_per_km|mv_per_a_m|k_m_per_w|km_per_h|a2s|diameters|x|y|number|count)$`)
-	noUnit     = []string{
-		// counts, ordinals and standard sizes, which have no unit
-		"cells", "bypass_diodes", "string_inputs", "phases", "modules_in_series", "ways", "poles", "poles_in_series",
-		"protected_poles", "cores", "conductors_per_pole", "grouped_circuits", "grouped_lightly_loaded",
-		"current_carrying_conductors", "loaded_conductors", "conductor_class", "awg", "down_conductors", "units", "steps",
-		"modules_per_unit", "class", "type", "count", "method", "service_class", "bus_position",
-		"fixings", "inverters", "end_clamps", "mid_clamps", "modules", "strings", "broken_left", "broken_replaced",
-		"screws", "layers", "storeys",
-	}
-)
-
-// unit makes sure that the name of a quantity ends in its unit.
-func (m mirror) unit(where string) {
-	name := where[strings.LastIndexByte(where, '.')+1:]
-	if !unitSuffix.MatchString(name) && !slices.Contains(noUnit, name) {
-		m.t.Errorf("%s is a number whose name ends in no unit", where)
+func want(t *testing.T, where string, got, want reflect.Type) {
+	t.Helper()
+	if got != want {
+		t.Errorf("%s: the field is a %v, want %v", where, got, want)
 	}
 }
 
-// TestReferencesAreMarked makes sure that what a ref tag names is a kind that
-// the document has.
-func TestReferencesAreMarked(t *testing.T) {
-	kinds := map[string]bool{"terminal": true, "any_part": true}
-	for name := range plainSchema("project.schema.json")["$defs"].(map[string]any)["datasheets"].(map[string]any)["properties"].(map[string]any) {
-		kinds["datasheets/"+name] = true
+// resolved follows references to the subschema that says what a value is, and
+// gives the name under which it is defined.
+func resolved(file string, p map[string]any) (string, map[string]any, string) {
+	name := ""
+	for p["$ref"] != nil {
+		name = lastName(p["$ref"].(string)[strings.IndexByte(p["$ref"].(string), '#')+1:])
+		var node any
+		file, node = follow(file, p)
+		p, _ = node.(map[string]any)
 	}
-	var visit func(reflect.Type, func(reflect.StructField))
-	seen := map[reflect.Type]bool{}
-	visit = func(typ reflect.Type, f func(reflect.StructField)) {
-		for typ.Kind() == reflect.Slice || typ.Kind() == reflect.Map {
-			typ = typ.Elem()
-		}
-		if typ.Kind() != reflect.Struct || seen[typ] {
-			return
-		}
-		seen[typ] = true
-		for i := range typ.NumField() {
-			f(typ.Field(i))
-			visit(typ.Field(i).Type, f)
-		}
+	return file, p, name
+}
+
+// kindIn is the JSON type of a subschema. An enumeration is of text, or of
+// whole numbers when it says so.
+func kindIn(p map[string]any) string {
+	if kind, ok := p["type"].(string); ok {
+		return kind
 	}
-	var tags []string
-	visit(reflect.TypeFor[Installation](), func(f reflect.StructField) {
-		if ref, ok := f.Tag.Lookup("ref"); ok {
-			tags = append(tags, ref)
-		}
-	})
-	for typ := range seen {
-		kinds[kindOf(typ)] = true
+	if p["enum"] != nil {
+		return "string"
 	}
-	sort.Strings(tags)
-	for _, tag := range slices.Compact(tags) {
-		if !kinds[tag] {
-			t.Errorf("there is no kind %q to refer to", tag)
+	return ""
+}
+
+func TestObjectsAreClosed(t *testing.T) {
+	for name, o := range objects(t) {
+		if o.node["additionalProperties"] != false {
+			t.Errorf("%s: %s lets unknown members in", o.file, name)
+		}
+		for _, r := range stringsOf(o.node["required"]) {
+			if _, ok := o.props[r]; !ok {
+				t.Errorf("%s: %s requires %q, which it does not have", o.file, name, r)
+			}
 		}
 	}
 }
 
-// TestNothingBesideRef makes sure that the schemas mean the same as draft 7,
-// as which they are read: there, what stands beside $ref does not count.
-func TestNothingBesideRef(t *testing.T) {
-	names, err := fs.Glob(files, "*.schema.json")
-	if err != nil {
-		t.Fatal(err)
+// TestDescriptions makes sure that every member can be explained. A member
+// that is itself an object defined elsewhere is described there.
+func TestDescriptions(t *testing.T) {
+	for name, o := range objects(t) {
+		for member, v := range o.props {
+			p := v.(map[string]any)
+			words, _ := p["description"].(string)
+			if _, target, _ := resolved(o.file, p); words == "" && kindIn(target) == "object" {
+				words, _ = target["description"].(string)
+			}
+			if words == "" && member != "id" && member != "note" {
+				t.Errorf("%s: %s.%s has no description", o.file, name, member)
+			}
+		}
 	}
-	only2020 := []string{"unevaluatedProperties", "unevaluatedItems", "prefixItems", "dependentSchemas", "dependentRequired", "minContains", "maxContains", "$dynamicRef", "$dynamicAnchor", "$anchor"}
-	for _, name := range names {
-		raw, err := files.ReadFile(name)
+}
+
+// units are the suffixes that name the unit of a number. A bare _min is the
+// least of something, unless the thing can only be minutes.
+var units = strings.Fields(`v kv a ka ma w kva va kwh hz s ms wait_min repeat_min separation_min h c k m mm mm2 m2 km um
+	ohm kohm megohm deg pct n kn kn_m n_m pa kg yr
+	a2s v_per_k a_per_k pct_per_k m_per_s w_per_m2 kn_per_m kn_per_m2 kg_per_m2 kg_per_m3 n_per_mm2
+	ohm_per_km mv_per_a_m k_m_per_w kwh_per_kw per_km2_yr per_yr hz_per_s pct_per_min
+	mm_per_kn um_per_m_per_k fraction diameters`)
+
+// counts are numbers without a unit: counts, and the numbers by which the books
+// call a class or method.
+var counts = map[string]bool{
+	"broken_left": true, "broken_replaced": true, "bypass_diodes": true, "cells": true, "conductor_class": true,
+	"conductors_per_pole": true, "cores": true, "count": true, "current_carrying_conductors": true,
+	"down_conductors": true, "end_clamps": true, "fixings": true, "grouped_circuits": true,
+	"grouped_lightly_loaded": true, "inverters": true, "layers": true, "loaded_conductors": true,
+	"method": true, "mid_clamps": true, "modules": true, "modules_in_series": true, "modules_per_unit": true, "phases": true,
+	"poles": true, "poles_in_series": true, "protected_poles": true, "screws": true, "screws_min": true,
+	"service_class": true, "steps": true, "storeys": true, "string_inputs": true, "strings": true,
+	"units": true, "ways": true,
+}
+
+func TestUnitsStandInNames(t *testing.T) {
+	used := map[string]bool{}
+	for name, o := range objects(t) {
+		for member, p := range o.props {
+			_, p, _ := resolved(o.file, p.(map[string]any))
+			if kind := kindIn(p); kind != "number" && kind != "integer" {
+				continue
+			}
+			used[member] = true
+			unit := slices.ContainsFunc(units, func(u string) bool { return strings.HasSuffix(member, "_"+u) })
+			if !unit && !counts[member] {
+				t.Errorf("%s: the name of %s.%s has no unit", o.file, name, member)
+			}
+			if unit && counts[member] {
+				t.Errorf("%s has a unit and is listed as a count", member)
+			}
+		}
+	}
+	for c := range counts {
+		if !used[c] {
+			t.Errorf("the list of counts names %q, which no schema has", c)
+		}
+	}
+}
+
+// unresolved are members in the form of an id whose target need not be in the
+// document.
+var unresolved = map[string]string{
+	"departure.subject": "may name a subject of a rule that is not a part, such as one end of a run; the engine resolves it and says when it cannot",
+}
+
+func TestReferencesLeadSomewhere(t *testing.T) {
+	types := structs()
+	ids := map[string]bool{anyPart: true, "terminal": true}
+	for kind, mirror := range types {
+		if f, ok := mirror.FieldByName("ID"); ok && f.Type == textType && !localIDs[kind] {
+			ids[kind] = true
+		}
+	}
+	sheets := fieldsOf(types["datasheets"])
+	for _, mirror := range types {
+		for _, f := range fieldsOf(mirror) {
+			ref, ok := f.Tag.Lookup("ref")
+			if !ok {
+				continue
+			}
+			sheet, isSheet := strings.CutPrefix(ref, "datasheets/")
+			if _, known := sheets[sheet]; !ids[ref] && (!isSheet || !known) {
+				t.Errorf("%s.%s refers to %q, which is no kind of part", mirror, f.Name, ref)
+			}
+			if f.Type != textType && f.Type != reflect.TypeFor[[]Text]() {
+				t.Errorf("%s.%s refers to something and is a %s", mirror, f.Name, f.Type)
+			}
+		}
+	}
+}
+
+// TestIDsAreReferences makes sure that no member in the form of an id or a
+// terminal goes unchecked, and that a ref tag asks for the form that it needs.
+func TestIDsAreReferences(t *testing.T) {
+	types := structs()
+	for name, o := range objects(t) {
+		mirror := types[name]
+		for member, v := range o.props {
+			ref := fieldsOf(mirror)[member].Tag.Get("ref")
+			form := formOf(o.file, v.(map[string]any))
+			where := name + "." + member
+			switch {
+			case member == "id" || form == "" && ref == "":
+			case ref == "" && unresolved[where] == "":
+				t.Errorf("%s: %s has the form of an %s and refers to nothing", o.file, where, form)
+			case ref != "" && (ref == "terminal") != (form == "terminal"):
+				t.Errorf("%s: %s refers to %q and has the form of an %q", o.file, where, ref, form)
+			}
+		}
+	}
+}
+
+// formOf tells a member, or the items of one, in the form of an id or terminal.
+func formOf(file string, p map[string]any) string {
+	if items, ok := p["items"].(map[string]any); ok {
+		p = items
+	}
+	if _, _, name := resolved(file, p); name == "id" || name == "terminal" {
+		return name
+	}
+	return ""
+}
+
+// plainKeywords are the keywords that mean the same in draft 7, as which the
+// schemas are compiled, as in draft 2020-12, in which they are written.
+var plainKeywords = strings.Fields(`$schema $id $ref $defs title description type enum const
+	properties required additionalProperties propertyNames maxProperties items minItems maxItems
+	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf`)
+
+func TestSchemasUsePlainKeywords(t *testing.T) {
+	for _, file := range schemaFiles(t) {
+		checkKeywords(t, file, plainSchema(file))
+	}
+}
+
+func checkKeywords(t *testing.T, where string, node map[string]any) {
+	t.Helper()
+	for keyword, v := range node {
+		if !slices.Contains(plainKeywords, keyword) {
+			t.Errorf("%s: keyword %q", where, keyword)
+		}
+		if _, ref := node["$ref"]; ref && keyword != "$ref" && keyword != "description" {
+			t.Errorf("%s: %q stands beside $ref, and draft 7 does not look at it there", where, keyword)
+		}
+		if keyword == "pattern" && node["description"] == nil {
+			t.Errorf("%s: a pattern without a description cannot be explained", where)
+		}
+		checkBelow(t, where+"/"+keyword, keyword, v)
+	}
+}
+
+func checkBelow(t *testing.T, where, keyword string, v any) {
+	t.Helper()
+	switch keyword {
+	case "properties", "$defs":
+		for name, sub := range v.(map[string]any) {
+			checkKeywords(t, where+"/"+name, sub.(map[string]any))
+		}
+	case "items", "propertyNames", "additionalProperties":
+		switch sub := v.(type) {
+		case map[string]any:
+			checkKeywords(t, where, sub)
+		case []any:
+			t.Errorf("%s: a list of schemas means different things in the two drafts", where)
+		}
+	case "anyOf":
+		for _, sub := range v.([]any) {
+			checkKeywords(t, where, sub.(map[string]any))
+		}
+	}
+}
+
+// TestSchemasAreSound compiles the files as what they say they are, with the
+// meta-schema of draft 2020-12, and as they are compiled for use.
+func TestSchemasAreSound(t *testing.T) {
+	for _, file := range schemaFiles(t) {
+		c := jsonschema.NewCompiler()
+		for _, f := range schemaFiles(t) {
+			raw, err := os.Open(f)
+			if err != nil {
+				t.Fatal(err)
+			}
+			defer raw.Close()
+			if err := c.AddResource(f, raw); err != nil {
+				t.Fatal(err)
+			}
+		}
+		sch, err := c.Compile(file)
 		if err != nil {
-			t.Fatal(err)
+			t.Errorf("%s: %v", file, err)
+		} else if sch.Draft != jsonschema.Draft2020 {
+			t.Errorf("%s is not read as draft 2020-12", file)
 		}
-		if !bytes.Contains(raw, inFile) {
-			t.Errorf("%s does not say that it is JSON Schema 2020-12", name)
+		if _, err := compile(file); err != nil {
+			t.Errorf("%s: %v", file, err)
 		}
-		besideRef(t, name, plainSchema(name), only2020)
 	}
 }
 
-func besideRef(t *testing.T, where string, v any, only2020 []string) {
-	switch v := v.(type) {
-	case map[string]any:
-		_, isRef := v["$ref"].(string)
-		for key, m := range v {
-			if isRef && key != "$ref" && key != "description" && key != "title" {
-				t.Errorf("%s has %s beside $ref", where, key)
-			}
-			if slices.Contains(only2020, key) {
-				t.Errorf("%s has %s, which draft 7 does not know", where, key)
-			}
-			besideRef(t, where+"/"+key, m, only2020)
-		}
-	case []any:
-		for _, e := range v {
-			besideRef(t, where, e, only2020)
-		}
+func TestFile(t *testing.T) {
+	raw, err := File(InstallationSchema)
+	if err != nil || !json.Valid(raw) {
+		t.Errorf("%s: %v", InstallationSchema, err)
+	}
+	if _, err := File("nothing.schema.json"); err == nil {
+		t.Error("a schema that is not there was found")
+	}
+	if slices.Sorted(maps.Keys(plainSchema("nothing.schema.json"))) != nil {
+		t.Error("a schema that is not there has members")
 	}
 }

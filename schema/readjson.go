@@ -281,7 +281,7 @@ func (r *jsonReader) breaksOff() {
 	}
 	remedy := "finish it"
 	if open := r.lastOpen(); open != "" {
-		remedy = open + " is not closed"
+		remedy = open + " is not closed; write the bracket that closes it"
 	}
 	r.found.say(end, "", "the text ends before the document does", remedy)
 }

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"unicode"
 )
 
 // checkReferences makes sure that ids are unique and that every reference leads
@@ -82,20 +83,20 @@ func (c *references) collect(v reflect.Value) {
 	c.kinds[id.Value] = kindOf(v.Type())
 }
 
-// kindOf is the word for a kind of part: the name of its type in small letters.
+// kindOf is the word for a kind of part: the name of its type in small letters,
+// a new word at each capital that is not within initials: ac_circuit, spd.
 func kindOf(t reflect.Type) string {
-	name := t.Name()
-	if name == strings.ToUpper(name) {
-		return strings.ToLower(name)
-	}
+	name := []rune(t.Name())
 	var b strings.Builder
 	for i, r := range name {
-		if i > 0 && r >= 'A' && r <= 'Z' {
+		begins := i > 0 && unicode.IsUpper(r) &&
+			(unicode.IsLower(name[i-1]) || i+1 < len(name) && unicode.IsLower(name[i+1]))
+		if begins {
 			b.WriteByte('_')
 		}
-		b.WriteRune(r)
+		b.WriteRune(unicode.ToLower(r))
 	}
-	return strings.ToLower(b.String())
+	return b.String()
 }
 
 func (c *references) resolve(v reflect.Value) {

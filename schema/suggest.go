@@ -15,7 +15,7 @@ import (
 func suggestion(at, keyword string, value any, r rule) string {
 	text, isText := value.(string)
 	switch {
-	case value == nil:
+	case value == nil, keyword == "exclusiveMinimum" && value == json.Number("0"):
 		return "leave the member out if it is not known"
 	case keyword == "enum" && isText:
 		return nearWord(text, stringsOf(r.limits["enum"]))

@@ -157,7 +157,7 @@ func decimalComma(b *syntaxBreak) (string, string) {
 		return "", ""
 	}
 	b.offset -= len(whole) + 1
-	return fmt.Sprintf("a comma stands in the number %s,%s", whole, rest[:end]), fmt.Sprintf("the decimal sign is a point: %s.%s", whole, rest[:end])
+	return fmt.Sprintf("a comma stands in the number %s,%s", whole, rest[:end]), fmt.Sprintf("the decimal sign is a point: write %s.%s", whole, rest[:end])
 }
 
 func comma(b *syntaxBreak) (string, string) {
