@@ -7,6 +7,7 @@ import (
 	"net/url"
 	"slices"
 	"strings"
+	"unicode"
 
 	"github.com/santhosh-tekuri/jsonschema/v5"
 )
@@ -58,15 +59,22 @@ func (e *explainer) ruleAt(location string) rule {
 	return r
 }
 
+// maxListed is how many words a problem lists when it can name the one that
+// was meant.
+const maxListed = 20
+
 // failed speaks of a value that is not as it must be.
 func (e *explainer) failed(at, keyword string, r rule) Problem {
 	value, _ := e.source.lookup(at)
-	words, may := inWords(at, r), allowed(keyword, r)
+	words, may, remedy := inWords(at, r), allowed(keyword, r), suggestion(at, keyword, value, r)
 	if r.words == may {
 		words = ""
 	}
+	if n := len(stringsOf(r.limits["enum"])); n > maxListed && keyword == "enum" && remedy != "" {
+		may = fmt.Sprintf("one of %d words", n) // the one that was meant is in the remedy
+	}
 	what := fmt.Sprintf("%s%s: met %s, allowed %s", Spoken(at), words, met(value), may)
-	return e.source.ProblemAt(at, what, suggestion(at, keyword, value, r))
+	return e.source.ProblemAt(at, what, remedy)
 }
 
 func (e *explainer) missing(at string, r rule) {
@@ -128,7 +136,18 @@ func inWords(at string, r rule) string {
 	if r.words == "" || at == "" && r.limits != nil || strings.HasSuffix(at, "/id") {
 		return ""
 	}
-	return " (" + r.words + ")"
+	return " (" + firstSentence(r.words) + ")"
+}
+
+// firstSentence cuts what is said of an object as a whole to what fits within
+// a sentence.
+func firstSentence(words string) string {
+	words, _, _ = strings.Cut(words, ". ")
+	words = strings.TrimSuffix(words, ".")
+	if len(words) > 1 && (words[1] == ' ' || unicode.IsLower(rune(words[1]))) {
+		words = strings.ToLower(words[:1]) + words[1:]
+	}
+	return words
 }
 
 // met writes a value as it stands in the document, shortened.

@@ -56,7 +56,7 @@ func number(tree any) (float64, error) {
 	case json.Number:
 		return n.Float64()
 	}
-	return 0, fmt.Errorf("%v is no number", tree)
+	return 0, fmt.Errorf("met %s, allowed a number", met(tree))
 }
 
 func text(tree any) (string, error) {
@@ -66,7 +66,7 @@ func text(tree any) (string, error) {
 	case string:
 		return s, nil
 	}
-	return "", fmt.Errorf("%v is no text", tree)
+	return "", fmt.Errorf("met %s, allowed a text", met(tree))
 }
 
 func fillStruct(v reflect.Value, tree any, at string) error {

@@ -278,7 +278,7 @@ func TestUnitsStandInNames(t *testing.T) {
 				continue
 			}
 			used[member] = true
-			unit := slices.ContainsFunc(units, func(u string) bool { return strings.HasSuffix(member, "_"+u) })
+			unit := slices.ContainsFunc(units, func(u string) bool { return member == u || strings.HasSuffix(member, "_"+u) })
 			if !unit && !counts[member] {
 				t.Errorf("%s: the name of %s.%s has no unit", o.file, name, member)
 			}

@@ -40,7 +40,7 @@ func readYAML(name string, raw []byte) (*Source, *findings) {
 	case len(doc.Content) == 0:
 		f.say(0, "", "the text is empty", "remove the file, or write what it is for")
 	default:
-		r := &yamlReader{source: s, found: f, line: 1}
+		r := &yamlReader{source: s, found: f, line: 1, column: 1}
 		s.root = r.value(doc.Content[0], "", -1, 1)
 	}
 	return s, f

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -135,12 +136,12 @@ func asFraction(value any) string {
 func otherMember(name string, known []string, r rule) string {
 	near := nearest(name, known)
 	switch {
-	case near == "" && len(known) == 0:
-		return "remove it"
-	case near == "" && len(known) <= 12:
+	case near == "" && len(known) > 0 && len(known) <= 12:
 		return "it can have " + strings.Join(known, ", ")
-	case near == "":
+	case near == "" && slices.Contains(known, "note"):
 		return "remove it, or put what it says into note"
+	case near == "":
+		return "remove it"
 	}
 	remedy := fmt.Sprintf("did you mean %q%s?", near, inWords("", rule{words: wordsOf(r.limits, near)}))
 	if stem, unit := cutUnit(name); unit != "" {
@@ -180,7 +181,7 @@ func nearestOf(word string, candidates []string) (best string, equal int) {
 		if len(c) > maxName {
 			continue
 		}
-		switch d := levenshtein.ComputeDistance(strings.ToLower(word), strings.ToLower(c)); {
+		switch d := apart(strings.ToLower(word), strings.ToLower(c)); {
 		case d < distance:
 			best, distance, equal = c, d, 1
 		case d == distance:
@@ -188,6 +189,15 @@ func nearestOf(word string, candidates []string) (best string, equal int) {
 		}
 	}
 	return best, equal
+}
+
+// apart counts the letters in which a word differs from a candidate. To leave
+// the unit out at the end of a name is as easily done as one letter.
+func apart(word, candidate string) int {
+	if unit, ok := strings.CutPrefix(candidate, word+"_"); ok && !strings.Contains(unit, "_") {
+		return 1
+	}
+	return levenshtein.ComputeDistance(word, candidate)
 }
 
 // farthest is how many letters a word may differ in from the one that was

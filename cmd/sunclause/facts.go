@@ -22,8 +22,8 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	if err := parse(f, args); err != nil {
 		return couldNot, err
 	}
-	if f.NArg() != 1 {
-		return couldNot, errors.New("name one installation, or - for the standard input")
+	if f.NArg() == 0 {
+		return couldNot, errors.New("name one installation, or - for the standard input; ids of parts after it limit what is shown")
 	}
 	if *format != "text" && *format != "json" {
 		return couldNot, fmt.Errorf("there is no format %q; there are json, text", *format)
@@ -43,14 +43,39 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	}
 	defer env.watch(*rules, engine.CheckLimits(len(doc.Source.Raw)))()
 	derived := facts.Derive(&doc.Installation, set.Book)
+	only, err := partsNamed(derived, f.Args()[1:])
+	if err != nil {
+		return couldNot, err
+	}
 	var text bytes.Buffer
 	if *format == "json" {
-		err = report.FactsJSON(&text, doc, set, derived, *withWorking)
+		err = report.FactsJSON(&text, doc, set, derived, *withWorking, only)
 	} else {
-		err = report.FactsText(&text, doc, derived, *withWorking, env.reportOptions(checkOptions{width: *width}))
+		err = report.FactsText(&text, doc, derived, *withWorking, only, env.reportOptions(checkOptions{width: *width}))
 	}
 	if err != nil {
 		return couldNot, err
 	}
 	return passes, env.deliver(text.Bytes(), "")
+}
+
+// partsNamed makes sure that the installation has the parts named; none named
+// is all.
+func partsNamed(f *facts.Facts, ids []string) ([]string, error) {
+	known := map[string]bool{}
+	for _, subject := range engine.Catalogue() {
+		parts, _ := engine.PartsOf(f, subject.Name)
+		for _, p := range parts {
+			known[p.ID] = true
+		}
+	}
+	for _, id := range ids {
+		if !known[id] {
+			return nil, fmt.Errorf("the installation has no facts about a part called %q", id)
+		}
+	}
+	if len(ids) == 0 {
+		return nil, nil
+	}
+	return ids, nil
 }

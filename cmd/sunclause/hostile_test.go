@@ -126,7 +126,9 @@ func checkBy(t *testing.T, rules string) ran {
 	if runtime.GOOS == "darwin" {
 		peak >>= 10 // in bytes there
 	}
-	return ran{c.ProcessState.ExitCode(), stdout.String(), stderr.String(), time.Since(start), peak}
+	// On a machine that does other things besides, the clock counts those too.
+	took := min(time.Since(start), c.ProcessState.UserTime()+c.ProcessState.SystemTime())
+	return ran{c.ProcessState.ExitCode(), stdout.String(), stderr.String(), took, peak}
 }
 
 // maker writes one hostile rule set.

@@ -38,7 +38,7 @@ type command struct {
 func commands() []command {
 	return []command{
 		{"check", "FILE|FOLDER|- …", "judge installations by a rule set", runCheck},
-		{"facts", "FILE|-", "show what is derived from an installation", runFacts},
+		{"facts", "FILE|- [PART …]", "show what is derived from an installation", runFacts},
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
 		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
 	}

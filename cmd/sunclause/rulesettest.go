@@ -23,7 +23,7 @@ func runRulesetTest(ctx context.Context, env *environment, args []string) (int, 
 		return couldNot, errors.New("name the folder of the rule set, or an embedded one")
 	}
 	ref := f.Arg(0)
-	set, err := engine.Load(ctx, policies.FS, ref)
+	set, err := env.load(ctx, ref)
 	if err != nil {
 		return couldNot, err
 	}

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"sunclause/engine"
@@ -14,16 +15,20 @@ import (
 
 // FactsText lists what was derived from an installation, part by part. With
 // working it shows for each number the formula, the numbers put in, the source
-// and the lines of the document they came from.
-func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bool, o Options) error {
+// and the lines of the document they came from. Only says of which parts; nil is
+// all.
+func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bool, only []string, o Options) error {
 	p := newPage(w, o)
 	for _, subject := range engine.Catalogue() {
 		parts, stated := engine.PartsOf(f, subject.Name)
-		if !stated {
+		if !stated && only == nil {
 			p.line(0, bold, subject.Name+": not stated")
 			p.blank()
 		}
 		for _, part := range parts {
+			if only != nil && !slices.Contains(only, part.ID) {
+				continue
+			}
 			line := doc.Position(part.At).Line
 			p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.Name), line))
 			for _, fact := range part.Facts {
@@ -133,7 +138,7 @@ type jsonWorking struct {
 }
 
 // FactsJSON writes the facts as one JSON object on one line.
-func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.Facts, withWorking bool) error {
+func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.Facts, withWorking bool, only []string) error {
 	out := jsonFacts{doc.Name, set.Name, map[string][]jsonPart{}}
 	for _, subject := range engine.Catalogue() {
 		parts, stated := engine.PartsOf(f, subject.Name)
@@ -142,6 +147,9 @@ func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.
 		}
 		list := []jsonPart{}
 		for _, part := range parts {
+			if only != nil && !slices.Contains(only, part.ID) {
+				continue
+			}
 			list = append(list, partJSON(part, withWorking))
 		}
 		out.Facts[subject.Name] = list

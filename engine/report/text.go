@@ -162,7 +162,7 @@ func (p *page) judgment(r *engine.Result, j engine.Judgment) {
 	}
 	p.line(4, plain, upperFirst(strings.TrimPrefix(j.Say(), "not shown: ")))
 	if j.Outcome == engine.Met {
-		p.line(4, faint, q.ID+", "+Cite(q.Source))
+		p.line(4, faint, idOf(j)+", "+Cite(q.Source))
 		return
 	}
 	p.missing(r, j)
@@ -172,11 +172,19 @@ func (p *page) judgment(r *engine.Result, j engine.Judgment) {
 	if d := j.Departure; d != nil {
 		p.line(4, plain, sayDeparture(d))
 	}
-	p.line(4, faint, q.ID)
+	p.line(4, faint, idOf(j))
 	p.line(4, faint, Cite(q.Source))
 	for _, c := range q.Changes {
 		p.line(4, faint, sayChange(c))
 	}
+}
+
+// idOf names the requirement, and the fact to look for in the working.
+func idOf(j engine.Judgment) string {
+	if j.Measured == nil {
+		return j.Requirement.ID
+	}
+	return j.Requirement.ID + " (" + j.Measured.Fact + ")"
 }
 
 func sayChange(c engine.Change) string {
