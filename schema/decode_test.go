@@ -181,6 +181,8 @@ func TestMembers(t *testing.T) {
 			`project.country: the text holds the control character U+001B; take it out`},
 		{"key that is no id", `{` + project + `, "datasheets": {"batteries": {§"cell é/%~": {"energy_kwh": 5}}}}`,
 			`datasheets.batteries: met the key "cell é/%~", allowed letters, digits, - and _, at most 40; unique in the document; give it such a key`},
+		{"empty key", `{` + project + `, "datasheets": {"batteries": {§"": {"energy_kwh": 5}}}}`,
+			`datasheets.batteries: met the key "", allowed letters, digits, - and _, at most 40; unique in the document; give it such a key`},
 		{"long text", `{` + project + `, "site": {"terrain": §"` + strings.Repeat("é", 100) + `"}}`,
 			`site.terrain (terrain category of EN 1991-1-4): met "` + strings.Repeat("é", 40) + `…", allowed one of 0, I, II, III, IV, sea, country, town`},
 	} {
@@ -445,10 +447,8 @@ func TestExamples(t *testing.T) {
 	}
 }
 
-// hostile are texts of tens of megabytes made to cost much, with how many
-// problems at most are told of each.
-func hostile() map[string]string {
-	const size = 30 << 20
+// hostile are texts of a size made to cost much.
+func hostile(size int) map[string]string {
 	fill := func(head, each, tail string) string {
 		return head + strings.Repeat(each, (size-len(head)-len(tail))/len(each)) + tail
 	}
@@ -476,6 +476,7 @@ func hostile() map[string]string {
 		"keys that are none": numbered(`{`+project+`,"datasheets":{"modules":{"":{}`, `,"%%%d":0`, "}}}"),
 		"long name":          fill(`{"`, "voc_v", `":0}`),
 		"long names":         numbered(`{`+project, `,"`+strings.Repeat("temp_min_", 10)+`%d":0`, "}"),
+		"long lists":         longLists(),
 		"long text":          fill(`{`+project+`,"site":{"note":"`, "é", `"}}`),
 		"long word":          fill(`{"project":{"reference":"EX","country":"GB","stage":"`, "design", `"}}`),
 		"long number":        fill(`{`+project+`,"site":{"temp_min_c":`, "1", `}}`),
@@ -487,6 +488,17 @@ func hostile() map[string]string {
 	}
 }
 
+// longLists has every top list of the document as long as it can be read, with
+// nothing in it that is right.
+func longLists() string {
+	var b strings.Builder
+	b.WriteString("{" + project)
+	for _, name := range []string{"strings", "arrays", "cables", "isolators", "spds", "inverters", "labels"} {
+		b.WriteString(`, "` + name + `": [` + strings.Repeat(`{"id": 0, "x": 0},`, 24_999) + "{}]")
+	}
+	return b.String() + "}"
+}
+
 // TestHostile makes sure that a text from a stranger costs a bounded time and
 // memory, and gets a short answer.
 func TestHostile(t *testing.T) {
@@ -494,32 +506,61 @@ func TestHostile(t *testing.T) {
 		t.Skip("thirty megabytes each")
 	}
 	schema.Prepare()
-	for name, text := range hostile() {
-		t.Run(name, func(t *testing.T) {
-			var before, after runtime.MemStats
-			runtime.GC()
-			runtime.ReadMemStats(&before)
-			start := time.Now()
-			lines := told(t, text)
-			took := time.Since(start)
-			runtime.ReadMemStats(&after)
-			used := (after.TotalAlloc - before.TotalAlloc) >> 20
-			t.Logf("%v, %d MB, %d problems: %.150s", took.Round(time.Millisecond), used, len(lines), lines[0])
-			if took > 20*time.Second {
-				t.Errorf("took %v", took)
+	for name, text := range hostile(30 << 20) {
+		bounded(t, name, text)
+	}
+	for name, text := range hostile(2 << 20) { // small enough to come as far as the schema
+		bounded(t, name+", less of it", text)
+	}
+}
+
+func bounded(t *testing.T, name, text string) {
+	t.Run(name, func(t *testing.T) {
+		var before, after runtime.MemStats
+		runtime.GC()
+		runtime.ReadMemStats(&before)
+		start := time.Now()
+		lines := told(t, text)
+		took := time.Since(start)
+		runtime.ReadMemStats(&after)
+		used := (after.TotalAlloc - before.TotalAlloc) >> 20
+		t.Logf("%v, %d MB, %d problems: %.150s", took.Round(time.Millisecond), used, len(lines), lines[0])
+		if took > 10*time.Second {
+			t.Errorf("took %v", took)
+		}
+		if used > 2500 {
+			t.Errorf("asked for %d MB", used)
+		}
+		if len(lines) > 101 {
+			t.Errorf("%d problems", len(lines))
+		}
+		for _, line := range lines {
+			if len(line) > 2000 {
+				t.Errorf("a line of %d bytes: %.100s…", len(line), line)
 			}
-			if used > 4000 {
-				t.Errorf("asked for %d MB", used)
-			}
-			if len(lines) > 101 {
-				t.Errorf("%d problems", len(lines))
-			}
-			for _, line := range lines {
-				if len(line) > 1000 {
-					t.Errorf("a line of %d bytes: %.100s…", len(line), line)
-				}
-			}
-		})
+		}
+	})
+}
+
+// TestLimits makes sure that what is far above any real installation is not
+// read at all, whatever else is wrong with it.
+func TestLimits(t *testing.T) {
+	text, place := marked(`{` + project + `, "strings": [` + strings.Repeat("0,", 25_000) + `§0]}`)
+	refuses(t, text, place+"strings has more than 25000 items; split the job into several documents")
+	var b strings.Builder
+	for i := range 10_000 {
+		fmt.Fprintf(&b, `"n%d": 0, `, i)
+	}
+	text, place = marked(`{"site": {` + b.String() + `§"n": 0}}`)
+	refuses(t, text, place+"site has more than 10000 members; split the job into several documents")
+	lines := told(t, `{"strings": [`+strings.Repeat("1e999,", 20_000)+`0]}`)
+	if last := lines[len(lines)-1]; len(lines) != 101 || !strings.Contains(last, "and more than 9900 others from here on") {
+		t.Errorf("%d lines; the last: %s", len(lines), last)
+	}
+	text, place = marked(`{§"` + strings.Repeat("n", 101) + `": {"a": 1, "a": 2}, "project": 1e999}`)
+	lines = told(t, text)
+	if want := place + `a member name of 101 bytes in the document: "` + strings.Repeat("n", 40) + `…"; look for a quote missing at its end`; lines[0] != want {
+		t.Errorf("got  %s\nwant %s", lines[0], want)
 	}
 }
 

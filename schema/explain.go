@@ -5,6 +5,7 @@ import (
 	"fmt"
 	"maps"
 	"net/url"
+	"regexp"
 	"slices"
 	"strings"
 	"unicode"
@@ -106,11 +107,21 @@ func (e *explainer) unknown(at string, r rule) {
 
 // badKey speaks of the key of a member that cannot be an id.
 func (e *explainer) badKey(at, location string, r rule) {
+	if _, empty := e.members(at)[""]; empty && isForm(lastName(at), r) {
+		at += "/" // the library leaves an empty key out of its pointers
+	}
 	offset := e.source.offsetOfName(at)
 	e.found.add(offset, location, func() Problem {
 		what := fmt.Sprintf("%s: met the key %s, allowed %s", Spoken(parent(at)), quote(lastName(at)), patternWords(r))
 		return e.source.problem(offset, at, what, "give it such a key")
 	})
+}
+
+// isForm reports whether a text has the form that a rule asks for.
+func isForm(text string, r rule) bool {
+	pattern, _ := r.limits["pattern"].(string)
+	ok, err := regexp.MatchString(pattern, text)
+	return ok && err == nil
 }
 
 func (e *explainer) members(at string) map[string]any {

@@ -15,6 +15,8 @@ import (
 
 // FuzzDecode makes sure that no text brings the decoder down, that what is said
 // of a text is said of a place in it, and that it is said twice alike.
+// Some seeds are long: fuzz with -fuzzminimizetime 1x, or all the time goes into
+// making them shorter.
 func FuzzDecode(f *testing.F) {
 	for _, pattern := range []string{"../testdata/broken/*.json", "../testdata/*/installation.json"} {
 		paths, err := filepath.Glob(pattern)

@@ -60,6 +60,7 @@ const maxProblems = 100
 type findings struct {
 	source *Source
 	list   []finding
+	cut    bool // whether there may be more than were gathered
 }
 
 type finding struct {
@@ -111,6 +112,9 @@ func (f *findings) problems() Problems {
 
 func (f *findings) more(rest []finding) Problem {
 	what := fmt.Sprintf("and %d more problems from here on", len(rest))
+	if f.cut {
+		what = fmt.Sprintf("and more than %d others from here on", len(rest))
+	}
 	return f.source.problem(rest[0].offset, "", what, "put the first ones right and check again")
 }
 

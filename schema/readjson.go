@@ -19,6 +19,9 @@ const (
 	maxDepth  = 32        // lists and objects one in the other
 	maxDigits = 40        // characters of one number
 	maxName   = 100       // bytes of a member name
+	maxItems  = 25_000    // of one list
+	maxFields = 10_000    // members of one object
+	maxFaults = 10_000    // after which the reading stops
 	maxRoom   = 128 << 20 // bytes, roughly, for keeping the values and their places
 	valueRoom = 100       // bytes, roughly, for one value beside its JSON pointer
 )
@@ -69,6 +72,13 @@ type refusal struct {
 
 func (r *refusal) Error() string { return r.what }
 
+// errEnough stops the reading of a text that has faults without end.
+var errEnough = errors.New("enough")
+
+func tooMany(offset int, at, what string, most int) error {
+	return &refusal{offset, fmt.Sprintf("%s has more than %d %s", Spoken(at), most, what), "split the job into several documents"}
+}
+
 // start is the offset of the token that comes next.
 func (r *jsonReader) start() int {
 	i := int(r.tokens.InputOffset())
@@ -108,6 +118,9 @@ func (r *jsonReader) keep(at string, offset int) error {
 	if r.room += valueRoom + len(at); r.room > maxRoom {
 		return &refusal{offset, "the document holds more values than are read", "split the job into several documents"}
 	}
+	if len(r.found.list) >= maxFaults {
+		return errEnough
+	}
 	m, ok := r.source.offsets[at]
 	if !ok {
 		m.name = -1
@@ -141,6 +154,9 @@ func (r *jsonReader) object(at string, depth int) (any, error) {
 	members := map[string]any{}
 	for r.tokens.PeekKind() != '}' {
 		offset := r.start()
+		if len(members) == maxFields {
+			return nil, tooMany(offset, at, "members", maxFields)
+		}
 		t, err := r.tokens.ReadToken()
 		if err != nil {
 			return nil, err
@@ -181,6 +197,9 @@ func (r *jsonReader) pass(at string, depth int) error {
 func (r *jsonReader) list(at string, depth int) (any, error) {
 	items := []any{}
 	for r.tokens.PeekKind() != ']' {
+		if len(items) == maxItems {
+			return nil, tooMany(r.start(), at, "items", maxItems)
+		}
 		v, err := r.value(at+"/"+strconv.Itoa(len(items)), depth+1)
 		if err != nil {
 			return nil, err
@@ -245,6 +264,8 @@ func (r *jsonReader) broken(err error) {
 	var no *refusal
 	var syntax *jsontext.SyntacticError
 	switch {
+	case errors.Is(err, errEnough):
+		r.found.cut = true
 	case errors.As(err, &no):
 		r.found.say(no.offset, "", no.what, no.remedy)
 	case errors.Is(err, io.EOF), errors.Is(err, io.ErrUnexpectedEOF):

@@ -41,16 +41,14 @@ var dayFirst = regexp.MustCompile(`^([0-9]{1,2})[./ -]([0-9]{1,2})[./ -]([0-9]{4
 
 // nearForm looks for the small thing that keeps a text from its pattern.
 func nearForm(text string, r rule) string {
-	pattern, _ := r.limits["pattern"].(string)
-	form, err := regexp.Compile(pattern)
-	if err != nil || len(text) > maxName {
+	if len(text) > maxName {
 		return ""
 	}
-	if m := dayFirst.FindStringSubmatch(text); m != nil && form.MatchString("2026-03-02") {
+	if m := dayFirst.FindStringSubmatch(text); m != nil && isForm("2026-03-02", r) {
 		return "write the year first, then the month, then the day: " + yearFirst(m[1], m[2], m[3])
 	}
 	for _, near := range []string{strings.TrimSpace(text), strings.ToUpper(text), strings.ToLower(text), strings.ReplaceAll(text, " ", ""), strings.ReplaceAll(text, " ", "-")} {
-		if form.MatchString(near) {
+		if isForm(near, r) {
 			return fmt.Sprintf("did you mean %q?", near)
 		}
 	}

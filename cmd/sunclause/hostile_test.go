@@ -28,6 +28,9 @@ const cottage = "../../testdata/gb-island-cottage/installation.json"
 // TestHostile lets rule sets judge that were written to do harm. Each is
 // refused in a plain line and in bounded time and memory.
 func TestHostile(t *testing.T) {
+	if testing.Short() {
+		t.Skip("a process for each hostile set takes its time")
+	}
 	sets, err := filepath.Glob("../../testdata/hostile/*")
 	if err != nil || len(sets) < 20 {
 		t.Fatal(len(sets), "hostile sets", err)
@@ -40,6 +43,9 @@ func TestHostile(t *testing.T) {
 // TestHostileMade does the same with sets that are too large or too odd to be
 // kept as files.
 func TestHostileMade(t *testing.T) {
+	if testing.Short() {
+		t.Skip("a process for each hostile set takes its time")
+	}
 	for name, write := range hostileSets {
 		t.Run(name, func(t *testing.T) {
 			dir := filepath.Join(t.TempDir(), "made")

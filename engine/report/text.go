@@ -241,7 +241,11 @@ func sayDeparture(d *engine.Departure) string {
 // Cite writes a source in one line, and says how far it can be trusted.
 func Cite(s working.Source) string {
 	text := s.Document
-	if s.Edition != "" {
+	switch {
+	case s.Edition == "":
+	case strings.Contains(s.Edition, " "):
+		text += ", " + s.Edition
+	default:
 		text += ":" + s.Edition
 	}
 	if s.Clause != "" {
