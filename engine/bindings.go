@@ -3,200 +3,302 @@ package engine
 import (
 	"fmt"
 	"slices"
-	"strconv"
+	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
+	"github.com/open-policy-agent/opa/v1/types"
 )
 
-// origin is where in the facts a local of a rule comes from.
-type origin struct {
-	path   []string // strings, *, voc_max_v; cut behind the fact
-	iter   string   // the variable that counts through the list; "" when there is none
-	hidden bool     // a member of the path is picked by a variable
+// readPlace is where in the input something is.
+type readPlace struct {
+	path []string // strings, *; empty for the input itself
+	lap  string   // the iteration that the path goes through; empty before the first
+	list string   // for a list: what is iterated over, when not the path says so
+	each bool     // a list, made in the rule, of what is at path
+
+	blind *ast.Term // the step that could not be seen through, when there is no place
 }
 
-// isWhole tells whether it is more than one fact: all input, a list, a subject.
-func (o origin) isWhole() bool {
-	if len(o.path) > 0 && o.path[0] == wholeInstallation {
-		return len(o.path) < 2
-	}
-	return len(o.path) < 3
+func (p readPlace) String() string {
+	words := strings.ReplaceAll("input."+strings.Join(p.path, "."), ".*", "[_]")
+	return strings.TrimSuffix(words, ".")
 }
 
-func (o origin) key() string { return fmt.Sprint(o.path, o.iter, o.hidden) }
+// readShape is what is at a place, as far as reads care.
+type readShape int
 
-// into follows one more step of a reference.
-func (o origin) into(step *ast.Term) origin {
-	if !o.isWhole() || o.hidden {
-		return o // below a fact nothing more is told apart
+const (
+	aFact        readShape = iota // a plain value, or a list of plain values
+	aWholeObject                  // has facts as members
+	aWholeList                    // has whole objects in it
+)
+
+// shape asks the types of the input what is at a place. What has no type might
+// be anything, so it is taken for an object, whose members have to be named.
+func (b *readBindings) shape(p readPlace) readShape {
+	if p.each {
+		return aWholeList
 	}
-	next := origin{path: slices.Clone(o.path), iter: o.iter}
-	switch v := step.Value.(type) {
-	case ast.String:
-		next.path = append(next.path, string(v))
-	case ast.Var:
-		if len(o.path) != 1 || o.path[0] == wholeInstallation {
-			next.hidden = true
-			return next
+	return shapeOfType(b.typeAt(p))
+}
+
+func (b *readBindings) typeAt(p readPlace) types.Type {
+	ref := ast.Ref{ast.InputRootDocument}
+	for _, step := range p.path {
+		if step == "*" {
+			ref = append(ref, ast.VarTerm("_"))
+		} else {
+			ref = append(ref, ast.StringTerm(step))
 		}
-		next.path, next.iter = append(next.path, "*"), string(v)
-	case ast.Number:
-		next.path, next.iter = append(next.path, "*"), ""
-	default:
-		next.hidden = true
 	}
-	return next
+	return b.compiler.TypeEnv.GetByRef(ref)
 }
 
-// bindings are the locals of a rule with where each may come from.
-type bindings map[ast.Var][]origin
+func shapeOfType(t types.Type) readShape {
+	switch t := t.(type) {
+	case types.Null, types.Boolean, types.Number, types.String:
+		return aFact
+	case *types.Array:
+		if shapeOfType(types.Values(t)) == aFact {
+			return aFact
+		}
+		return aWholeList
+	case types.Any:
+		if len(t) > 0 && !slices.ContainsFunc(t, func(one types.Type) bool { return shapeOfType(one) != aFact }) {
+			return aFact
+		}
+	}
+	return aWholeObject
+}
 
-// pair is two terms that a step makes equal.
-type pairOfTerms struct{ a, b *ast.Term }
+// readBindings knows what the names in one rule stand for.
+type readBindings struct {
+	compiler  *ast.Compiler
+	names     map[ast.Var]*readName
+	equations [][2]*ast.Term // of the rule's own body: those that hold whenever it finds something
+}
 
-// bindingsOf binds the locals of a rule back to the facts. Locals have names of
-// their own throughout the rule, so that one table holds for all nested bodies.
-func bindingsOf(rule *ast.Rule) bindings {
-	b := bindings{}
-	var pairs []pairOfTerms
-	var everies []*ast.Every
-	ast.NewGenericVisitor(func(x any) bool {
-		switch x := x.(type) {
-		case *ast.Expr:
-			if terms, ok := x.Terms.([]*ast.Term); ok && len(terms) == 3 && terms[0].String() == ast.Equality.Name {
-				pairs = append(pairs, pairOfTerms{terms[1], terms[2]})
-			}
-		case *ast.Every:
-			everies = append(everies, x)
+// readName is what is known of one or more names that are equal.
+type readName struct {
+	equal    []ast.Var
+	terms    []*ast.Term   // what they are equated with
+	clash    *ast.Location // where they are equated once more than it takes to name something
+	place    *readPlace    // nil when they stand for no whole part
+	settled  bool
+	settling bool
+	clashed  bool
+}
+
+// bindingsOf notes all equations of a rule, also those in its comprehensions.
+func bindingsOf(c *ast.Compiler, rule *ast.Rule) *readBindings {
+	b := &readBindings{compiler: c, names: map[ast.Var]*readName{}}
+	for _, e := range rule.Body {
+		if terms, ok := equationOf(e); ok {
+			b.equations = append(b.equations, [2]*ast.Term{terms[1], terms[2]})
+		}
+	}
+	gather := func(e *ast.Expr) bool {
+		if terms, ok := equationOf(e); ok {
+			b.equate(terms[1], terms[2], e.Location)
+		}
+		if every, ok := e.Terms.(*ast.Every); ok {
+			b.equate(every.Value, everyElement(every), e.Location)
 		}
 		return false
-	}).Walk(rule)
-	for changed := true; changed; {
-		changed = false
-		for _, p := range pairs {
-			changed = b.bind(p.a, b.origins(p.b)) || changed
-			changed = b.bind(p.b, b.origins(p.a)) || changed
-		}
-		for _, e := range everies {
-			changed = b.every(e) || changed
-		}
 	}
+	ast.WalkExprs(rule.Body, gather)
+	ast.WalkExprs(rule.Head, gather)
 	return b
 }
 
-// bind adds origins to a local; it tells whether any was new.
-func (b bindings) bind(t *ast.Term, origins []origin) bool {
-	v, ok := t.Value.(ast.Var)
+func equationOf(e *ast.Expr) ([]*ast.Term, bool) {
+	terms, ok := e.Terms.([]*ast.Term)
+	return terms, ok && len(terms) == 3 && !e.Negated && isEquation(terms[0].Value.String())
+}
+
+func isEquation(operator string) bool {
+	return operator == ast.Equality.Name || operator == ast.Equal.Name || operator == ast.Assign.Name
+}
+
+// everyElement is the element that "every x in list" looks at, as a reference
+// into the list.
+func everyElement(e *ast.Every) *ast.Term {
+	key := e.Key
+	if key == nil {
+		key = ast.NewTerm(e.Value.Value)
+	}
+	ref, ok := e.Domain.Value.(ast.Ref)
 	if !ok {
-		return false
+		ref = ast.Ref{e.Domain}
 	}
-	changed := false
-	for _, o := range origins {
-		if !slices.ContainsFunc(b[v], func(known origin) bool { return known.key() == o.key() }) {
-			b[v] = append(b[v], o)
-			changed = true
-		}
-	}
-	return changed
+	return &ast.Term{Value: append(slices.Clone(ref), key), Location: e.Domain.Location}
 }
 
-// every binds the value of an every to the elements of its domain.
-func (b bindings) every(e *ast.Every) bool {
-	var elements []origin
-	for _, o := range b.origins(e.Domain) {
-		elements = append(elements, o.into(e.Value))
+func (b *readBindings) equate(x, y *ast.Term, at *ast.Location) {
+	v, ok1 := x.Value.(ast.Var)
+	w, ok2 := y.Value.(ast.Var)
+	switch {
+	case ok1 && ok2:
+		b.join(b.name(v), b.name(w), at)
+	case ok1:
+		b.name(v).define(y, at)
+	case ok2:
+		b.name(w).define(x, at)
 	}
-	return b.bind(e.Value, elements)
 }
 
-// origins tells where a term may come from; none when it is not of the facts.
-func (b bindings) origins(t *ast.Term) []origin {
-	switch v := t.Value.(type) {
-	case ast.Var:
-		if v.Equal(ast.InputRootDocument.Value) {
-			return []origin{{}}
-		}
-		return b[v]
-	case ast.Ref:
-		found := b.origins(v[0])
-		for _, step := range v[1:] {
-			next := make([]origin, len(found))
-			for i, o := range found {
-				next[i] = o.into(step)
-			}
-			found = next
-		}
-		return found
-	case *ast.ArrayComprehension:
-		return b.listOf(v.Term)
+func (b *readBindings) name(v ast.Var) *readName {
+	if b.names[v] == nil {
+		b.names[v] = &readName{equal: []ast.Var{v}}
 	}
-	return nil
+	return b.names[v]
 }
 
-// listOf is the origin of a list made of whole subjects: the list they are of.
-func (b bindings) listOf(element *ast.Term) []origin {
-	var lists []origin
-	for _, o := range b.origins(element) {
-		if len(o.path) == 2 && o.path[1] == "*" {
-			lists = append(lists, origin{path: o.path[:1], hidden: o.hidden})
-		}
+func (n *readName) define(t *ast.Term, at *ast.Location) {
+	if len(n.terms) > 0 {
+		n.clashAt(at)
 	}
-	return lists
+	n.terms = append(n.terms, t)
 }
 
-// whole tells whether a term may be a whole subject, list or input.
-func (b bindings) whole(t *ast.Term) bool {
-	return slices.ContainsFunc(b.origins(t), func(o origin) bool { return o.isWhole() })
+func (n *readName) clashAt(at *ast.Location) {
+	if !n.clashed {
+		n.clash, n.clashed = at, true
+	}
 }
 
-// finding reads the finding that a rule hands out: its id, and the variable
-// that counts through the subjects.
-func (b bindings) finding(rule *ast.Rule, subject string) (id, own string, err error) {
-	object := b.objectOf(rule, rule.Head.Key)
-	if object == nil {
-		return "", "", fmt.Errorf("%s: the rule must hand out an object written out in full, as in f := {\"id\": \"set/words\", \"subject\": s.id}", placeOf(rule.Location))
+func (b *readBindings) join(n, m *readName, at *ast.Location) {
+	if n == m || len(n.terms) > 0 && len(m.terms) > 0 {
+		n.clashAt(at)
 	}
-	if t := object.Get(ast.StringTerm("id")); t != nil {
-		s, _ := t.Value.(ast.String)
-		id = string(s)
+	if n == m {
+		return
 	}
-	who := object.Get(ast.StringTerm("subject"))
-	if who == nil {
-		return id, "", fmt.Errorf("%s: the finding does not say which subject it is about; add \"subject\": s.id", placeOf(rule.Location))
+	if m.clashed {
+		n.clashAt(m.clash)
 	}
-	if subject == wholeInstallation {
-		if who.Equal(ast.StringTerm(wholeInstallation)) {
-			return id, "", nil
-		}
-		return id, "", fmt.Errorf("%s: the finding is about the installation; write \"subject\": %s", placeOf(rule.Location), strconv.Quote(wholeInstallation))
+	n.equal, n.terms = append(n.equal, m.equal...), append(n.terms, m.terms...)
+	for _, v := range m.equal {
+		b.names[v] = n
 	}
-	for _, o := range b.origins(who) {
-		if len(o.path) == 3 && o.path[0] == subject && o.path[2] == "id" && o.iter != "" {
-			return id, o.iter, nil
-		}
-	}
-	return id, "", fmt.Errorf("%s: the subject of the finding is not the id of one of input.%s; write some s in input.%s and \"subject\": s.id", placeOf(rule.Location), subject, subject)
 }
 
-// objectOf finds the object that the head of a rule hands out, through the
-// local that the compiler has put between.
-func (b bindings) objectOf(rule *ast.Rule, t *ast.Term) ast.Object {
-	if t == nil {
-		return nil
-	}
-	if o, ok := t.Value.(ast.Object); ok {
-		return o
-	}
-	var found ast.Object
-	ast.WalkExprs(rule.Body, func(e *ast.Expr) bool {
-		if terms, ok := e.Terms.([]*ast.Term); ok && len(terms) == 3 && terms[0].String() == ast.Equality.Name {
-			for i := 1; i <= 2; i++ {
-				if o, ok := terms[3-i].Value.(ast.Object); ok && terms[i].Equal(t) {
-					found = o
+// standsFor lists the terms, other than names, that a term of the rule's own
+// body is equal to.
+func (b *readBindings) standsFor(t *ast.Term) []*ast.Term {
+	same := []*ast.Term{t}
+	for i := 0; i < len(same); i++ {
+		if _, ok := same[i].Value.(ast.Var); !ok {
+			continue
+		}
+		for _, e := range b.equations {
+			for side, one := range e {
+				if other := e[1-side]; one.Equal(same[i]) && !slices.ContainsFunc(same, other.Equal) {
+					same = append(same, other)
 				}
 			}
 		}
-		return false
+	}
+	return slices.DeleteFunc(same, func(t *ast.Term) bool {
+		_, named := t.Value.(ast.Var)
+		return named
 	})
-	return found
+}
+
+// locate tells where in the input a term is. A name is only known by the whole
+// part it stands for.
+func (b *readBindings) locate(t *ast.Term) (readPlace, bool) {
+	switch v := t.Value.(type) {
+	case ast.Var:
+		if v.Equal(ast.InputRootDocument.Value) {
+			return readPlace{}, true
+		}
+		if p := b.wholeOf(b.names[v]); p != nil {
+			return *p, true
+		}
+	case ast.Ref:
+		p, ok := b.locate(v[0])
+		for i := 1; ok && i < len(v); i++ {
+			p, ok = b.step(p, v[i])
+		}
+		return p, ok
+	case *ast.ArrayComprehension:
+		if p, ok := b.locate(v.Term); ok && !p.each && b.shape(p) != aFact {
+			return readPlace{path: p.path, each: true, list: fmt.Sprintf("%p", v)}, true
+		}
+	}
+	return readPlace{}, false
+}
+
+// step goes one step down from a place.
+func (b *readBindings) step(p readPlace, by *ast.Term) (readPlace, bool) {
+	name, named := by.Value.(ast.String)
+	switch shape := b.shape(p); {
+	case shape == aFact: // what is inside a fact is that fact
+		return p, true
+	case shape == aWholeObject && !named:
+		return readPlace{path: p.path, blind: by}, false
+	case shape == aWholeObject:
+		p.path = append(slices.Clone(p.path), string(name))
+	case p.each:
+		return readPlace{path: p.path, lap: p.list + "[" + by.String() + "]"}, true
+	default:
+		if p.lap == "" {
+			p.lap = strings.Join(p.path, ".") + "[" + by.String() + "]"
+		}
+		p.path = append(slices.Clone(p.path), "*")
+	}
+	return p, true
+}
+
+// wholeOf is the whole part that names stand for, worked out once.
+func (b *readBindings) wholeOf(n *readName) *readPlace {
+	if n == nil || n.settled || n.settling {
+		if n == nil {
+			return nil
+		}
+		return n.place
+	}
+	n.settling = true
+	for _, t := range n.terms {
+		if p, ok := b.locate(t); ok && b.shape(p) != aFact {
+			n.place = &p
+			break
+		}
+	}
+	n.settled = true
+	return n.place
+}
+
+// readClash is a name for a whole part that is equated with something else too.
+type readClash struct {
+	at    *ast.Location
+	place readPlace
+	name  string
+}
+
+func (b *readBindings) clashes() []readClash {
+	var all []readClash
+	for v, n := range b.names {
+		if p := b.wholeOf(n); p != nil && n.clashed && n.equal[0] == v {
+			all = append(all, readClash{n.clash, *p, b.words(ast.NewTerm(v), *p)})
+		}
+	}
+	return all
+}
+
+// words is what the rule's author calls a term.
+func (b *readBindings) words(t *ast.Term, p readPlace) string {
+	if v, ok := t.Value.(ast.Var); ok {
+		if user, ok := b.compiler.RewrittenVars[v]; ok {
+			v = user
+		}
+		if !v.IsGenerated() && !v.IsWildcard() && v != "_" {
+			return string(v)
+		}
+	}
+	if t.Location != nil && len(t.Location.Text) > 0 && p.path == nil {
+		return string(t.Location.Text)
+	}
+	return p.String()
 }

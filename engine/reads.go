@@ -1,333 +1,360 @@
 package engine
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 )
 
+// What a rule reads is worked out from the rule itself, as it stands after
+// compilation. There every body is in single steps and every name is unique:
+//
+//	__local2__ = input.strings[__local1__]   // some s in input.strings
+//	__local3__ = __local2__.voc_max_v        // s.voc_max_v …
+//	gt(__local3__, 600)                      // … > 600
+//
+// So it takes two passes. The first notes which names stand for a whole part of
+// the input: a list, one element of it, the installation (bindings.go). The
+// second walks everything the rule says and notes each fact at the end of a
+// reference. A whole part may be given a name, iterated over, counted and asked
+// for a member; wherever else it turns up, the facts that are looked at can no
+// longer be seen, and the rule is refused (refusal.go). Whatever is not a whole
+// part has been noted as read by the time it has a name, so nothing more needs
+// to be known of it. Helper rules and functions are walked likewise: no whole
+// part gets into or out of them.
+
 // read is one fact that a rule looks at.
 type read struct {
-	Path []string // strings, *, voc_max_v; or installation, country; or strings, a list itself
-	Own  bool     // through the very iteration that the finding names as its subject; otherwise any part of the list matters
+	Path []string // strings, *, voc_max_v; a list itself is one step: strings
+	Own  bool     // read from the very part that the finding names; else any part matters
 }
 
-// reads is everything that a rule looks at.
+// reads is everything that a rule looks at, sorted, and the id of its finding.
 type reads struct {
-	ID         string // of the finding
+	ID         string
 	Facts      []read
-	Parameters []string // names under data.parameters
-	Tables     []string // names under data.tables
+	Parameters []string // names below data.parameters
+	Tables     []string // names below data.tables
 }
 
-// readsOf works out from a compiled rule which facts, parameters and tables it
-// looks at, with those of the helper rules it uses. The compiler has cut every
-// body into single steps, so that binding locals back to input finds them all.
-// A rule that hands a whole subject on, where it can no longer be seen what is
-// read of it, is refused.
-func readsOf(c *ast.Compiler, rule *ast.Rule, subject string) (reads, error) {
-	r := &reader{compiler: c, seen: map[*ast.Rule]bool{}}
-	b := bindingsOf(rule)
-	id, own, err := b.finding(rule, subject)
-	if err != nil {
+// readsOf works out what a rule of the form "findings contains f" reads. The
+// rule is one of a compiler that was given the types of the input; list is the
+// subject of its card.
+func readsOf(c *ast.Compiler, rule *ast.Rule, list string) (reads, error) {
+	r := &reader{
+		compiler: c, list: list,
+		followed: map[*ast.Rule]bool{rule: true},
+		facts:    map[string]read{}, parameters: map[string]bool{}, tables: map[string]bool{},
+	}
+	id := r.finding(rule)
+	if err := r.refused(); err != nil {
 		return reads{}, err
 	}
-	r.rule(rule, b, func(o origin) bool {
-		return o.path[0] == subject && (subject == wholeInstallation || o.iter == own)
+	return reads{id, withoutImplied(r.facts), sortedNames(r.parameters), sortedNames(r.tables)}, nil
+}
+
+// withoutImplied sorts the reads. It drops those of a whole list or object that
+// a read further down implies: who reads strings.*.id reads strings.
+func withoutImplied(facts map[string]read) []read {
+	all := make([]read, 0, len(facts))
+	for _, name := range sortedNames(facts) {
+		all = append(all, facts[name])
+	}
+	return slices.DeleteFunc(slices.Clone(all), func(short read) bool {
+		return slices.ContainsFunc(all, func(long read) bool {
+			n := len(short.Path)
+			return short.Own == long.Own && len(long.Path) > n && slices.Equal(long.Path[:n], short.Path)
+		})
 	})
-	if r.err != nil {
-		return reads{}, r.err
+}
+
+func sortedNames[V any](set map[string]V) []string {
+	names := make([]string, 0, len(set))
+	for n := range set {
+		names = append(names, n)
 	}
-	r.found.ID = id
-	return r.found.sorted(), nil
+	slices.Sort(names)
+	return names
 }
 
-func (r reads) sorted() reads {
-	slices.SortFunc(r.Facts, func(a, b read) int { return strings.Compare(a.String(), b.String()) })
-	r.Facts = slices.CompactFunc(r.Facts, func(a, b read) bool { return a.String() == b.String() })
-	slices.Sort(r.Parameters)
-	slices.Sort(r.Tables)
-	r.Parameters, r.Tables = slices.Compact(r.Parameters), slices.Compact(r.Tables)
-	return r
-}
-
-func (r read) String() string {
-	if r.Own {
-		return strings.Join(r.Path, ".") + " of its own"
-	}
-	return strings.Join(r.Path, ".")
-}
-
-// reader gathers what a rule and its helpers look at.
+// reader gathers what one finding reads, in its rule and in all that it refers to.
 type reader struct {
-	compiler *ast.Compiler
-	seen     map[*ast.Rule]bool
-	found    reads
-	err      error
+	compiler           *ast.Compiler
+	list               string
+	followed           map[*ast.Rule]bool
+	facts              map[string]read
+	parameters, tables map[string]bool
+	refusals           []readRefusal
 }
 
-func (r *reader) refuse(at *ast.Location, format string, args ...any) {
-	if r.err == nil {
-		r.err = fmt.Errorf("%s: %s", placeOf(at), fmt.Sprintf(format, args...))
-	}
-}
-
-func placeOf(at *ast.Location) string {
-	if at == nil {
-		return "rule set"
-	}
-	return fmt.Sprintf("%s:%d:%d", at.File, at.Row, at.Col)
-}
-
-// rule gathers what one rule looks at.
-func (r *reader) rule(rule *ast.Rule, b bindings, own func(origin) bool) {
-	if r.seen[rule] || r.err != nil {
-		return
-	}
-	r.seen[rule] = true
-	s := &scanner{reader: r, bindings: b, own: own, at: rule.Location}
-	for ; rule != nil; rule = rule.Else {
-		s.head(rule.Head)
-		s.body(rule.Body)
-	}
-}
-
-// helpers gathers what the rules that a reference leads to look at. Whatever
-// they read may be of any part.
-func (r *reader) helpers(ref ast.Ref, at *ast.Location) {
-	rules := r.compiler.GetRulesDynamicWithOpts(ref, ast.RulesOptions{})
-	if len(rules) == 0 {
-		r.refuse(at, "there is no rule or table %s", ref)
-	}
-	for _, rule := range rules {
-		r.rule(rule, bindingsOf(rule), func(origin) bool { return false })
-	}
-}
-
-// scanner goes through one rule with its locals bound.
-type scanner struct {
+// ruleReader reads one rule, or one else branch of it.
+type ruleReader struct {
 	*reader
-	bindings bindings
-	own      func(origin) bool
-	at       *ast.Location // of the step that is looked at
+	*readBindings
+	rule   *ast.Rule
+	found  *ast.Term     // the object that the rule finds; nil in other rules
+	ownLap string        // the iteration whose id the finding names
+	at     *ast.Location // of the expression being read, for terms that have none
 }
 
-// head looks at what a rule hands out: members, but no whole subject.
-func (s *scanner) head(h *ast.Head) {
-	for _, t := range append([]*ast.Term{h.Key, h.Value}, h.Reference[1:]...) {
+func (r *reader) of(rule *ast.Rule) *ruleReader {
+	return &ruleReader{reader: r, readBindings: bindingsOf(r.compiler, rule), rule: rule, at: rule.Location}
+}
+
+// follow reads a rule that was referred to, once.
+func (r *reader) follow(rule *ast.Rule) {
+	for ; rule != nil && !r.followed[rule]; rule = rule.Else {
+		r.followed[rule] = true
+		r.of(rule).scope()
+	}
+}
+
+// scope reads the head and the body of the rule.
+func (r *ruleReader) scope() {
+	r.body(r.rule.Body)
+	head := r.rule.Head
+	handed := append([]*ast.Term{head.Key, head.Value}, head.Args...)
+	for _, t := range append(handed, head.Reference[1:]...) {
 		if t != nil {
-			s.value(t, "the result of a rule")
+			r.value(t, asResult)
 		}
 	}
-}
-
-func (s *scanner) body(body ast.Body) {
-	for _, e := range body {
-		s.expr(e)
+	for _, c := range r.clashes() {
+		r.refuseWhole(c.at, c.place, c.name, asMatch)
 	}
 }
 
-func (s *scanner) expr(e *ast.Expr) {
+func (r *ruleReader) body(b ast.Body) {
+	for _, e := range b {
+		r.expr(e)
+	}
+}
+
+func (r *ruleReader) expr(e *ast.Expr) {
 	if e.Location != nil {
-		s.at = e.Location
+		r.at = e.Location
 	}
 	if len(e.With) > 0 {
-		s.refuse(s.at, "a rule cannot change what it judges by “with”; leave that to the tests")
-		return
+		r.refuse(e.Location, "with puts other facts in the place of those of the installation", "leave it to the tests of the rule set")
 	}
 	switch t := e.Terms.(type) {
 	case *ast.Term:
-		s.value(t, "a condition")
-	case *ast.Every:
-		s.alias(t.Domain)
-		s.body(t.Body)
-	case *ast.Not:
-		s.body(t.Body)
+		r.exists(t)
 	case []*ast.Term:
-		s.step(t)
+		r.call(t, e.Negated)
+	case *ast.Every:
+		r.ref(everyElement(t))
+		r.body(t.Body)
+	case *ast.Not:
+		r.body(t.Body)
+	case *ast.LogicalAnd:
+		r.body(t.Lhs)
+		r.body(t.Rhs)
+	case *ast.LogicalOr:
+		r.body(t.Lhs)
+		r.body(t.Rhs)
+	case *ast.SomeDecl: // names only
 	default:
-		s.refuse(s.at, "this rule has a step of a kind that sunclause does not know; write it with plain conditions, not, some or every")
+		r.refuse(e.Location, readUnclear, "write it in a plainer way")
 	}
 }
 
-// step looks at a call. Giving a value a name is the one step that may take a
-// whole subject, since its members can be followed from there.
-func (s *scanner) step(terms []*ast.Term) {
-	operator, args := terms[0], terms[1:]
-	name := operator.String()
-	switch {
-	case name == ast.Equality.Name && len(args) == 2:
-		s.equality(args[0], args[1])
-		return
-	case name == ast.Count.Name && s.wholeList(args[0]):
-		s.alias(args[0])
-		return
-	}
-	if ref, ok := operator.Value.(ast.Ref); ok && ref[0].Equal(ast.DefaultRootDocument) {
-		s.helpers(ref, s.at)
-	}
-	for _, a := range args {
-		s.value(a, name+"()")
-	}
-}
-
-func (s *scanner) equality(a, b *ast.Term) {
-	_, aVar := a.Value.(ast.Var)
-	_, bVar := b.Value.(ast.Var)
-	switch {
-	case aVar && bVar:
-		if s.bindings.whole(a) && len(s.bindings.origins(a)) > 1 {
-			s.refuseWhole(a, "a comparison")
-		}
-	case aVar:
-		s.alias(b)
-	case bVar:
-		s.alias(a)
+// exists reads a term that stands alone: it only has to be there.
+func (r *ruleReader) exists(t *ast.Term) {
+	switch t.Value.(type) {
+	case ast.Var: // what it stands for was read when it got the name
+	case ast.Ref:
+		r.ref(t)
 	default:
-		s.value(a, "a comparison")
-		s.value(b, "a comparison")
+		r.value(t, asMember)
 	}
 }
 
-// wholeList tells whether a term is a list of subjects, of which the number may
-// be asked.
-func (s *scanner) wholeList(t *ast.Term) bool {
-	for _, o := range s.bindings.origins(t) {
-		if len(o.path) == 1 && o.path[0] != wholeInstallation {
-			return true
+func (r *ruleReader) call(terms []*ast.Term, negated bool) {
+	operator, args := terms[0].Value.String(), terms[1:]
+	if ref, ok := terms[0].Value.(ast.Ref); ok && ref.HasPrefix(ast.DefaultRootRef) {
+		r.data(terms[0], ref)
+	}
+	if isEquation(operator) && len(args) == 2 && !negated {
+		r.equation(args[0], args[1])
+		return
+	}
+	for i, t := range args {
+		if operator == ast.Count.Name && i == 0 && r.counts(t) {
+			continue
 		}
+		r.value(t, r.handing(operator, args))
 	}
-	return false
 }
 
-// alias looks at a term that is given a name, and may be whole.
-func (s *scanner) alias(t *ast.Term) {
+// equation reads both sides of x = y. A name may stand for a whole part.
+func (r *ruleReader) equation(a, b *ast.Term) {
+	_, named := a.Value.(ast.Var)
+	if !named {
+		a, b = b, a
+		_, named = a.Value.(ast.Var)
+	}
+	if !named {
+		r.value(a, asMatch)
+		r.value(b, asMatch)
+		return
+	}
+	r.bound(b)
+}
+
+// bound reads what gets a name.
+func (r *ruleReader) bound(t *ast.Term) {
 	switch v := t.Value.(type) {
 	case ast.Var:
-	case ast.Ref:
-		s.ref(v, t, "", true)
-	case *ast.ArrayComprehension:
-		s.body(v.Body)
-		if !s.bindings.whole(v.Term) {
-			s.value(v.Term, "a list")
+		if v.Equal(ast.DefaultRootDocument.Value) {
+			r.value(t, asMember)
 		}
+	case ast.Ref:
+		r.ref(t)
+	case *ast.ArrayComprehension:
+		r.array(v)
 	default:
-		s.value(t, "a list or object of its own")
+		if t == r.found {
+			r.value(t, asFinding)
+			return
+		}
+		r.value(t, asMember)
 	}
 }
 
-// value looks at a term that is used as a value: no whole subject may be.
-func (s *scanner) value(t *ast.Term, where string) {
+// array reads a list comprehension that may be a list of whole elements.
+func (r *ruleReader) array(v *ast.ArrayComprehension) {
+	r.body(v.Body)
+	if p, ok := r.locate(v.Term); ok && !p.each {
+		r.bound(v.Term)
+		return
+	}
+	r.value(v.Term, asMember)
+}
+
+// counts reads the operand of count when that is a list, whose elements count
+// does not look into.
+func (r *ruleReader) counts(t *ast.Term) bool {
+	p, ok := r.locate(t)
+	if !ok || r.shape(p) != aWholeList {
+		return false
+	}
+	r.bound(t)
+	return true
+}
+
+// value reads a term whose value is used, be it by a function, in a comparison
+// or in something that is made of it.
+func (r *ruleReader) value(t *ast.Term, u readUse) {
 	switch v := t.Value.(type) {
-	case ast.Ref:
-		s.ref(v, t, where, false)
+	case ast.Null, ast.Boolean, ast.Number, ast.String:
 	case ast.Var:
-		if s.bindings.whole(t) {
-			s.refuseWhole(t, where)
+		if v.Equal(ast.DefaultRootDocument.Value) {
+			r.data(t, ast.Ref{t})
 		}
-	case *ast.Array:
-		v.Foreach(func(e *ast.Term) { s.value(e, where) })
-	case ast.Set:
-		v.Foreach(func(e *ast.Term) { s.value(e, where) })
-	case ast.Object:
-		v.Foreach(func(k, e *ast.Term) { s.value(k, where); s.value(e, where) })
+		r.part(t, u)
+	case ast.Ref:
+		r.ref(t)
+		r.part(t, u)
 	case *ast.ArrayComprehension:
-		s.body(v.Body)
-		s.value(v.Term, where)
+		r.array(v)
+		r.part(t, u)
 	case *ast.SetComprehension:
-		s.body(v.Body)
-		s.value(v.Term, where)
+		r.body(v.Body)
+		r.value(v.Term, asSet)
 	case *ast.ObjectComprehension:
-		s.body(v.Body)
-		s.value(v.Key, where)
-		s.value(v.Value, where)
+		r.body(v.Body)
+		r.value(v.Key, asSet)
+		r.value(v.Value, asMember)
+	case *ast.Array:
+		v.Foreach(func(e *ast.Term) { r.value(e, u) })
+	case ast.Set:
+		v.Foreach(func(e *ast.Term) { r.value(e, u) })
+	case ast.Object:
+		v.Foreach(func(k, e *ast.Term) {
+			r.value(k, u)
+			r.value(e, u)
+		})
 	case ast.Call:
-		s.step(v)
-	}
-}
-
-// ref looks at a reference: into the facts, the figures, or another rule.
-func (s *scanner) ref(v ast.Ref, t *ast.Term, where string, mayBeWhole bool) {
-	for _, index := range v[1:] {
-		if _, isVar := index.Value.(ast.Var); !isVar {
-			s.value(index, "an index")
-		}
-	}
-	if v[0].Equal(ast.DefaultRootDocument) {
-		s.data(v)
-		return
-	}
-	for _, o := range s.bindings.origins(t) {
-		switch {
-		case o.hidden:
-			s.refuse(s.at, "this rule picks the member of %s by a variable, so sunclause cannot see which fact it reads; name the member, as in s.voc_max_v", spokenPath(o.path))
-		case o.isWhole() && !mayBeWhole:
-			s.refuseWhole(t, where)
-		default:
-			s.keep(o)
-		}
-	}
-}
-
-// keep records a read. Of a whole list only that it is looked at.
-func (s *scanner) keep(o origin) {
-	if len(o.path) == 0 {
-		return
-	}
-	own := s.own(o)
-	if o.isWhole() {
-		if own || o.path[0] == wholeInstallation {
-			return
-		}
-		o.path = o.path[:1]
-	}
-	s.found.Facts = append(s.found.Facts, read{slices.Clone(o.path), own})
-}
-
-func (s *scanner) refuseWhole(t *ast.Term, where string) {
-	path := ""
-	for _, o := range s.bindings.origins(t) {
-		path = spokenPath(o.path)
-	}
-	s.refuse(s.at, "this rule hands the whole of %s to %s, so sunclause cannot see which facts it reads; pass on the members it needs instead, as in s.voc_max_v", path, where)
-}
-
-func spokenPath(path []string) string {
-	if len(path) == 0 {
-		return "input"
-	}
-	return "input." + strings.ReplaceAll(strings.Join(path, "."), ".*", "[_]")
-}
-
-// data looks at a reference outside the facts.
-func (s *scanner) data(v ast.Ref) {
-	if len(v) < 2 {
-		s.refuse(s.at, "this rule reads the whole of data; name the parameter, table or rule it needs")
-		return
-	}
-	name, _ := v[1].Value.(ast.String)
-	switch root := string(name); root {
-	case "parameters", "tables":
-		s.figure(root, v[2:])
-	case "rows", "conditions":
-		s.refuse(s.at, "data.%s belongs to the judging of limit rows; a rule cannot read it", root)
+		r.call(v, false)
 	default:
-		s.helpers(v, s.at)
+		r.refuse(t.Location, readUnclear, "write it in a plainer way")
 	}
 }
 
-// figure records a parameter or table, which has to be named plainly.
-func (s *scanner) figure(root string, rest ast.Ref) {
-	if len(rest) > 0 {
-		if name, plain := rest[0].Value.(ast.String); plain && root == "parameters" {
-			s.found.Parameters = append(s.found.Parameters, string(name))
-			return
-		} else if plain {
-			s.found.Tables = append(s.found.Tables, string(name))
-			return
-		}
+// part refuses a term that is a whole part of the input.
+func (r *ruleReader) part(t *ast.Term, u readUse) {
+	if p, ok := r.locate(t); ok && r.shape(p) != aFact {
+		r.refuseWhole(t.Location, p, r.words(t, p), u)
 	}
-	s.refuse(s.at, "this rule does not say plainly which of the %s it reads; write data.%s.NAME", root, root)
+}
+
+// ref notes what a reference reads: a fact, a list, a parameter, a table, a rule.
+func (r *ruleReader) ref(t *ast.Term) {
+	ref := t.Value.(ast.Ref)
+	for _, step := range ref[1:] {
+		r.value(step, asKey)
+	}
+	if _, ok := ref[0].Value.(ast.Var); !ok {
+		r.bound(ref[0])
+	}
+	if ref.HasPrefix(ast.DefaultRootRef) {
+		r.data(t, ref)
+	}
+	p, ok := r.locate(t)
+	switch {
+	case ok:
+		r.note(p)
+	case p.blind != nil:
+		r.refuse(t.Location, "this rule picks a member of "+p.String()+" by "+r.words(p.blind, readPlace{})+
+			", so sunclause cannot see which fact it reads", "write the member's name, as in "+r.example(p, p.String()))
+	}
+}
+
+// note keeps a read. Its last step is never "*": an element is read as part of
+// its list.
+func (r *ruleReader) note(p readPlace) {
+	path := p.path
+	for len(path) > 0 && path[len(path)-1] == "*" {
+		path = path[:len(path)-1]
+	}
+	if len(path) == 0 {
+		return
+	}
+	own := r.ownLap != "" && p.lap == r.ownLap
+	if r.list == wholeInstallation {
+		own = path[0] == wholeInstallation
+	}
+	name := strings.Join(path, "\x00")
+	if own {
+		name += "\x00\x00own"
+	}
+	r.facts[name] = read{slices.Clone(path), own}
+}
+
+// data notes the parameter or table that a reference names, and follows it to
+// the rules that it may mean.
+func (r *ruleReader) data(t *ast.Term, ref ast.Ref) {
+	rules := r.reader.compiler.GetRulesDynamicWithOpts(ref, ast.RulesOptions{IncludeHiddenModules: true})
+	for _, rule := range rules {
+		r.follow(rule)
+	}
+	var names [3]string
+	for i := 1; i < min(len(ref), 3); i++ {
+		s, _ := ref[i].Value.(ast.String)
+		names[i] = string(s)
+	}
+	switch kind, name := names[1], names[2]; {
+	case kind == "parameters" && name != "":
+		r.parameters[name] = true
+	case kind == "tables" && name != "":
+		r.tables[name] = true
+	case kind == "parameters" || kind == "tables":
+		r.refuse(t.Location, "sunclause cannot see which of data."+kind+" this rule reads", "write the name, as in data."+kind+".…")
+	case kind == "":
+		r.refuse(t.Location, "sunclause cannot see what this rule reads of data", "write the name, as in data.parameters.…")
+	case len(rules) == 0:
+		r.refuse(t.Location, "there is no rule, parameter or table "+groundWords(ref), "rules are data.<set>.<file>.<name>, and names of the set are below data.parameters and data.tables")
+	}
 }

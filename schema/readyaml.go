@@ -9,6 +9,7 @@ import (
 	"regexp"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 
 	"go.yaml.in/yaml/v3"
@@ -83,7 +84,22 @@ func (f *findings) brokenYAML(err error) {
 		f.say(offset, "", text, "one file holds one document; split it")
 		return
 	}
-	f.say(offset, "", "this is not YAML: "+text, "look at the indentation and the quotes just before this place")
+	f.say(offset, "", "this is not YAML: "+shown(text), "look at the indentation and the quotes just before this place")
+}
+
+// shown makes the words of the YAML library, which may repeat any part of the
+// text, fit to be read.
+func shown(words string) string {
+	words = strings.Map(func(r rune) rune {
+		if unicode.IsPrint(r) {
+			return r
+		}
+		return '?'
+	}, words)
+	if len(words) > maxName {
+		words = beginning(words)
+	}
+	return words
 }
 
 type yamlReader struct {
@@ -121,7 +137,7 @@ func (r *yamlReader) value(n *yaml.Node, at string, name, depth int) any {
 	case n.Anchor != "" || n.Kind == yaml.AliasNode:
 		return r.refuse(n, at, Spoken(at)+": an anchor or alias (& or *)", "write the value out; put a text that begins so in quotes")
 	case n.Style&yaml.TaggedStyle != 0:
-		return r.refuse(n, at, Spoken(at)+": a tag ("+beginning(n.Tag)+")", "write the value without it; put a text that begins with ! in quotes")
+		return r.refuse(n, at, Spoken(at)+": a tag "+quote(n.Tag), "write the value without it; put a text that begins with ! in quotes")
 	case n.Kind == yaml.ScalarNode:
 		return r.scalar(n, at)
 	case depth > maxDepth || len(at) > maxDepth*maxName:

@@ -29,8 +29,8 @@ func TestYAMLRefused(t *testing.T) {
 		{"not UTF-8", "a: \"\xff\"", "1:1: the text is not UTF-8; save it as UTF-8"},
 		{"anchor", "b: 1\na: &x y", "2:4: a: an anchor or alias (& or *); write the value out; put a text that begins so in quotes"},
 		{"merge key", "a:\n  <<: {b: c}", "2:3: a: a member name that is not a plain word; write the name of the member as it stands in the guide"},
-		{"tag", "a: !!str 1", "1:4: a: a tag (!!str); write the value without it; put a text that begins with ! in quotes"},
-		{"tag of one's own", "a: !run x", "1:4: a: a tag (!run); write the value without it; put a text that begins with ! in quotes"},
+		{"tag", "a: !!str 1", "1:4: a: a tag \"!!str\"; write the value without it; put a text that begins with ! in quotes"},
+		{"tag of one's own", "a: !run x", "1:4: a: a tag \"!run\"; write the value without it; put a text that begins with ! in quotes"},
 		{"list for a name", "? [a]\n: b", "1:3: the document: a member name that is not a plain word; write the name of the member as it stands in the guide"},
 		{"hexadecimal", "n: 0x10", "1:4: n: the number 0x10; write it as a plain decimal number, or in quotes if it is a text"},
 		{"octal", "n: 0o17", "1:4: n: the number 0o17; write it as a plain decimal number, or in quotes if it is a text"},
@@ -156,7 +156,7 @@ func TestYAMLHostile(t *testing.T) {
 			_, err := schema.ReadYAML("x.yaml", []byte(text), "", &p)
 			took := time.Since(start)
 			t.Logf("%v: %.150v", took.Round(time.Millisecond), err)
-			if took > 10*time.Second {
+			if took > 30*time.Second {
 				t.Errorf("took %v", took)
 			}
 			if err != nil && len(err.Error()) > 30_000 {

@@ -79,6 +79,9 @@ func (f *Isolator) idle() {
 	}
 	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
 	f.IscMaxA = working.Unknown("I_duty", "A", missing...)
+	f.StringsParallel = working.Unknown("N_p", "", missing...)
+	f.InvertersServed = working.Unknown("n_inv", "", missing...)
+	f.InverterIsolator = working.UnknownFlag(missing...)
 }
 
 func stringIDs(pv pvstring.Facts) []string {

@@ -96,19 +96,31 @@ func (f *String) cold(m module, series, cold working.Number, b book.Book) {
 	step := b.Step("voc_temperature_factors", "at_least_c", cold, "factor", "K_T")
 	f.VocTableV = m.onlyCrystalline(times("U_oc,table", "V", step, f.VocStcV, voltageStep))
 	f.VocFactorV = m.onlyCrystalline(times("U_oc,factor", "V", b.Number("voc_factor", "K_U"), f.VocStcV, fixedFactor))
-	method := b.Word("voltage_method")
+	f.VocMaxV = f.chosen(b.Word("voltage_method"), m.crystalline())
+}
+
+// chosen is the cold voltage by the method that the rule set chooses. Factors
+// are made for crystalline silicon; any other module goes by its coefficient.
+func (f *String) chosen(method working.Text, crystalline bool) working.Number {
 	switch method.Value() {
 	case "coefficient":
-		f.VocMaxV = f.VocCoefficientV
-	case "table":
-		f.VocMaxV = f.VocTableV
-	case "factor":
-		f.VocMaxV = f.VocFactorV
-	case "":
-		f.VocMaxV = working.Unknown("U_oc,max", "V", method.Missing()...)
-	default:
-		f.VocMaxV = working.Unknown("U_oc,max", "V", fmt.Sprintf("the rule set's voltage_method is %q; it can be coefficient, table, factor", method.Value()))
+		return f.VocCoefficientV
+	case "table", "factor", "greatest":
+		if !crystalline {
+			return f.VocCoefficientV
+		}
 	}
+	switch method.Value() {
+	case "table":
+		return f.VocTableV
+	case "factor":
+		return f.VocFactorV
+	case "greatest":
+		return working.Greatest("U_oc,max", "V", f.VocFactorV, f.VocCoefficientV)
+	case "":
+		return working.Unknown("U_oc,max", "V", method.Missing()...)
+	}
+	return working.Unknown("U_oc,max", "V", fmt.Sprintf("the rule set's voltage_method is %q; it can be coefficient, table, factor, greatest", method.Value()))
 }
 
 // hot works out what is left of the voltages with the sun on the roof. The

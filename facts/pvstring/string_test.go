@@ -16,10 +16,20 @@ func TestVoltageMethod(t *testing.T) {
 	for method, want := range map[string]float64{"coefficient": 544.5, "table": 574.2, "factor": 569.25} {
 		near(t, method, firstString(t, plant(m1(), 10, 1), method).VocMaxV, want, 1e-9)
 	}
-	wanting(t, "unheard-of method", firstString(t, plant(m1(), 10, 1), "guess").VocMaxV, `the rule set's voltage_method is "guess"; it can be coefficient, table, factor`)
+	wanting(t, "unheard-of method", firstString(t, plant(m1(), 10, 1), "guess").VocMaxV, `the rule set's voltage_method is "guess"; it can be coefficient, table, factor, greatest`)
 	b := rules("coefficient")
 	delete(b.Parameters, "voltage_method")
 	wanting(t, "no method", derive(t, plant(m1(), 10, 1), b).Strings[0].VocMaxV, "the rule set has no parameter voltage_method")
+}
+
+// The greatest of the fixed factor and the coefficient: 10 modules of 49.5 V by
+// 1.15 are 569.25 V, by -0.25 %/K at -15 °C 544.5 V; at -40 °C the coefficient
+// gives 49.5 · 10 · (1 + 0.0025 · 65) = 575.4375 V and takes over.
+func TestGreatestMethod(t *testing.T) {
+	near(t, "by the factor", firstString(t, plant(m1(), 10, 1), "greatest").VocMaxV, 569.25, 1e-9)
+	doc := plant(m1(), 10, 1)
+	at(doc, "site")["temp_min_c"] = -40
+	near(t, "by the coefficient", firstString(t, doc, "greatest").VocMaxV, 575.4375, 1e-9)
 }
 
 // The tables and factors are made for crystalline silicon.
@@ -27,11 +37,12 @@ func TestTechnology(t *testing.T) {
 	const technology = "/datasheets/modules/M/technology"
 	for word, crystalline := range map[string]bool{"mono_si": true, "multi_si": true, "heterojunction_si": true, "cdte": false, "cigs": false, "other_thin_film": false} {
 		s := firstString(t, plant(with(m1(), object{"technology": word}), 10, 1), "table")
-		if s.VocTableV.Known() != crystalline || s.VocFactorV.Known() != crystalline || s.VocMaxV.Known() != crystalline {
+		if s.VocTableV.Known() != crystalline || s.VocFactorV.Known() != crystalline {
 			t.Errorf("%s: known by table %t, by factor %t, want %t", word, s.VocTableV.Known(), s.VocFactorV.Known(), crystalline)
 		}
 		if !crystalline {
 			wanting(t, word, s.VocTableV, technology)
+			near(t, word+" goes by its coefficient", s.VocMaxV, 544.5, 1e-9)
 		}
 		near(t, word+" by coefficient", s.VocCoefficientV, 544.5, 1e-9)
 	}
