@@ -47,7 +47,11 @@ func (p *cardProblems) comparison(k subjectKind, fact, comparison schema.Text, l
 		p.add(comparison.At(), fmt.Sprintf("%s is a %s, which cannot be compared by %q", fact.Value, f.kind, comparison.Value), "it can be compared by "+strings.Join(comparisons[f.kind], ", "))
 		return
 	}
-	p.limit(k, f.kind, comparison.Value, limit)
+	want := f.kind
+	if want == aList {
+		want = aText // a list is asked for one of its words
+	}
+	p.limit(k, want, comparison.Value, limit)
 }
 
 // fact finds a fact of the subject, or of the installation when it is named so.

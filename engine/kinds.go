@@ -109,6 +109,7 @@ var comparisons = map[kind][]string{
 	aNumber: {"at_most", "at_least", "below", "above", "equals", "differs"},
 	aText:   {"equals", "differs", "one_of", "none_of"},
 	aFlag:   {"equals", "differs"},
+	aList:   {"includes", "lacks"},
 }
 
 func allows(k kind, comparison string) bool { return slices.Contains(comparisons[k], comparison) }

@@ -92,7 +92,7 @@ func (s *RuleSet) mutants(q *Requirement) []mutant {
 var (
 	opposite = map[string]string{
 		"at_most": "above", "at_least": "below", "below": "at_least", "above": "at_most",
-		"equals": "differs", "differs": "equals", "one_of": "none_of", "none_of": "one_of",
+		"equals": "differs", "differs": "equals", "one_of": "none_of", "none_of": "one_of", "includes": "lacks", "lacks": "includes",
 	}
 	besides = map[string]string{"at_most": "below", "at_least": "above", "below": "at_most", "above": "at_least"}
 )

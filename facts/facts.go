@@ -11,6 +11,7 @@ import (
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
 	"sunclause/facts/isolator"
+	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -59,6 +60,7 @@ type Installation struct {
 	Strings    working.Number `json:"strings" words:"PV strings"`
 	DcPowerW   working.Number `json:"dc_power_w" words:"rated power of all modules"`
 	VocMaxV    working.Number `json:"voc_max_v" words:"greatest maximum voltage of any string"`
+	Legends    working.Names  `json:"label_legends" words:"legends of the labels put up"`
 }
 
 func installationOf(in *schema.Installation, f *Facts) Installation {
@@ -69,6 +71,7 @@ func installationOf(in *schema.Installation, f *Facts) Installation {
 		Country:    working.StatedText(in.Project.Country),
 		DesignDate: working.StatedText(in.Project.DesignDate),
 		Strings:    working.Counted("n", len(f.Strings), "/strings"),
+		Legends:    label.Legends(in),
 	}
 	var power, voltage []working.Number
 	for i := range f.Strings {

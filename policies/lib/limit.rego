@@ -51,3 +51,7 @@ holds("differs", value, limit) if value != limit
 holds("one_of", value, limit) if value in limit
 
 holds("none_of", value, limit) if not value in limit
+
+holds("includes", value, limit) if limit in value
+
+holds("lacks", value, limit) if not limit in value
