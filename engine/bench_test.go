@@ -79,11 +79,11 @@ func BenchmarkRowAgainstRego(b *testing.B) {
 	for i := range n {
 		id := fmt.Sprintf("asked-%03d", i)
 		limit := 1000 + i
-		rows += fmt.Sprintf("  - {id: rows/%s, title: t, level: shall, subject: strings, measure: voc_max_v, comparison: at_most, limit: {value: %d}, source: {document: benchmark, how: house rule}}\n", id, limit)
-		rules += fmt.Sprintf("\n# METADATA\n# title: t\n# custom: {id: rules/%s, level: shall, subject: strings, broken: b, source: {document: benchmark, how: house rule}}\nfindings contains f if {\n\tsome s in input.strings\n\ts.voc_max_v > %d\n\tf := {\"id\": \"rules/%s\", \"subject\": s.id}\n}\n", id, limit, id)
+		rows += fmt.Sprintf("  - {id: asrows/%s, title: t, level: shall, subject: strings, measure: voc_max_v, comparison: at_most, limit: {value: %d}, source: {document: benchmark, how: house rule}}\n", id, limit)
+		rules += fmt.Sprintf("\n# METADATA\n# title: t\n# custom: {id: asrules/%s, level: shall, subject: strings, broken: b, source: {document: benchmark, how: house rule}}\nfindings contains f if {\n\tsome s in input.strings\n\ts.voc_max_v > %d\n\tf := {\"id\": \"asrules/%s\", \"subject\": s.id}\n}\n", id, limit, id)
 	}
 	_, doc := document(b, "gb-warehouse")
-	for name, file := range map[string][2]string{"rows": {"pvstring.yaml", rows}, "rules": {"pvstring.rego", fmt.Sprintf(rules, "rules")}} {
+	for name, file := range map[string][2]string{"asrows": {"pvstring.yaml", rows}, "asrules": {"pvstring.rego", fmt.Sprintf(rules, "asrules")}} {
 		dir := filepath.Join(b.TempDir(), name)
 		text := fmt.Sprintf("name: %s\ntitle: t\nversion: 0.1.0\n", name)
 		for file, text := range map[string]string{"ruleset.yaml": text, file[0]: file[1]} {
