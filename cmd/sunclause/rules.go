@@ -14,6 +14,7 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 	rules := f.String("rules", defaultRules, "rule set: the name of an embedded one, a folder or a sealed archive")
 	key := f.String("key", "", keyHelp)
 	format := f.String("format", "text", "format: json, text")
+	room := f.String("room", "", "list only the requirements of one room, as pvstring")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
 		return couldNot, err
@@ -32,6 +33,9 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 	wanted, err := requirementsNamed(set, f.Args())
 	if err != nil {
 		return couldNot, err
+	}
+	if wanted = ofRoom(wanted, *room); len(wanted) == 0 {
+		return couldNot, fmt.Errorf("rule set %s has no requirements in a room called %q", set.Name, *room)
 	}
 	var text bytes.Buffer
 	if *format == "json" {
@@ -59,4 +63,15 @@ func requirementsNamed(set *engine.RuleSet, ids []string) ([]*engine.Requirement
 		wanted = append(wanted, q)
 	}
 	return wanted, nil
+}
+
+// ofRoom keeps the requirements of one room; all when none is named.
+func ofRoom(all []*engine.Requirement, room string) []*engine.Requirement {
+	var kept []*engine.Requirement
+	for _, q := range all {
+		if room == "" || q.Room == room {
+			kept = append(kept, q)
+		}
+	}
+	return kept
 }
