@@ -132,7 +132,7 @@ func detail(e *ast.Error) string {
 // addCards takes the card of every rule called findings.
 func (s *RuleSet) addCards(l *layer, room string, m *ast.Module) error {
 	for _, rule := range m.Rules {
-		if rule.Head.Ref()[0].String() != "findings" {
+		if !finds(rule) {
 			continue
 		}
 		card, line, err := cardOf(rule)
@@ -174,7 +174,7 @@ func cardOf(rule *ast.Rule) (*cardFile, int, error) {
 func (s *RuleSet) readRules() error {
 	for _, m := range s.compiler.Modules {
 		for _, rule := range m.Rules {
-			if rule.Head.Ref()[0].String() != "findings" || len(rule.Annotations) == 0 {
+			if !finds(rule) || len(rule.Annotations) == 0 {
 				continue
 			}
 			id, _ := rule.Annotations[0].Custom["id"].(string)
@@ -249,5 +249,8 @@ func (s *RuleSet) prepareQuery(ctx context.Context) error {
 }
 
 func hasFindings(m *ast.Module) bool {
-	return m != nil && slices.ContainsFunc(m.Rules, func(r *ast.Rule) bool { return r.Head.Ref()[0].String() == "findings" })
+	return m != nil && slices.ContainsFunc(m.Rules, finds)
 }
+
+// finds tells whether a rule is one that hands out findings, and not a helper.
+func finds(rule *ast.Rule) bool { return rule.Head.Ref()[0].String() == "findings" }

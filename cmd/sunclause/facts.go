@@ -25,8 +25,8 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	if f.NArg() == 0 {
 		return couldNot, errors.New("name one installation, or - for the standard input; ids of parts after it limit what is shown")
 	}
-	if *format != "text" && *format != "json" {
-		return couldNot, fmt.Errorf("there is no format %q; there are json, text", *format)
+	if err := textOrJSON(*format); err != nil {
+		return couldNot, err
 	}
 	schema.Prepare() // beside the loading of the rule set
 	sealed, err := sealedWith(*key)
@@ -78,4 +78,12 @@ func partsNamed(f *facts.Facts, ids []string) ([]string, error) {
 		return nil, nil
 	}
 	return ids, nil
+}
+
+// textOrJSON holds the format of a listing to the two that there are.
+func textOrJSON(format string) error {
+	if format != "text" && format != "json" {
+		return fmt.Errorf("there is no format %q; there are json, text", format)
+	}
+	return nil
 }

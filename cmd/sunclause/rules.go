@@ -19,8 +19,8 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 	if err := parse(f, args); err != nil {
 		return couldNot, err
 	}
-	if *format != "text" && *format != "json" {
-		return couldNot, fmt.Errorf("there is no format %q; there are json, text", *format)
+	if err := textOrJSON(*format); err != nil {
+		return couldNot, err
 	}
 	sealed, err := sealedWith(*key)
 	if err != nil {

@@ -11,12 +11,8 @@ import (
 func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]working.Flag) {
 	if pv.Untraced != nil {
 		f.Strings = working.UnknownList(pv.Untraced...)
-		f.StringsParallel = working.Unknown("N_p", "", pv.Untraced...)
-		f.VocMaxV = working.Unknown("U_oc,max", "V", pv.Untraced...)
-		f.IscMaxA = working.Unknown("I_duty", "A", pv.Untraced...)
 		f.Inverters = working.UnknownList(pv.Untraced...)
-		f.InvertersServed = working.Unknown("n_inv", "", pv.Untraced...)
-		f.InverterIsolator = working.UnknownFlag(pv.Untraced...)
+		f.noDuty(pv.Untraced)
 		return
 	}
 	var ids, inverters []string
@@ -77,6 +73,12 @@ func (f *Isolator) idle() {
 	if f.Circuit.Value() == "pv_dc" {
 		missing = []string{"/cables"}
 	}
+	f.noDuty(missing)
+}
+
+// noDuty leaves unknown what hangs on the strings, for want of the members
+// named.
+func (f *Isolator) noDuty(missing []string) {
 	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
 	f.IscMaxA = working.Unknown("I_duty", "A", missing...)
 	f.StringsParallel = working.Unknown("N_p", "", missing...)
