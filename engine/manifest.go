@@ -62,7 +62,8 @@ func (s sourceFile) source() working.Source {
 // requirementsFile mirrors a file of limit rows.
 type requirementsFile struct {
 	schema.Pointer
-	Requirements []cardFile `json:"requirements"`
+	Parameters   []parameterFile `json:"parameters"`
+	Requirements []cardFile      `json:"requirements"`
 }
 
 // cardFile mirrors a limit row, and the custom block of a Rego rule's METADATA,

@@ -35,19 +35,32 @@ func (s *RuleSet) merge(layers []*layer) error {
 // layer has is refused: to change a figure of another set is a change, with a
 // reason.
 func (s *RuleSet) mergeFigures(l *layer) (problems schema.Problems) {
-	for _, p := range l.manifest.Parameters {
-		name := p.Name.Value
-		if known, twice := s.Book.Parameters[name]; twice {
-			problems = append(problems, l.source.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Set), "to change its value, list it under changes with a reason"))
-			continue
-		}
-		s.Book.Parameters[name] = parameter(p, l.name())
+	problems = s.addParameters(l, l.source, l.manifest.Parameters)
+	for _, r := range l.rows {
+		problems = append(problems, s.addParameters(l, r.source, r.file.Parameters)...)
 	}
 	for _, t := range l.tables {
 		table, more := tableFrom(t, l.name())
 		problems = append(problems, more...)
 		problems = append(problems, s.replaceTable(l, t)...)
 		s.Book.Tables[t.name] = table
+	}
+	return problems
+}
+
+// addParameters takes the parameters of the manifest or of one room.
+func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []parameterFile) (problems schema.Problems) {
+	for _, p := range parameters {
+		name := p.Name.Value
+		if known, twice := s.Book.Parameters[name]; twice {
+			remedy := "to change its value, list it under changes with a reason"
+			if known.Set == l.name() {
+				remedy = "keep one of the two"
+			}
+			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Set), remedy))
+			continue
+		}
+		s.Book.Parameters[name] = parameter(p, l.name())
 	}
 	return problems
 }

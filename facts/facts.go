@@ -7,12 +7,16 @@
 package facts
 
 import (
+	"sunclause/facts/accircuit"
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
+	"sunclause/facts/earthing"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/storage"
+	"sunclause/facts/surge"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -21,37 +25,108 @@ import (
 // not state the parts it is about, which is not the same as having none.
 type Facts struct {
 	Installation Installation        `json:"installation" words:"the installation as a whole"`
-	Strings      []pvstring.String   `json:"strings" words:"PV strings"`
+	Strings      []String            `json:"strings" words:"PV strings"`
 	Mppts        []pvstring.Mppt     `json:"mppts" words:"tracking inputs of the inverters"`
-	Inverters    []pvstring.Inverter `json:"inverters" words:"inverters"`
+	Inverters    []Inverter          `json:"inverters" words:"inverters"`
 	Isolators    []isolator.Isolator `json:"isolators" words:"isolators"`
-	Runs         []cable.Run         `json:"runs" words:"runs of cable"`
+	Runs         []Run               `json:"runs" words:"runs of cable"`
+	Segments     []cable.Segment     `json:"segments" words:"stretches of runs with the same conditions all along"`
+	SPDs         []surge.SPD         `json:"spds" words:"surge protective devices"`
+	Frames       []earthing.Frame    `json:"frames" words:"array frames and other metal of the PV work"`
+	Labels       []label.Label       `json:"labels" words:"labels and notices put up"`
+	LabelPlaces  []label.Place       `json:"label_places" words:"places where the label table asks for a label"`
+	Circuits     []accircuit.Circuit `json:"circuits" words:"AC circuits of the generators"`
+	Boards       []accircuit.Board   `json:"boards" words:"distribution boards"`
+	Batteries    []storage.Battery   `json:"batteries" words:"batteries"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts
 // come from: what is missing when the list is.
 var Lists = map[string]string{
-	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators", "runs": "/cables",
+	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators",
+	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
+	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
+	"batteries": "/storage/batteries",
+}
+
+// String puts together what the rooms know of one string.
+type String struct {
+	pvstring.String
+	cable.Drop
+}
+
+// Inverter puts together what the rooms know of one inverter.
+type Inverter struct {
+	pvstring.Inverter
+	surge.Route
+	earthing.Watch
+	accircuit.Output
+}
+
+// Run puts together what the rooms know of one run of cable.
+type Run struct {
+	cable.Run
+	label.Marking
 }
 
 // Derive derives all facts, room by room.
 func Derive(in *schema.Installation, b book.Book) *Facts {
 	c := circuit.Of(in)
 	pv := pvstring.Derive(in, c, b)
+	cables := cable.Derive(in, c, pv, b)
+	surges := surge.Derive(in, c, pv, cables, b)
+	earth := earthing.Derive(in, c, pv, cables, b)
+	labels := label.Derive(in, c, pv, cables, b)
+	ac := accircuit.Derive(in, c, pv, cables, b)
+	store := storage.Derive(in, c, pv, cables, b)
 	f := &Facts{
-		Strings:   pv.Strings,
-		Mppts:     pv.Mppts,
-		Inverters: pv.Inverters,
-		Isolators: isolator.Derive(in, c, pv),
-		Runs:      cable.Derive(in, c, pv),
+		Mppts:       pv.Mppts,
+		Isolators:   isolator.Derive(in, c, pv),
+		Segments:    cables.Segments,
+		SPDs:        surges.SPDs,
+		Frames:      earth.Frames,
+		Labels:      labels.Labels,
+		LabelPlaces: labels.Places,
+		Circuits:    ac.Circuits,
+		Boards:      ac.Boards,
+		Batteries:   store.Batteries,
+	}
+	for i, s := range pv.Strings {
+		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
+	}
+	for i, v := range pv.Inverters {
+		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i]})
+	}
+	for i, r := range cables.Runs {
+		f.Runs = append(f.Runs, Run{r, labels.Markings[i]})
 	}
 	f.Installation = installationOf(in, f)
+	f.Installation.Site, f.Installation.System, f.Installation.Supply, f.Installation.Provision = surges.Site, earth.System, ac.Supply, store.Provision
+	f.Installation.Legends = labels.Legends
+	f.keepStated(in)
 	return f
+}
+
+// keepStated makes lists that the document states empty come out empty, not nil.
+func (f *Facts) keepStated(in *schema.Installation) {
+	if in.Strings != nil && f.Strings == nil {
+		f.Strings = []String{}
+	}
+	if in.Inverters != nil && f.Inverters == nil {
+		f.Inverters = []Inverter{}
+	}
+	if in.Cables != nil && f.Runs == nil {
+		f.Runs = []Run{}
+	}
 }
 
 // Installation holds the facts of the installation as a whole.
 type Installation struct {
 	working.Subject
+	surge.Site
+	earthing.System
+	accircuit.Supply
+	storage.Provision
 
 	Stage      working.Text   `json:"stage" words:"design or as_built"`
 	Premises   working.Text   `json:"premises" words:"kind of premises"`
@@ -71,7 +146,6 @@ func installationOf(in *schema.Installation, f *Facts) Installation {
 		Country:    working.StatedText(in.Project.Country),
 		DesignDate: working.StatedText(in.Project.DesignDate),
 		Strings:    working.Counted("n", len(f.Strings), "/strings"),
-		Legends:    label.Legends(in),
 	}
 	var power, voltage []working.Number
 	for i := range f.Strings {

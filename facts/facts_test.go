@@ -156,3 +156,33 @@ func TestWholeInstallation(t *testing.T) {
 		t.Errorf("greatest voltage %v, want that of the first string, %v", f.Installation.VocMaxV.Value(), f.Strings[0].VocMaxV.Value())
 	}
 }
+
+// TestNamesOnce makes sure that the facts which the rooms put together for one
+// part do not share a name, and that each says what it is.
+func TestNamesOnce(t *testing.T) {
+	of := reflect.TypeFor[facts.Facts]()
+	for i := range of.NumField() {
+		list := of.Field(i)
+		part := list.Type
+		if part.Kind() == reflect.Slice {
+			part = part.Elem()
+			if facts.Lists[list.Tag.Get("json")] == "" {
+				t.Errorf("%s: Lists does not say where its parts come from", list.Name)
+			}
+		}
+		seen := map[string]bool{}
+		for _, f := range reflect.VisibleFields(part) {
+			name := f.Tag.Get("json")
+			if f.Anonymous || name == "-" {
+				continue
+			}
+			if seen[name] || seen[f.Name] {
+				t.Errorf("%s has two facts called %s (%s)", list.Name, name, f.Name)
+			}
+			seen[name], seen[f.Name] = true, true
+			if name != "id" && f.Tag.Get("words") == "" {
+				t.Errorf("%s.%s does not say what it is", list.Name, name)
+			}
+		}
+	}
+}

@@ -6,11 +6,31 @@ package cable
 import (
 	"slices"
 
+	"sunclause/facts/book"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
+
+// Facts are the facts of the cables of an installation.
+type Facts struct {
+	Runs     []Run     // nil when the document states none
+	Segments []Segment // nil when the document states no runs
+	Drops    []Drop    // by string
+}
+
+// Segment holds the facts of one stretch of a run: its id is the run's with its
+// number, as R1.2.
+type Segment struct {
+	working.Subject
+
+	LengthM working.Number `json:"length_m" words:"length along the route"`
+}
+
+// Drop holds what the cables take from one string.
+type Drop struct {
+}
 
 // Run holds the facts of one run of cable.
 type Run struct {
@@ -24,11 +44,20 @@ type Run struct {
 	IscStcA         working.Number `json:"isc_stc_a" words:"short-circuit current at STC that it carries"`
 	IscMaxA         working.Number `json:"isc_max_a" words:"design short-circuit current that it carries"`
 	ImpA            working.Number `json:"imp_a" words:"current at maximum power that it carries"`
+	DesignCurrentA  working.Number `json:"design_current_a" words:"design current, for which its conductors must be good"`
+	CapacityA       working.Number `json:"capacity_a" words:"current-carrying capacity of its worst stretch, all factors applied"`
+	DropV           working.Number `json:"drop_v" words:"voltage drop at its rated current with warm conductors"`
+	LoopOhm         working.Number `json:"loop_ohm" words:"resistance of line and protective conductor, warm"`
+	ProtectiveMm2   working.Number `json:"protective_mm2" words:"cross-section of its protective conductor"`
 	LiveWithAllOpen working.Flag   `json:"live_with_all_open" words:"whether the strings keep it live in daylight with every isolator open"`
 }
 
-// Derive derives the facts of every run; nil when the document states none.
-func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Run {
+// Derive derives the facts of the cables.
+func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b book.Book) Facts {
+	return Facts{Runs: runs(in, c, pv), Drops: make([]Drop, len(in.Strings))}
+}
+
+func runs(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Run {
 	if in.Cables == nil {
 		return nil
 	}

@@ -53,7 +53,7 @@ func derive(t *testing.T, doc object) []cable.Run {
 		"isc_factor":     {Name: "isc_factor", Number: 1.25},
 	}}
 	c := circuit.Of(&d.Installation)
-	return cable.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, b))
+	return cable.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, b), b).Runs
 }
 
 func TestWhatRunsCarry(t *testing.T) {

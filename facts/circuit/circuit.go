@@ -1,7 +1,8 @@
 // Package circuit walks the graph that the parts and the runs of cable of an
 // installation make: terminals, and what joins them. From it come the strings
-// whose current each run carries, the tracking input each string ends at, and
-// what stays live for any state of the isolators.
+// whose current each run carries, the tracking input each string ends at, the
+// way from each inverter to the public supply, and what stays live for any
+// state of the isolators.
 //
 // A run stands for all conductors of its circuit, so the graph has one edge
 // where the roof has a pair.
@@ -16,9 +17,10 @@ import (
 
 // edge joins two terminals.
 type edge struct {
-	a, b int
-	run  int // index into the runs; -1 for anything else
-	way  *way
+	a, b   int
+	run    int    // index into the runs; -1 for anything else
+	way    *way   // through an isolator
+	outlet string // way of a board, by its terminal
 }
 
 // way is one circuit through an isolator: an edge that can be opened.
@@ -46,17 +48,17 @@ type Circuit struct {
 	edges     []edge
 	meet      [][]int // edges that end at a terminal
 	runs      []schema.Run
-	feeds     []int          // edge of a run, -1 for one that carries no power
-	ways      [][]int        // edges through an isolator, in the order of its ways
-	suns      []int          // terminals where a string feeds in
-	inputs    map[int]string // terminals that are tracking inputs of inverters, by name
-	toward    []int          // edge that leads a terminal nearer to its input
-	parts     []*part        // part of the graph in which a terminal lies
+	feeds     []int        // edge of a run, -1 for one that carries no power
+	ways      [][]int      // edges through an isolator, in the order of its ways
+	suns      []int        // terminals where a string feeds in
+	goals     map[int]goal // terminals that paths lead to
+	toward    []int        // edge that leads a terminal nearer to its goal
+	parts     []*part      // part of the graph in which a terminal lies
 }
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, inputs: map[int]string{}}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}
@@ -74,9 +76,11 @@ func Of(in *schema.Installation) *Circuit {
 	for _, inv := range in.Inverters {
 		for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
 			name := Input(inv.ID.Value, i)
-			c.inputs[c.terminal(name)] = name
+			c.goals[c.terminal(name)] = goal{trackingInput, name}
 		}
+		c.goals[c.terminal(inv.ID.Value+".battery")] = goal{batteryTerminal, inv.ID.Value}
 	}
+	c.addMains(&in.AC)
 	c.trace()
 	return c
 }
@@ -128,12 +132,8 @@ func (c *Circuit) addIsolator(i int, iso schema.Isolator) {
 		in, out := iso.ID.Value+"."+w.ID.Value+".in", iso.ID.Value+"."+w.ID.Value+".out"
 		opens := &way{isolator: i, index: n, breaks: breaksOf(w.ConductorsOpened), at: w.ConductorsOpened.At()}
 		through = append(through, c.join(in, out, edge{run: -1, way: opens}))
-		if w.JoinedIn.Stated() {
-			c.join(w.JoinedIn.Value, in, edge{run: -1})
-		}
-		if w.JoinedOut.Stated() {
-			c.join(out, w.JoinedOut.Value, edge{run: -1})
-		}
+		c.joined(w.JoinedIn, in)
+		c.joined(w.JoinedOut, out)
 	}
 	c.ways = append(c.ways, through)
 }

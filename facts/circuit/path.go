@@ -1,33 +1,60 @@
 package circuit
 
-// Path is the way from a string to the tracking input that it feeds, with every
-// isolator closed.
+// goal is a terminal where paths end: what lies behind it is another circuit.
+type goal struct {
+	kind goalKind
+	name string
+}
+
+type goalKind int
+
+const (
+	trackingInput goalKind = iota + 1
+	batteryTerminal
+	publicSupply
+)
+
+// Path is the way from a part to where its power goes, with every isolator
+// closed.
 type Path struct {
-	Input     string // terminal of the input; "" when none was reached
-	Runs      []int  // indexes of the runs, from the string on
-	Isolators []int  // indexes of the isolators, from the string on
-	Ambiguous bool   // there is more than one way, or more than one input
+	Input     string   // terminal of the tracking input, inverter or supply; "" when none was reached
+	Runs      []int    // indexes of the runs, from the part on
+	Isolators []int    // indexes of the isolators, from the part on
+	Ways      []string // ways of boards, by their terminals, from the part on
+	Ambiguous bool     // there is more than one way, or more than one end
 
 	ways []*way
 }
 
-// part is all that hangs together on one side of a tracking input, with every
-// isolator closed. What lies behind an input is the inverter, so that parts end
-// there.
+// part is all that hangs together on one side of a goal, with every isolator
+// closed. Parts end at goals.
 type part struct {
-	input     string
-	ambiguous bool // it has a loop or a second input
+	goal      goal
+	ambiguous bool // it has a loop or a second goal
 }
 
 // From is the path from a string to the tracking input that it feeds.
-func (c *Circuit) From(terminal string) Path {
+func (c *Circuit) From(terminal string) Path { return c.path(terminal, trackingInput) }
+
+// ToSupply is the path from the AC terminal of an inverter or battery, or from
+// a way of a board, to the public supply. Input is the id of the supply.
+func (c *Circuit) ToSupply(terminal string) Path { return c.path(terminal, publicSupply) }
+
+// ToInverter is the path from a battery to the inverter that charges it. Input
+// is the id of the inverter.
+func (c *Circuit) ToInverter(battery string) Path { return c.path(battery, batteryTerminal) }
+
+func (c *Circuit) path(terminal string, kind goalKind) Path {
 	t, known := c.terminals[terminal]
-	if !known || c.parts[t] == nil {
+	if !known || c.parts[t] == nil || c.parts[t].goal.kind != kind {
 		return Path{}
 	}
-	p := Path{Input: c.parts[t].input, Ambiguous: c.parts[t].ambiguous}
-	for c.inputs[t] == "" {
+	p := Path{Input: c.parts[t].goal.name, Ambiguous: c.parts[t].ambiguous}
+	for c.goals[t].kind == 0 {
 		e := c.edges[c.toward[t]]
+		if e.outlet != "" {
+			p.Ways = append(p.Ways, e.outlet)
+		}
 		if e.run >= 0 {
 			p.Runs = append(p.Runs, e.run)
 		}
@@ -40,14 +67,14 @@ func (c *Circuit) From(terminal string) Path {
 	return p
 }
 
-// trace walks from every tracking input back over all that hangs on it, and
-// notes for each terminal which edge leads nearer to the input.
+// trace walks from every goal back over all that hangs on it, and notes for
+// each terminal which edge leads nearer to the goal.
 func (c *Circuit) trace() {
 	c.toward = make([]int, len(c.meet))
 	c.parts = make([]*part, len(c.meet))
 	walked := make([]bool, len(c.edges))
 	for t := range c.meet {
-		if c.inputs[t] == "" {
+		if c.goals[t].kind == 0 {
 			continue
 		}
 		for _, i := range c.meet[t] {
@@ -58,15 +85,15 @@ func (c *Circuit) trace() {
 	}
 }
 
-// spread walks over one part, beginning with an edge at its input.
-func (c *Circuit) spread(input, first int, walked []bool) {
+// spread walks over one part, beginning with an edge at its goal.
+func (c *Circuit) spread(end, first int, walked []bool) {
 	type step struct{ from, edge int }
-	p := &part{input: c.inputs[input]}
+	p := &part{goal: c.goals[end]}
 	walked[first] = true
-	for queue := []step{{input, first}}; len(queue) > 0; queue = queue[1:] {
+	for queue := []step{{end, first}}; len(queue) > 0; queue = queue[1:] {
 		s := queue[0]
 		t := c.edges[s.edge].far(s.from)
-		if c.inputs[t] != "" || c.parts[t] != nil {
+		if c.goals[t].kind != 0 || c.parts[t] != nil {
 			p.ambiguous = true
 			continue
 		}

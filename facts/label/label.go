@@ -1,21 +1,61 @@
-// Package label derives the facts of labels and notices: so far, which legends
-// are put up at all.
+// Package label derives the facts of labels: which legends are put up, which
+// ones the rule set's label table asks for on this installation and where, how
+// each run of cable is marked along its route, and whether the values printed
+// agree with those derived.
 package label
 
 import (
+	"sunclause/facts/book"
+	"sunclause/facts/cable"
+	"sunclause/facts/circuit"
+	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
-// Legends lists the legends that are put up, each once; unknown when the
-// document does not state the labels.
+// Facts are the facts of the labels of an installation.
+type Facts struct {
+	Labels   []Label // nil when the document states none
+	Places   []Place
+	Markings []Marking // by run
+	Legends  working.Names
+}
+
+// Label holds the facts of one label put up.
+type Label struct {
+	working.Subject
+
+	Legend working.Text `json:"legend" words:"what it says, as a word of the label table"`
+}
+
+// Place is one place where the label table asks for a label.
+type Place struct {
+	working.Subject
+
+	Legend working.Text `json:"legend" words:"legend that the label table asks for"`
+}
+
+// Marking holds how one run is marked along its route.
+type Marking struct {
+}
+
+// Derive derives the facts of labels.
+func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
+	return Facts{Legends: Legends(in), Markings: make([]Marking, len(in.Cables))}
+}
+
+// Legends lists the legends of the labels put up; unknown when the document
+// states no labels, or when one of them does not say what it is.
 func Legends(in *schema.Installation) working.Names {
 	if in.Labels == nil {
 		return working.UnknownList("/labels")
 	}
-	var legends []string
-	for _, l := range in.Labels {
-		legends = append(legends, l.Legend.Value)
+	var put []string
+	for i := range in.Labels {
+		if l := in.Labels[i].Legend; !l.Stated() {
+			return working.UnknownList(l.At())
+		}
+		put = append(put, in.Labels[i].Legend.Value)
 	}
-	return working.List(legends...)
+	return working.List(put...)
 }
