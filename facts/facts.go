@@ -28,6 +28,7 @@ type Facts struct {
 	Strings      []String            `json:"strings" words:"PV strings"`
 	Mppts        []pvstring.Mppt     `json:"mppts" words:"tracking inputs of the inverters"`
 	Inverters    []Inverter          `json:"inverters" words:"inverters"`
+	Arrays       []pvstring.Array    `json:"arrays" words:"arrays: strings put in parallel before the inverter"`
 	Isolators    []isolator.Isolator `json:"isolators" words:"isolators"`
 	Runs         []Run               `json:"runs" words:"runs of cable"`
 	Segments     []cable.Segment     `json:"segments" words:"stretches of runs with the same conditions all along"`
@@ -43,7 +44,7 @@ type Facts struct {
 // Lists tells for each list of facts the member of the document that its parts
 // come from: what is missing when the list is.
 var Lists = map[string]string{
-	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators",
+	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators", "arrays": "/arrays",
 	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
 	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
 	"batteries": "/storage/batteries",
@@ -81,6 +82,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	store := storage.Derive(in, c, pv, cables, b)
 	f := &Facts{
 		Mppts:       pv.Mppts,
+		Arrays:      pv.Arrays,
 		Isolators:   isolator.Derive(in, c, pv),
 		Segments:    cables.Segments,
 		SPDs:        surges.SPDs,

@@ -103,10 +103,11 @@ type String struct {
 // StringOvercurrent mirrors string_overcurrent: whether the string has its own overcurrent protective device, and which.
 type StringOvercurrent struct {
 	Pointer
-	Fitted                Flag `json:"fitted"`                                     // whether a device is fitted
-	Device                Text `json:"device" ref:"datasheets/protective_devices"` // key of the device among the datasheets
-	Poles                 Text `json:"poles"`                                      // in which conductors
-	AccessibleWithoutTool Flag `json:"accessible_without_tool"`                    // whether it can be withdrawn without a tool
+	Fitted                Flag   `json:"fitted"`                                     // whether a device is fitted
+	Device                Text   `json:"device" ref:"datasheets/protective_devices"` // key of the device among the datasheets
+	Poles                 Text   `json:"poles"`                                      // in which conductors
+	AccessibleWithoutTool Flag   `json:"accessible_without_tool"`                    // whether it can be withdrawn without a tool
+	AmbientMaxC           Number `json:"ambient_max_c"`                              // highest ambient temperature around the device, sun and roof space included
 }
 
 // Array mirrors array: strings put in parallel before the inverter, in a junction box or with branch connectors. Runs end at ID.1, ID.2, … and one leaves at ID.out.
@@ -120,6 +121,8 @@ type Array struct {
 	IP              Text   `json:"ip"`               // degree of protection of the box
 	PolesSegregated Flag   `json:"poles_segregated"` // whether positive and negative are kept apart so that no single fault bridges them
 	BlockingDiodes  Flag   `json:"blocking_diodes"`  // whether blocking diodes are fitted
+	DiodeVoltageV   Number `json:"diode_voltage_v"`  // reverse voltage that a blocking diode is rated for
+	DiodeCurrentA   Number `json:"diode_current_a"`  // forward current that a blocking diode is rated for
 }
 
 // Inverter mirrors inverter: an inverter as installed. Runs end at ID.1, ID.2, … (its tracking inputs), ID.battery, ID.ac and ID.backup.

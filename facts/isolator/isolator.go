@@ -4,9 +4,6 @@
 package isolator
 
 import (
-	"slices"
-	"strconv"
-
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
@@ -111,35 +108,17 @@ func (f *Isolator) noSheet(at string) {
 	}
 }
 
-// outdoorPlaces are the places in the open.
-var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground"}
-
 func (f *Isolator) enclosure(iso schema.Isolator) {
 	e := iso.Enclosure
 	f.Place = working.StatedText(iso.Place)
-	f.Outdoors = working.UnknownFlag(iso.Place.At())
-	if iso.Place.Stated() {
-		f.Outdoors = working.Is(slices.Contains(outdoorPlaces, iso.Place.Value), iso.Place.At())
-	}
-	f.IPSolids = ipFigure("IP_1", e.IP, 2)
-	f.IPWater = ipFigure("IP_2", e.IP, 3)
+	f.Outdoors = working.Outdoors(iso.Place)
+	f.IPSolids = working.IPFigure("IP_1", e.IP, working.IPSolids)
+	f.IPWater = working.IPFigure("IP_2", e.IP, working.IPWater)
 	f.UVResistant = working.StatedFlag(e.UVResistant)
 	f.Entries = working.StatedText(e.Entries)
 	f.GlandsFit = working.StatedFlag(e.GlandsFit)
 	f.DrilledBack = working.StatedFlag(e.DrilledThroughBack)
 	f.Combustible = working.StatedFlag(e.Combustible)
-}
-
-// ipFigure reads one figure of an IP code. X means not stated.
-func ipFigure(symbol string, code schema.Text, index int) working.Number {
-	if !code.Stated() || len(code.Value) <= index {
-		return working.Unknown(symbol, "", code.At())
-	}
-	v, err := strconv.Atoi(code.Value[index : index+1])
-	if err != nil {
-		return working.Unknown(symbol, "", code.At())
-	}
-	return working.Counted(symbol, v, code.At())
 }
 
 func breaksAll(iso schema.Isolator) working.Flag {

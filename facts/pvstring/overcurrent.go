@@ -12,6 +12,8 @@ func (f *String) overcurrent(in *schema.Installation, s *schema.String, b book.B
 	o := s.Overcurrent
 	f.FuseFitted = working.StatedFlag(o.Fitted)
 	f.FusePoles = working.StatedText(o.Poles)
+	f.FuseWithoutTool = working.StatedFlag(o.AccessibleWithoutTool)
+	f.FuseAmbientC = working.Stated("T_amb", "°C", o.AmbientMaxC)
 	f.ReverseWithstand = times("I_rev,test", "A", b.Number("ocpr_test_factor", "k_test"), f.OcprMaxA,
 		working.Source{Document: "IEC 61730-2", Clause: "reverse current overload test", How: working.Read})
 	if !o.Device.Stated() {
@@ -23,6 +25,8 @@ func (f *String) overcurrent(in *schema.Installation, s *schema.String, b book.B
 	f.FuseRatedV = working.Stated("U_n", "V", d.VoltageDCV)
 	f.FuseKind = working.StatedText(d.Kind)
 	f.FuseCharacteristic = working.StatedText(d.Characteristic)
+	f.FuseStandard = working.StatedText(d.Standard)
+	f.FusePolarity = working.StatedFlag(d.PolaritySensitive)
 	f.FuseBreakingA = kiloAmps(working.Stated("I_cn", "kA", d.BreakingCapacityDCKa))
 	f.FuseOverIsc = ratio("I_n/I_sc", f.FuseRatedA, f.IscStcA)
 	f.FuseOverIscMax = ratio("I_n/I_sc,max", f.FuseRatedA, f.IscMaxA)
@@ -30,7 +34,8 @@ func (f *String) overcurrent(in *schema.Installation, s *schema.String, b book.B
 
 // noDevice leaves the device's facts unknown: for want of the reference.
 func (f *String) noDevice(missing string) {
-	f.FuseKind, f.FuseCharacteristic = working.UnknownText(missing), working.UnknownText(missing)
+	f.FuseKind, f.FuseCharacteristic, f.FuseStandard = working.UnknownText(missing), working.UnknownText(missing), working.UnknownText(missing)
+	f.FusePolarity = working.UnknownFlag(missing)
 	for _, n := range []*working.Number{&f.FuseRatedA, &f.FuseRatedV, &f.FuseOverIsc, &f.FuseOverIscMax, &f.FuseBreakingA} {
 		*n = working.Unknown("", "", missing)
 	}

@@ -15,6 +15,7 @@ type Facts struct {
 	Strings   []String
 	Mppts     []Mppt
 	Inverters []Inverter
+	Arrays    []Array
 
 	// Untraced names what is missing when the input of some string could not be
 	// found. Then nothing can be said of what any input, isolator or run carries.
@@ -60,6 +61,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 		f.Mppts = append(f.Mppts, m)
 	}
 	f.alone()
+	f.Arrays = f.arrays(in, c)
 	for _, inv := range in.Inverters {
 		f.Inverters = append(f.Inverters, f.inverterOf(in, inv, fed))
 	}

@@ -58,6 +58,10 @@ type String struct {
 	FuseOverIscMax     working.Number `json:"fuse_over_isc_max" words:"rated current over the design short-circuit current"`
 	FusePoles          working.Text   `json:"fuse_poles" words:"conductors in which the device is fitted"`
 	FuseBreakingA      working.Number `json:"fuse_breaking_a" words:"breaking capacity of that device"`
+	FusePolarity       working.Flag   `json:"fuse_polarity_sensitive" words:"whether that device breaks current in one direction only"`
+	FuseStandard       working.Text   `json:"fuse_standard" words:"product standard of that device"`
+	FuseWithoutTool    working.Flag   `json:"fuse_without_tool" words:"whether that device can be withdrawn without a tool"`
+	FuseAmbientC       working.Number `json:"fuse_ambient_max_c" words:"highest ambient temperature around that device"`
 	ConnectorSame      working.Flag   `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
 }
 

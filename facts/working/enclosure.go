@@ -1,0 +1,37 @@
+package working
+
+import (
+	"slices"
+	"strconv"
+
+	"sunclause/schema"
+)
+
+// outdoorPlaces are the places in the open.
+var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground"}
+
+// Outdoors tells whether a part stands in the open, from its place.
+func Outdoors(place schema.Text) Flag {
+	if !place.Stated() {
+		return UnknownFlag(place.At())
+	}
+	return Is(slices.Contains(outdoorPlaces, place.Value), place.At())
+}
+
+// Positions of the two figures in an IP code.
+const (
+	IPSolids = 2 // against solids
+	IPWater  = 3 // against water
+)
+
+// IPFigure reads one figure of an IP code. X means not stated.
+func IPFigure(symbol string, code schema.Text, position int) Number {
+	if !code.Stated() || len(code.Value) <= position {
+		return Unknown(symbol, "", code.At())
+	}
+	v, err := strconv.Atoi(code.Value[position : position+1])
+	if err != nil {
+		return Unknown(symbol, "", code.At())
+	}
+	return Counted(symbol, v, code.At())
+}
