@@ -2,6 +2,7 @@ package engine
 
 import (
 	"fmt"
+	"runtime/debug"
 	"runtime/metrics"
 	"time"
 )
@@ -10,7 +11,7 @@ import (
 type Limits struct {
 	Does string        // what is limited, as in "to be read and compiled"
 	Time time.Duration // by the clock
-	Heap uint64        // bytes
+	Heap uint64        // bytes over what the program held before
 }
 
 // memory is far above what the largest roof needs.
@@ -28,14 +29,17 @@ func CheckLimits(documentBytes int) Limits {
 
 // Watch calls stop, once, when time or memory run over before done is called.
 // It is for what cannot be interrupted, such as the Rego compiler: stop has to
-// end the program.
+// end the program. Memory counts from now on: what a batch has gathered by then
+// is not the doing of the rules.
 func Watch(l Limits, stop func(reason string)) (done func()) {
 	over := make(chan struct{})
-	go l.watch(over, stop)
+	before := heap()
+	debug.SetMemoryLimit(int64(before + l.Heap/4*3)) // so that garbage is not taken for what the rules hold
+	go l.watch(before, over, stop)
 	return func() { close(over) }
 }
 
-func (l Limits) watch(over <-chan struct{}, stop func(reason string)) {
+func (l Limits) watch(before uint64, over <-chan struct{}, stop func(reason string)) {
 	late := time.NewTimer(l.Time)
 	defer late.Stop()
 	look := time.NewTicker(2 * time.Millisecond)
@@ -48,7 +52,7 @@ func (l Limits) watch(over <-chan struct{}, stop func(reason string)) {
 			stop(fmt.Sprintf("it took longer than %.1f s %s; rules from others are held to that; make it smaller or simpler", l.Time.Seconds(), l.Does))
 			return
 		case <-look.C:
-			if heap() > l.Heap {
+			if heap() > before+l.Heap {
 				stop(fmt.Sprintf("it took more than %d MiB of memory %s; rules from others are held to that; make it smaller or simpler", l.Heap>>20, l.Does))
 				return
 			}

@@ -4,7 +4,6 @@ import (
 	"context"
 	"fmt"
 	"os"
-	"runtime/debug"
 	"slices"
 
 	"sunclause/engine"
@@ -23,7 +22,6 @@ func (env *environment) watch(rules string, l engine.Limits) (done func()) {
 	if slices.Contains(engine.Embedded(policies.FS), rules) {
 		return func() {}
 	}
-	debug.SetMemoryLimit(int64(l.Heap / 4 * 3)) // so that garbage is not taken for what the rules hold
 	return engine.Watch(l, func(reason string) {
 		fmt.Fprintf(env.stderr, "rule set %s: %s\n", rules, reason)
 		os.Exit(couldNot)
