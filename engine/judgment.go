@@ -201,6 +201,41 @@ func (j *Judgment) measure(r *Result, k subjectKind, subject reflect.Value) {
 	j.MarginPct = margin(q.Comparison, j.Measured, j.Limit)
 }
 
+// Number is the working of what a judgment measured; nil when that is no number.
+func (r *Result) Number(j Judgment) *working.Number {
+	return r.numberOf(j, j.Requirement.Measure)
+}
+
+// LimitNumber is the working of the fact that a judgment was held against; nil
+// when that is no fact, or no number.
+func (r *Result) LimitNumber(j Judgment) *working.Number {
+	return r.numberOf(j, j.Requirement.Limit.Fact)
+}
+
+func (r *Result) numberOf(j Judgment, fact string) *working.Number {
+	k := subjectKinds[j.Requirement.Subject]
+	subjects, _ := subjectsOf(r.Facts, k)
+	for _, s := range subjects {
+		if subjectOf(s).ID != j.Subject.ID {
+			continue
+		}
+		if whole, ok := strings.CutPrefix(fact, wholeInstallation+"."); ok {
+			k, fact = subjectKinds[wholeInstallation], whole
+			s = reflect.ValueOf(r.Facts).Elem().Field(k.field)
+		}
+		f, ok := k.byName[fact]
+		if !ok {
+			return nil
+		}
+		n, _ := s.FieldByIndex(f.index).Interface().(working.Number)
+		if f.kind != aNumber {
+			return nil
+		}
+		return &n
+	}
+	return nil
+}
+
 func fullName(subject, fact string) string {
 	if strings.HasPrefix(fact, wholeInstallation+".") {
 		return fact

@@ -60,6 +60,24 @@ func (j Judgment) sayMeasured() string {
 	return fmt.Sprintf("%s: %s; allowed %s%s", shortWords(FactWords(q.Subject, q.Measure)), value, allowed, sayMargin(j))
 }
 
+// ValueAndLimit are what was measured and what is allowed, each in a few words;
+// "" where it is not known or there is none.
+func (j Judgment) ValueAndLimit() (value, limit string) {
+	allowed := allowedWords[j.Requirement.Comparison]
+	switch {
+	case j.Measured != nil && j.Limit != nil:
+		value, limit = pair(*j.Measured, *j.Limit)
+	case j.Measured != nil:
+		value = write(*j.Measured, decimals)
+	case j.Limit != nil:
+		limit = write(*j.Limit, decimals)
+	}
+	if limit != "" {
+		limit = strings.TrimSpace(allowed + " " + limit)
+	}
+	return value, limit
+}
+
 // decimals is how many a quantity is shown with at the most.
 const decimals = 2
 

@@ -23,6 +23,7 @@ type Format func(w io.Writer, r *engine.Result, o Options) error
 var Formats = map[string]Format{
 	"text": Text,
 	"json": JSON,
+	"html": HTML,
 }
 
 // Cautions stand under every report.

@@ -1,0 +1,239 @@
+package report
+
+import (
+	"embed"
+	"fmt"
+	"html/template"
+	"io"
+	"math"
+	"sort"
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/facts/working"
+)
+
+//go:embed html.tmpl html.css
+var htmlFiles embed.FS
+
+// htmlTemplate escapes whatever comes from a document or a rule set.
+var htmlTemplate = template.Must(template.New("html.tmpl").ParseFS(htmlFiles, "html.tmpl"))
+
+// HTML writes the report as one file that needs nothing else: no script, no
+// picture, no font from elsewhere. It prints on A4 and Letter.
+func HTML(w io.Writer, r *engine.Result, o Options) error {
+	css, err := htmlFiles.ReadFile("html.css")
+	if err != nil {
+		return err
+	}
+	page := htmlPage(r, o)
+	page.Style = template.CSS(css)
+	return htmlTemplate.Execute(w, page)
+}
+
+// htmlReport is what the template shows.
+type htmlReport struct {
+	Style              template.CSS
+	Title, Stage       string
+	Document, RuleSets string
+	Changes            string
+	Passes             bool
+	Verdict            string
+	Counts             Summary
+	First              []htmlFirst
+	Drawings           []drawing
+	Rest               int // findings that count, beyond the first
+	Parts              []htmlPart
+	Excerpts           []excerpt
+	Notes, Cautions    []string
+}
+
+// htmlFirst is one thing to put right first, and where.
+type htmlFirst struct {
+	Part, Anchor, Title, Remedy string
+}
+
+// htmlPart is the judgments of one part: what needs a look, and what does not.
+type htmlPart struct {
+	Name, Anchor string
+	Line         int
+	Findings     []htmlRow
+	Quiet        []htmlRow // met or not applicable
+	Met          int
+}
+
+// htmlRow is one requirement of one part.
+type htmlRow struct {
+	Outcome, Class string
+	Should         bool
+	Title, ID      string
+	Says           string
+	Value, Limit   string
+	Margin         *marginBar
+	Clause, Remedy string
+	Departure      string
+	Changes        []string
+	Lines          []int
+	Linked         bool // whether those lines stand in the report
+	Working        []workingLine
+}
+
+func htmlPage(r *engine.Result, o Options) htmlReport {
+	project := r.Document.Installation.Project
+	page := htmlReport{
+		Title: project.Reference.Value, Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
+		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
+		Notes: r.Notes, Cautions: Cautions, Drawings: drawings(r),
+	}
+	if c := r.RuleSet.Changes; len(c) > 0 {
+		page.Changes = changesOf(c)
+	}
+	o.All = true
+	lines := map[int]bool{}
+	for i, part := range byPart(r, o) {
+		page.Parts = append(page.Parts, htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines))
+	}
+	page.first(r, o)
+	page.Excerpts = excerpts(r.Document.Raw, lines)
+	return page
+}
+
+// mostFirst is how many things stand under what to put right first.
+const mostFirst = 6
+
+// first lists what makes the check fail, worst first: one line a requirement
+// and part, in the order of the parts.
+func (p *htmlReport) first(r *engine.Result, o Options) {
+	anchors := map[string]htmlPart{}
+	for _, part := range p.Parts {
+		anchors[part.Name] = part
+	}
+	var counting []engine.Judgment
+	for _, j := range r.Judgments {
+		if j.Counts(o.Strict) {
+			counting = append(counting, j)
+		}
+	}
+	sort.SliceStable(counting, func(a, b int) bool { return badness(counting[a], o) < badness(counting[b], o) })
+	for _, j := range counting {
+		if len(p.First) == mostFirst {
+			p.Rest++
+			continue
+		}
+		part := anchors[upperFirst(j.Subject.Name)]
+		p.First = append(p.First, htmlFirst{part.Name, part.Anchor, j.Requirement.Title, whatToDo(j)})
+	}
+}
+
+// whatToDo is the remedy, or for what is not shown the members to state.
+func whatToDo(j engine.Judgment) string {
+	if j.Outcome == engine.NotShown {
+		return upperFirst(strings.TrimPrefix(j.Say(), "not shown: ")) + "."
+	}
+	return j.Requirement.Remedy
+}
+
+func htmlPartOf(r *engine.Result, part partOf, anchor string, lines map[int]bool) htmlPart {
+	p := htmlPart{Name: upperFirst(part.subject.Name), Anchor: anchor, Line: r.Document.Position(part.subject.At).Line}
+	for _, j := range part.judgments {
+		row := htmlRowOf(r, j)
+		switch j.Outcome {
+		case engine.NotMet, engine.NotShown:
+			row.Linked = true
+			p.Findings = append(p.Findings, row)
+			for _, l := range row.Lines {
+				lines[l] = true
+			}
+			lines[p.Line] = true
+			continue
+		case engine.Met:
+			p.Met++
+		}
+		p.Quiet = append(p.Quiet, row)
+	}
+	return p
+}
+
+var htmlClasses = map[engine.Outcome]string{
+	engine.Met: "met", engine.NotMet: "broken", engine.NotShown: "unshown", engine.NotApplicable: "idle",
+}
+
+func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
+	q := j.Requirement
+	row := htmlRow{
+		Outcome: strings.ToLower(outcomeWords[j.Outcome]), Class: htmlClasses[j.Outcome], Should: q.Level == engine.Should,
+		Title: q.Title, ID: idOf(j), Clause: Cite(q.Source), Remedy: whatToDo(j),
+	}
+	if j.Outcome == engine.NotApplicable || j.Outcome == engine.Met {
+		row.Remedy = ""
+	}
+	if j.Outcome == engine.NotMet && j.Message != "" {
+		row.Says = j.Message
+	}
+	row.Value, row.Limit = j.ValueAndLimit()
+	row.Margin = marginBarOf(j)
+	if d := j.Departure; d != nil {
+		row.Departure = sayDeparture(d)
+	}
+	for _, c := range q.Changes {
+		row.Changes = append(row.Changes, sayChange(c))
+	}
+	row.Lines = linesOf(r, j)
+	if j.Outcome != engine.NotApplicable {
+		row.Working = workingOf(r, j)
+	}
+	return row
+}
+
+// linesOf lists the lines of the document that a judgment rests on, or where
+// what it lacks would stand.
+func linesOf(r *engine.Result, j engine.Judgment) []int {
+	pointers := j.Missing
+	if n := r.Number(j); n != nil {
+		pointers = n.Pointers()
+	}
+	seen := map[int]bool{}
+	var lines []int
+	for _, p := range pointers {
+		if !strings.HasPrefix(p, "/") {
+			continue
+		}
+		if l := r.Document.Position(p).Line; !seen[l] && len(lines) < 8 {
+			seen[l] = true
+			lines = append(lines, l)
+		}
+	}
+	sort.Ints(lines)
+	return lines
+}
+
+// marginBar draws how a value stands to its limit: a bar, and a tick where the
+// limit is. Positions are in units of the drawing, 120 wide.
+type marginBar struct {
+	Length, Tick float64
+	Words        string
+}
+
+const (
+	barWidth = 120.0
+	barTick  = 80.0
+)
+
+func marginBarOf(j engine.Judgment) *marginBar {
+	if j.MarginPct == nil || j.Measured == nil || j.Limit == nil {
+		return nil
+	}
+	v, _ := j.Measured.Value.(float64)
+	l, _ := j.Limit.Value.(float64)
+	b := &marginBar{Tick: barTick, Length: math.Round(10*math.Max(1, math.Min(barWidth, barTick*v/l))) / 10}
+	if v < 0 || l <= 0 {
+		return nil
+	}
+	words := func(m float64, after string) string { return working.Plain(math.Round(10*m)/10) + " % " + after }
+	if *j.MarginPct < 0 {
+		b.Words = words(-*j.MarginPct, "beyond")
+	} else {
+		b.Words = words(*j.MarginPct, "in hand")
+	}
+	return b
+}
