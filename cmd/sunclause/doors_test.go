@@ -24,7 +24,7 @@ var doors = map[string][]string{
 	"facts/*":        {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
 	"facts":          {"schema", "facts/*"},
 	"engine":         {"schema", "facts", "facts/working", "facts/book"},
-	"engine/report":  {"schema", "facts", "facts/working", "engine"},
+	"engine/report":  {"schema", "facts", "facts/working", "facts/circuit", "engine"},
 	"cmd/sunclause":  {"schema", "facts", "engine", "engine/report", "policies"},
 }
 

@@ -13,4 +13,6 @@ type drawing struct {
 }
 
 // drawings are the pictures of a report, in reading order.
-func drawings(r *engine.Result) []drawing { return nil }
+func drawings(r *engine.Result) []drawing {
+	return append(circuitDrawing(r), voltageDrawings(r)...)
+}

@@ -67,6 +67,40 @@ func (c *Circuit) path(terminal string, kind goalKind) Path {
 	return p
 }
 
+// Step is one stretch of a way: from a terminal to the next, by a run of cable,
+// through a part, or joined without a run.
+type Step struct {
+	From, To string // terminals
+	Run      int    // index of the run; -1 within a part or where parts are joined
+}
+
+// Steps is the way from a terminal to the goal it leads to, terminal by
+// terminal, with every isolator closed; nil when it leads to none.
+func (c *Circuit) Steps(terminal string) []Step {
+	t, known := c.terminals[terminal]
+	if !known || c.parts[t] == nil {
+		return nil
+	}
+	names := c.names()
+	var steps []Step
+	for c.goals[t].kind == 0 {
+		e := c.edges[c.toward[t]]
+		next := e.far(t)
+		steps = append(steps, Step{names[t], names[next], e.run})
+		t = next
+	}
+	return steps
+}
+
+// names lists the terminals by number.
+func (c *Circuit) names() []string {
+	names := make([]string, len(c.meet))
+	for name, t := range c.terminals {
+		names[t] = name
+	}
+	return names
+}
+
 // trace walks from every goal back over all that hangs on it, and notes for
 // each terminal which edge leads nearer to the goal.
 func (c *Circuit) trace() {
