@@ -2,6 +2,7 @@ package report
 
 import (
 	"html/template"
+	"slices"
 
 	"sunclause/engine"
 )
@@ -14,5 +15,5 @@ type drawing struct {
 
 // drawings are the pictures of a report, in reading order.
 func drawings(r *engine.Result) []drawing {
-	return append(circuitDrawing(r), voltageDrawings(r)...)
+	return slices.Concat(circuitDrawing(r), roofDrawings(r), voltageDrawings(r))
 }
