@@ -31,7 +31,7 @@ func circuitDrawing(r *engine.Result) []drawing {
 		return nil
 	}
 	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open."
-	return []drawing{{Title: "Circuit diagram", Words: words, SVG: d.draw(r)}}
+	return []drawing{{Title: "Circuit diagram", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the public supply")}}
 }
 
 // circuitSketch draws a diagram.
@@ -43,7 +43,7 @@ type circuitSketch struct {
 	columns []float64 // where each column begins
 }
 
-func (d *diagram) draw(r *engine.Result) template.HTML {
+func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
 	lanes := 0.0
 	for _, lane := range d.lanes {
 		lanes = max(lanes, lane)
@@ -62,7 +62,7 @@ func (d *diagram) draw(r *engine.Result) template.HTML {
 		s.within(w)
 	}
 	s.surges()
-	return s.done("circuit", "Circuit diagram from the strings to the public supply")
+	return s.done(class, title)
 }
 
 func (s *circuitSketch) y(terminal string) float64 { return diagramTop + s.lanes[terminal]*laneHeight }
@@ -73,7 +73,7 @@ func (s *circuitSketch) setColumns() {
 	for _, w := range s.wires {
 		if c := s.parts[partOfTerminal(w.from)].column; w.run >= 0 {
 			letters := min(mostLetters, utf8.RuneCountInString(s.runWords(w.run)))
-			gaps[c] = max(gaps[c], letter*float64(letters)+14)
+			gaps[c] = max(gaps[c], letter*float64(letters)+24)
 		}
 	}
 	x := diagramLeft
@@ -139,6 +139,10 @@ func (s *circuitSketch) part(p *diagramPart) {
 		s.text("inside", x+partWidth/2, middle+4, "middle", "kWh", 0)
 	case "battery":
 		s.path("symbol", "M-16 0H-4 M-4 -9V9 M2 -5V5 M2 0H16", x+partWidth/2, middle)
+	case "frame":
+		s.path("symbol", "M-14 -5H14 M-12 -5L-16 3 M-4 -5L-8 3 M4 -5L0 3 M12 -5L8 3", x+partWidth/2, middle)
+	case "main_terminal":
+		s.path("symbol", "M0 -9V0 M-9 0H9 M-6 3.5H6 M-3 7H3", x+partWidth/2, middle)
 	case "changeover":
 		s.path("symbol", "M-16 0H-6L8 -7 M8 -9V-5 M8 5V9 M16 0H10", x+partWidth/2, middle)
 	}
@@ -170,7 +174,7 @@ func (s *circuitSketch) surges() {
 	for _, spd := range s.r.Document.Installation.SPDs {
 		at := spd.ConnectedAt.Value
 		p := s.parts[partOfTerminal(at)]
-		if p == nil {
+		if p == nil || s.parts[s.r.Document.Installation.Earthing.MainTerminal.ID.Value] != nil {
 			continue
 		}
 		x, y, side, anchor := s.left(p)+partWidth+12, s.y(at), 8.0, "start"

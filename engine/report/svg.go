@@ -56,5 +56,5 @@ func shortened(words string, most int) string {
 // see it.
 func (s *svg) done(class, title string) template.HTML {
 	return template.HTML(fmt.Sprintf("<svg class=%q viewBox=\"0 0 %s %s\" style=\"max-width:%spx\" role=\"img\" aria-label=%q>\n%s</svg>",
-		class, num(s.width), num(s.height), num(s.width*1.25), template.HTMLEscapeString(title), s.b.String()))
+		class, num(s.width), num(s.height), num(s.width), template.HTMLEscapeString(title), s.b.String()))
 }
