@@ -15,5 +15,5 @@ type drawing struct {
 
 // drawings are the pictures of a report, in reading order.
 func drawings(r *engine.Result) []drawing {
-	return slices.Concat(circuitDrawing(r), earthingDrawing(r), roofDrawings(r), voltageDrawings(r))
+	return slices.Concat(circuitDrawing(r), earthingDrawing(r), labelDrawing(r), roofDrawings(r), voltageDrawings(r))
 }

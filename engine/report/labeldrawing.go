@@ -1,0 +1,99 @@
+package report
+
+import (
+	"html/template"
+
+	"sunclause/engine"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Sizes of the label map, in units of the drawing.
+const (
+	mapLeft   = 90.0
+	mapLength = 700.0
+	mapRow    = 34.0
+)
+
+// labelDrawing is a map of the labels along the runs of the PV side: each run
+// drawn out straight, its labels, and where the way turns or passes a wall.
+func labelDrawing(r *engine.Result) []drawing {
+	m := &labelSketch{r: r, longest: 0}
+	for i := range r.Document.Installation.Cables {
+		run := &r.Document.Installation.Cables[i]
+		if length := r.Facts.Runs[i].LengthM; length.Known() && (run.Service.Is("pv_string") || run.Service.Is("pv_array")) {
+			m.runs = append(m.runs, mappedRun{run, i, length.Value(), labelsAlong(&r.Document.Installation, run.ID.Value)})
+			m.longest = max(m.longest, length.Value())
+		}
+	}
+	if len(m.runs) == 0 || m.longest == 0 {
+		return nil
+	}
+	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
+	return []drawing{{Title: "Labels along the cables", Words: words, SVG: m.draw()}}
+}
+
+// mappedRun is a run with the places of its labels.
+type mappedRun struct {
+	*schema.Run
+	index  int
+	length float64
+	labels []float64
+}
+
+// labelSketch draws the label map.
+type labelSketch struct {
+	svg
+	r       *engine.Result
+	runs    []mappedRun
+	longest float64
+}
+
+// labelsAlong are the places of the labels fixed along a run, in metres.
+func labelsAlong(in *schema.Installation, run string) []float64 {
+	var at []float64
+	for _, l := range in.Labels {
+		if l.Run.Is(run) && l.PositionM.Stated() {
+			at = append(at, l.PositionM.Value)
+		}
+	}
+	return at
+}
+
+func (m *labelSketch) x(metres float64) float64 { return mapLeft + metres/m.longest*mapLength }
+
+func (m *labelSketch) draw() template.HTML {
+	m.width, m.height = mapLeft+mapLength+70, float64(len(m.runs))*mapRow+20
+	for i, run := range m.runs {
+		m.run(run, 20+float64(i)*mapRow)
+	}
+	return m.done("labels", "Labels along the runs of cable")
+}
+
+func (m *labelSketch) run(run mappedRun, y float64) {
+	class := "route"
+	if f := m.r.Facts.Runs[run.index].LiveWithAllOpen; f.Known() && f.Value() {
+		class = "live"
+	}
+	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 12)
+	m.line(class, m.x(0), y, m.x(run.length), y)
+	m.text("small", m.x(run.length)+6, y+4, "start", working.Plain(working.Round(run.length))+" m", 0)
+	m.turns(run, y)
+	for _, at := range run.labels {
+		m.path("sticker", "M0 -1L-5 -10H5Z", m.x(at), y)
+	}
+}
+
+// turns marks where the way passes something or changes its direction.
+func (m *labelSketch) turns(run mappedRun, y float64) {
+	at := 0.0
+	for _, s := range run.Segments {
+		at += s.LengthM.Value
+		switch {
+		case s.Passage.Stated():
+			m.line("wall", m.x(at), y-7, m.x(at), y+9)
+		case s.EndsAt.Is("bend"):
+			m.line("turn", m.x(at), y, m.x(at), y+6)
+		}
+	}
+}
