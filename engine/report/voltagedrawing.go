@@ -74,9 +74,9 @@ func (p *plot) y(u float64) float64 {
 }
 
 func (v voltages) draw() template.HTML {
-	p := &plot{svg: svg{width: 640, height: 300}, left: 52, top: 14, right: 150, bottom: 40}
+	p := &plot{svg: svg{width: 662, height: 300}, left: 52, top: 14, right: 172, bottom: 40}
 	p.t0, p.t1 = 10*math.Floor(v.cold/10), 10*math.Ceil(v.hot/10)
-	p.u1 = 1.08 * math.Max(v.dcMax, v.highest)
+	p.u1 = 1.08 * max(v.dcMax, v.highest, v.mpMax)
 	p.rect("window", p.left, p.y(v.mpMax), p.width-p.left-p.right, p.y(v.mpMin)-p.y(v.mpMax))
 	p.axes()
 	p.level("limit", v.dcMax, fmt.Sprintf("inverter maximum %s V", working.Plain(v.dcMax)))

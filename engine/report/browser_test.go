@@ -1,0 +1,120 @@
+package report_test
+
+import (
+	"bytes"
+	"context"
+	"os"
+	"os/exec"
+	"path/filepath"
+	"testing"
+	"time"
+
+	"github.com/chromedp/chromedp"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+// browsers are the names under which Chromium is installed.
+var browsers = []string{"chromium", "chromium-browser", "headless-shell", "google-chrome"}
+
+// browser starts a headless browser, or skips where there is none. Where
+// SUNCLAUSE_BROWSER is set, there has to be one.
+func browser(t *testing.T) context.Context {
+	t.Helper()
+	found := ""
+	for _, name := range browsers {
+		if path, err := exec.LookPath(name); err == nil {
+			found = path
+			break
+		}
+	}
+	if found == "" {
+		if os.Getenv("SUNCLAUSE_BROWSER") != "" {
+			t.Fatal("there is no Chromium on this machine")
+		}
+		t.Skip("there is no Chromium on this machine; install the Debian package chromium to look at the reports")
+	}
+	options := append(chromedp.DefaultExecAllocatorOptions[:], chromedp.ExecPath(found), chromedp.NoSandbox, chromedp.WindowSize(1100, 1400))
+	ctx, cancel := chromedp.NewExecAllocator(context.Background(), options...)
+	t.Cleanup(cancel)
+	ctx, cancel = chromedp.NewContext(ctx)
+	t.Cleanup(cancel)
+	ctx, cancel = context.WithTimeout(ctx, 2*time.Minute)
+	t.Cleanup(cancel)
+	return ctx
+}
+
+// lookAtDrawings finds words of a drawing that reach beyond it, and words that
+// lie on each other.
+const lookAtDrawings = `(() => {
+	const wrong = [];
+	for (const svg of document.querySelectorAll("figure svg")) {
+		const frame = svg.getBoundingClientRect();
+		const texts = [...svg.querySelectorAll("text")].map(t => ({words: t.textContent, box: t.getBoundingClientRect()}));
+		for (const {words, box} of texts)
+			if (box.left < frame.left - 1 || box.right > frame.right + 1 || box.top < frame.top - 1 || box.bottom > frame.bottom + 1)
+				wrong.push(svg.getAttribute("aria-label") + ": " + words + " reaches beyond the drawing");
+		for (let i = 0; i < texts.length; i++)
+			for (let k = i + 1; k < texts.length; k++) {
+				const a = texts[i].box, b = texts[k].box;
+				const x = Math.min(a.right, b.right) - Math.max(a.left, b.left), y = Math.min(a.bottom, b.bottom) - Math.max(a.top, b.top);
+				if (x > 2 && y > 3) wrong.push(svg.getAttribute("aria-label") + ": " + texts[i].words + " lies on " + texts[k].words);
+			}
+	}
+	if (document.documentElement.scrollWidth > window.innerWidth + 1) wrong.push("the page is wider than the window");
+	return wrong;
+})()`
+
+// TestInBrowser opens the report of each example and looks at its drawings, on
+// a wide and on a narrow window.
+func TestInBrowser(t *testing.T) {
+	ctx := browser(t)
+	files, _ := filepath.Glob("../../testdata/*/installation.json")
+	for _, name := range files {
+		page := filepath.Join(t.TempDir(), "report.html")
+		if err := os.WriteFile(page, htmlOf(t, name), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		for _, width := range []int64{1100, 390} {
+			if err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 1400), chromedp.Navigate("file://"+page)); err != nil {
+				t.Fatal(err)
+			}
+			wrong, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](lookAtDrawings))
+			if err != nil {
+				t.Fatal(err)
+			}
+			for _, w := range wrong {
+				t.Errorf("%s, %d wide: %s", filepath.Base(filepath.Dir(name)), width, w)
+			}
+		}
+	}
+}
+
+// htmlOf is the HTML report of an example by the British set.
+func htmlOf(t *testing.T, name string) []byte {
+	t.Helper()
+	raw, err := os.ReadFile(name)
+	if err != nil {
+		t.Fatal(err)
+	}
+	doc, err := schema.Decode("installation.json", raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var b bytes.Buffer
+	if err := report.HTML(&b, r, report.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
