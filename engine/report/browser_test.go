@@ -1,7 +1,6 @@
 package report_test
 
 import (
-	"bytes"
 	"context"
 	"os"
 	"os/exec"
@@ -10,11 +9,6 @@ import (
 	"time"
 
 	"github.com/chromedp/chromedp"
-
-	"sunclause/engine"
-	"sunclause/engine/report"
-	"sunclause/policies"
-	"sunclause/schema"
 )
 
 // browsers are the names under which Chromium is installed.
@@ -100,21 +94,5 @@ func htmlOf(t *testing.T, name string) []byte {
 	if err != nil {
 		t.Fatal(err)
 	}
-	doc, err := schema.Decode("installation.json", raw)
-	if err != nil {
-		t.Fatal(err)
-	}
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	var b bytes.Buffer
-	if err := report.HTML(&b, r, report.Options{}); err != nil {
-		t.Fatal(err)
-	}
-	return b.Bytes()
+	return pageOf(t, "installation.json", raw)
 }

@@ -1,0 +1,228 @@
+package report_test
+
+import (
+	"bytes"
+	"context"
+	"encoding/json"
+	"encoding/xml"
+	"errors"
+	"fmt"
+	"io"
+	"math"
+	"os"
+	"regexp"
+	"strconv"
+	"strings"
+	"testing"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+const faulty = "../../testdata/gb-island-cottage-faulty/installation.json"
+
+// elements reads a page strictly, as XML with the entities of HTML: every tag
+// must be closed in its order.
+func elements(t *testing.T, page []byte) []xml.StartElement {
+	t.Helper()
+	d := xml.NewDecoder(bytes.NewReader(page))
+	d.Entity = xml.HTMLEntity
+	var all []xml.StartElement
+	for {
+		token, err := d.Token()
+		if errors.Is(err, io.EOF) {
+			return all
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if e, ok := token.(xml.StartElement); ok {
+			all = append(all, e.Copy())
+		}
+	}
+}
+
+func attribute(e xml.StartElement, name string) string {
+	for _, a := range e.Attr {
+		if a.Name.Local == name {
+			return a.Value
+		}
+	}
+	return ""
+}
+
+// TestHTMLLinks makes sure that every link within the page leads somewhere,
+// that ids stand once, and that nothing is fetched from elsewhere or runs.
+func TestHTMLLinks(t *testing.T) {
+	all := elements(t, htmlOf(t, faulty))
+	ids := map[string]bool{}
+	for _, e := range all {
+		if id := attribute(e, "id"); id != "" {
+			if ids[id] {
+				t.Errorf("the id %s stands twice", id)
+			}
+			ids[id] = true
+		}
+	}
+	links := 0
+	for _, e := range all {
+		for _, a := range e.Attr {
+			switch {
+			case a.Name.Local == "href" && !ids[strings.TrimPrefix(a.Value, "#")]:
+				t.Errorf("the link %s leads nowhere", a.Value)
+			case a.Name.Local == "src", strings.HasPrefix(a.Name.Local, "on"), strings.Contains(a.Value, "://"):
+				t.Errorf("<%s %s=%q> reaches out of the page or runs", e.Name.Local, a.Name.Local, a.Value)
+			case a.Name.Local == "aria-labelledby" && !ids[a.Value]:
+				t.Errorf("the label %s is not there", a.Value)
+			case a.Name.Local == "href":
+				links++
+			}
+		}
+		if e.Name.Local == "script" || e.Name.Local == "link" || e.Name.Local == "iframe" {
+			t.Errorf("the page has a <%s>", e.Name.Local)
+		}
+	}
+	if links < 10 {
+		t.Errorf("only %d links", links)
+	}
+}
+
+// TestHTMLOutline holds what people with a screen reader go by: landmarks,
+// headings without a gap, table headers with a scope, words for every drawing.
+func TestHTMLOutline(t *testing.T) {
+	count := map[string]int{}
+	last := 0
+	for _, e := range elements(t, htmlOf(t, faulty)) {
+		name := e.Name.Local
+		count[name]++
+		if regexp.MustCompile(`^h[1-6]$`).MatchString(name) {
+			level := int(name[1] - '0')
+			if level > last+1 {
+				t.Errorf("a heading of level %d follows one of level %d", level, last)
+			}
+			last = level
+		}
+		if name == "th" && attribute(e, "scope") == "" {
+			t.Error("a table header has no scope")
+		}
+		if name == "svg" && (attribute(e, "role") != "img" || attribute(e, "aria-label") == "") {
+			t.Error("a drawing has no words for those who cannot see it")
+		}
+	}
+	for name, n := range map[string]int{"main": 1, "header": 1, "footer": 1, "nav": 1, "h1": 1, "title": 1} {
+		if count[name] != n {
+			t.Errorf("%d <%s>, want %d", count[name], name, n)
+		}
+	}
+}
+
+// hostile is what a stranger may write where a text is asked for.
+const hostile = "<script>alert(1)</script>\"'><img src=x onerror=alert(2)> \u202egnirts\u2066 </svg></style>"
+
+// TestHTMLHostileText puts markup and marks of direction wherever the document
+// takes a text, and very long names.
+func TestHTMLHostileText(t *testing.T) {
+	raw, err := os.ReadFile(faulty)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var doc map[string]any
+	if err := json.Unmarshal(raw, &doc); err != nil {
+		t.Fatal(err)
+	}
+	doc["project"].(map[string]any)["reference"] = hostile + strings.Repeat("very long ", 90)
+	for _, m := range doc["datasheets"].(map[string]any)["modules"].(map[string]any) {
+		m.(map[string]any)["connector"] = hostile
+	}
+	for _, s := range doc["strings"].([]any) {
+		s.(map[string]any)["connector_mate"] = hostile + "!"
+	}
+	if raw, err = json.MarshalIndent(doc, "", " "); err != nil {
+		t.Fatal(err)
+	}
+	page := pageOf(t, hostile+".json", raw)
+	for _, e := range elements(t, page) {
+		if e.Name.Local == "script" || e.Name.Local == "img" {
+			t.Errorf("text of the document became a <%s>", e.Name.Local)
+		}
+	}
+	if bytes.Contains(page, []byte("<script")) || bytes.Contains(page, []byte("<img")) {
+		t.Error("text of the document stands unescaped")
+	}
+}
+
+func pageOf(t *testing.T, name string, raw []byte) []byte {
+	t.Helper()
+	doc, err := schema.Decode(name, raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	var b bytes.Buffer
+	if err := report.HTML(&b, r, report.Options{}); err != nil {
+		t.Fatal(err)
+	}
+	return b.Bytes()
+}
+
+// leastContrast is what WCAG 2.1 asks of ordinary text, success criterion 1.4.3.
+const leastContrast = 4.5
+
+// TestHTMLContrast works out the contrast of every colour of text on both
+// grounds, light and dark.
+func TestHTMLContrast(t *testing.T) {
+	css, err := os.ReadFile("html.css")
+	if err != nil {
+		t.Fatal(err)
+	}
+	themes := regexp.MustCompile(`:root \{[^}]*\}`).FindAllString(string(css), -1)
+	if len(themes) != 3 {
+		t.Fatalf("%d themes, want light, dark and print", len(themes))
+	}
+	for i, theme := range themes {
+		colours := map[string]float64{}
+		for _, m := range regexp.MustCompile(`--([a-z]+): (#[0-9a-f]{3,6})`).FindAllStringSubmatch(theme, -1) {
+			colours[m[1]] = luminance(t, m[2])
+		}
+		for _, ground := range []string{"paper", "panel"} {
+			for _, ink := range []string{"ink", "faint", "met", "broken", "unshown", "idle", "link"} {
+				hi, lo := math.Max(colours[ground], colours[ink]), math.Min(colours[ground], colours[ink])
+				if c := (hi + 0.05) / (lo + 0.05); c < leastContrast {
+					t.Errorf("theme %d: %s on %s has a contrast of %.1f", i+1, ink, ground, c)
+				}
+			}
+		}
+	}
+}
+
+// luminance is the relative luminance of a colour, as WCAG 2.1 defines it.
+func luminance(t *testing.T, hex string) float64 {
+	hex = strings.TrimPrefix(hex, "#")
+	if len(hex) == 3 {
+		hex = fmt.Sprintf("%c%c%c%c%c%c", hex[0], hex[0], hex[1], hex[1], hex[2], hex[2])
+	}
+	total := 0.0
+	for i, weight := range []float64{0.2126, 0.7152, 0.0722} {
+		v, err := strconv.ParseUint(hex[2*i:2*i+2], 16, 8)
+		if err != nil {
+			t.Fatal(err)
+		}
+		c := float64(v) / 255
+		if c <= 0.03928 {
+			c /= 12.92
+		} else {
+			c = math.Pow((c+0.055)/1.055, 2.4)
+		}
+		total += weight * c
+	}
+	return total
+}
