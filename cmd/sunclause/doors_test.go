@@ -14,18 +14,19 @@ import (
 // doors says which of our packages a package may import, and who may know the
 // libraries that only one floor is to know. A room is facts/<room>.
 var doors = map[string][]string{
-	"schema":         {},
-	"policies":       {},
-	"facts/working":  {"schema"},
-	"facts/book":     {"facts/working"},
-	"facts/circuit":  {"schema", "facts/working"},
-	"facts/pvstring": {"schema", "facts/working", "facts/book", "facts/circuit"},
-	"facts/cable":    {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring"},
-	"facts/*":        {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
-	"facts":          {"schema", "facts/*"},
-	"engine":         {"schema", "facts", "facts/working", "facts/book"},
-	"engine/report":  {"schema", "facts", "facts/working", "facts/circuit", "engine"},
-	"cmd/sunclause":  {"schema", "facts", "engine", "engine/report", "policies"},
+	"schema":               {},
+	"policies":             {},
+	"facts/working":        {"schema"},
+	"facts/book":           {"facts/working"},
+	"facts/circuit":        {"schema", "facts/working"},
+	"facts/pvstring":       {"schema", "facts/working", "facts/book", "facts/circuit"},
+	"facts/cable":          {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring"},
+	"facts/*":              {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
+	"facts":                {"schema", "facts/*"},
+	"engine":               {"schema", "facts", "facts/working", "facts/book"},
+	"engine/report":        {"schema", "facts", "facts/working", "facts/circuit", "engine"},
+	"engine/report/sheets": {"schema", "facts", "facts/working", "engine", "engine/report"},
+	"cmd/sunclause":        {"schema", "facts", "engine", "engine/report", "engine/report/sheets", "policies"},
 }
 
 // kept are libraries that only one of our packages may import.

@@ -40,6 +40,7 @@ func commands() []command {
 		{"check", "FILE|FOLDER|- …", "judge installations by a rule set", runCheck},
 		{"facts", "FILE|- [PART …]", "show what is derived from an installation", runFacts},
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
+		{"sheets", "FILE|- --out DIR", "write the papers for the job", runSheets},
 		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
 	}
 }

@@ -1,0 +1,83 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"io"
+	"os"
+	"path/filepath"
+
+	"sunclause/engine"
+	"sunclause/engine/report/sheets"
+	"sunclause/schema"
+)
+
+func runSheets(ctx context.Context, env *environment, args []string) (int, error) {
+	f := env.flags("sheets")
+	rules := f.String("rules", defaultRules, "rule set by whose figures the sheets are filled")
+	key := f.String("key", "", keyHelp)
+	out := f.String("out", "", "folder to write; it must not be there yet")
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if f.NArg() != 1 || *out == "" {
+		return couldNot, errors.New("name one installation and the folder to write, as in sunclause sheets installation.json --out papers")
+	}
+	if _, err := os.Lstat(*out); err == nil {
+		return couldNot, fmt.Errorf("%s is already there; name a new folder, or move that one away", *out)
+	}
+	schema.Prepare()
+	sealed, err := sealedWith(*key)
+	if err != nil {
+		return couldNot, err
+	}
+	set, err := env.load(ctx, *rules, sealed...)
+	if err != nil {
+		return couldNot, err
+	}
+	doc, err := env.readDocument(f.Arg(0))
+	if err != nil {
+		return couldNot, err
+	}
+	defer env.watch(*rules, engine.CheckLimits(len(doc.Source.Raw)))()
+	r, err := engine.Check(ctx, set, doc, engine.Options{})
+	if err != nil {
+		return couldNot, fmt.Errorf("%s: %w", f.Arg(0), err)
+	}
+	if err := writeSheets(*out, sheets.Of(r)); err != nil {
+		return couldNot, err
+	}
+	fmt.Fprintf(env.stdout, "%s holds the sheets; they are a help, and no more sure than the document they come from.\n", *out)
+	return passes, nil
+}
+
+// writeSheets writes the whole folder or nothing: into a folder beside it, which
+// then takes its name.
+func writeSheets(out string, all []sheets.Sheet) error {
+	parent := filepath.Dir(out)
+	temporary, err := os.MkdirTemp(parent, "."+filepath.Base(out)+".*")
+	if err != nil {
+		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
+	}
+	defer os.RemoveAll(temporary) // after the rename there is nothing left to remove
+	for _, s := range all {
+		for ending, write := range map[string]func(io.Writer) error{".md": s.Markdown, ".csv": s.CSV} {
+			var text bytes.Buffer
+			if err := write(&text); err != nil {
+				return err
+			}
+			if err := os.WriteFile(filepath.Join(temporary, s.Name+ending), text.Bytes(), 0o644); err != nil {
+				return fmt.Errorf("cannot write %s: %w", out, plainError(err))
+			}
+		}
+	}
+	if err := os.Chmod(temporary, 0o755); err != nil {
+		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
+	}
+	if err := os.Rename(temporary, out); err != nil {
+		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
+	}
+	return nil
+}

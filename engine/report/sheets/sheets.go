@@ -1,0 +1,59 @@
+// Package sheets writes the papers that go in the van: calculations of strings
+// and cables, the labels to stick and where, the tests with what to expect and
+// blanks for what is read, the fixings rail by rail, and what the network
+// operator and the customer are to get. Every figure comes from the facts.
+package sheets
+
+import (
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/facts/working"
+)
+
+// Sheet is one paper: a table with a heading.
+type Sheet struct {
+	Name    string // of the file, without an ending
+	Title   string
+	Notes   []string // above the table
+	Columns []string
+	Rows    [][]string
+}
+
+// Blank is a cell to write in by hand.
+const Blank = "________"
+
+// Of makes all sheets of an installation, in the order of the job.
+func Of(r *engine.Result) []Sheet {
+	all := []Sheet{stringSheet(r), cableSheet(r), fixingSheet(r)}
+	for i := range all {
+		all[i].Notes = append(all[i].Notes, notes(r)...)
+	}
+	return all
+}
+
+// notes stand on every sheet: which job it is, by which rules, and the cautions.
+func notes(r *engine.Result) []string {
+	p := r.Document.Installation.Project
+	job := "Job " + p.Reference.Value + ", " + strings.ReplaceAll(p.Stage.Value, "_", " ") + "; figures by rule set " + r.RuleSet.Name + " " + r.RuleSet.Version + "."
+	if !r.Passes {
+		job += " The installation does not pass: see the report before any of this is used."
+	}
+	return append([]string{job}, report.Cautions...)
+}
+
+// number writes a quantity with its unit; an unknown one says so.
+func number(n working.Number) string {
+	if !n.Known() {
+		return "not known"
+	}
+	return engine.WriteValue(n.Value(), n.Unit())
+}
+
+func text(t working.Text) string {
+	if !t.Known() {
+		return "not known"
+	}
+	return t.Value()
+}
