@@ -31,6 +31,7 @@ type Facts struct {
 	Isolators    []isolator.Isolator `json:"isolators" words:"isolators"`
 	Runs         []Run               `json:"runs" words:"runs of cable"`
 	Segments     []cable.Segment     `json:"segments" words:"stretches of runs with the same conditions all along"`
+	Connectors   []cable.Connector   `json:"connectors" words:"pairs of plug connectors in runs of cable"`
 	SPDs         []surge.SPD         `json:"spds" words:"surge protective devices"`
 	Frames       []earthing.Frame    `json:"frames" words:"array frames and other metal of the PV work"`
 	Labels       []label.Label       `json:"labels" words:"labels and notices put up"`
@@ -44,7 +45,7 @@ type Facts struct {
 // come from: what is missing when the list is.
 var Lists = map[string]string{
 	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators",
-	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
+	"runs": "/cables", "segments": "/cables", "connectors": "/cables", "spds": "/spds", "frames": "/earthing/frames",
 	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
 	"batteries": "/storage/batteries",
 }
@@ -83,6 +84,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 		Mppts:       pv.Mppts,
 		Isolators:   isolator.Derive(in, c, pv),
 		Segments:    cables.Segments,
+		Connectors:  cables.Connectors,
 		SPDs:        surges.SPDs,
 		Frames:      earth.Frames,
 		Labels:      labels.Labels,
