@@ -50,7 +50,7 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 	}
 	c.TabulatedA = p.tabulated(f, r, s, table, column)
 	c.heat(p, s, table, column)
-	c.group(p, s, column)
+	c.group(p, s)
 	c.lagging(p, s)
 	c.Factors = product("C", c.AmbientFactor, c.GroupingFactor, c.InsulationFactor, c.SoilFactor)
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
@@ -134,7 +134,7 @@ func yesNo(f schema.Flag) working.Text {
 
 // group counts the circuits that heat each other and takes their factor. With a
 // wide enough gap there is none.
-func (c *Capacity) group(p *plan, s *schema.Segment, column book.Row) {
+func (c *Capacity) group(p *plan, s *schema.Segment) {
 	all, light := working.Stated("n_all", "", s.GroupedCircuits), working.Counted("n_light", 0, "")
 	if s.GroupedLightlyLoaded.Stated() {
 		light = working.Stated("n_light", "", s.GroupedLightlyLoaded)
@@ -150,7 +150,7 @@ func (c *Capacity) group(p *plan, s *schema.Segment, column book.Row) {
 		return
 	}
 	c.GroupingFactor = p.book.Pick("grouping_factors", book.Is("arrangement", working.StatedText(s.GroupArrangement)),
-		book.Is("column", column.Word("column")), book.UpTo("circuits", c.Grouped)).Number("factor", "C_g")
+		book.Is("method", c.Method), book.UpTo("circuits", c.Grouped)).Number("factor", "C_g")
 }
 
 // lagging takes the factor for thermal insulation all round. Insulation on one

@@ -32,6 +32,7 @@ func warm(symbol string, cold, alpha, at working.Number) working.Number {
 // power on the PV side, else at the design current.
 func (f *Run) lose(r *schema.Run, p *plan) {
 	f.DropV, f.DropPct = working.Unknown("ΔU", "V"), working.Unknown("Δu", "%")
+	f.U0V, f.UV = working.Unknown("U_0", "V"), working.Unknown("U", "V")
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
 	hot, alpha := p.book.Number("dc_drop_conductor_c", "T_R"), p.book.Number("resistance_per_k", "α")
 	switch f.Service.Value() {
@@ -75,10 +76,10 @@ func (f *Run) lowestVmp(p *plan) working.Number {
 // says so and the table has the conductor.
 func (f *Run) acDrop(p *plan, many working.Number) {
 	supply := &p.in.AC.Supply
-	of := working.Stated("U_0", "V", supply.VoltageV)
+	f.U0V, f.UV = working.Stated("U_0", "V", supply.VoltageV), working.Stated("U", "V", supply.VoltageV)
 	column := "single_phase"
 	if f.Loaded.Known() && f.Loaded.Value() == 3 {
-		of, column = working.Stated("U", "V", supply.VoltageBetweenLinesV), "three_phase"
+		f.UV, column = working.Stated("U", "V", supply.VoltageBetweenLinesV), "three_phase"
 	}
 	f.DropV = f.byResistance(p, many, column)
 	switch word := p.book.Word("ac_drop_method"); word.Value() {
@@ -91,9 +92,10 @@ func (f *Run) acDrop(p *plan, many working.Number) {
 		f.DropV = working.Unknown("ΔU", "V", append(word.Missing(), "the rule set's ac_drop_method can be resistance or table")...)
 	}
 	if !f.Loaded.Known() {
+		f.UV = working.Unknown("U", "V", f.Loaded.Missing()...)
 		f.DropV = working.Unknown("ΔU", "V", f.Loaded.Missing()...)
 	}
-	f.DropPct = percent(f.DropV, of)
+	f.DropPct = percent(f.DropV, f.UV)
 }
 
 func (f *Run) byResistance(p *plan, many working.Number, column string) working.Number {

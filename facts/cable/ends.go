@@ -8,6 +8,7 @@ import (
 // Ends holds how a run is made off at its ends.
 type Ends struct {
 	TerminalTempC working.Number `json:"terminal_temp_max_c" words:"lowest temperature for which a terminal at one of its ends is rated"`
+	TempAtEndsC   working.Number `json:"conductor_temp_at_ends_c" words:"conductor temperature at the design current, in the hotter of the stretches at its ends"`
 	GlandsFit     working.Flag   `json:"glands_fit" words:"whether the glands at both ends fit the cable"`
 	StartEntry    working.Text   `json:"start_entry" words:"face through which it enters where it starts; none, where it enters no enclosure through a gland"`
 	EndEntry      working.Text   `json:"end_entry" words:"face through which it enters where it ends; none, where it enters no enclosure through a gland"`
@@ -25,7 +26,9 @@ func endsOf(r *schema.Run, segments []Segment) Ends {
 		Strain:        both(working.StatedFlag(r.Start.StrainRelieved), working.StatedFlag(r.End.StrainRelieved)),
 	}
 	if n := len(segments); n > 0 {
-		e.StartOutdoors, e.EndOutdoors = segments[0].Outdoors, segments[n-1].Outdoors
+		first, last := &segments[0], &segments[n-1]
+		e.StartOutdoors, e.EndOutdoors = first.Outdoors, last.Outdoors
+		e.TempAtEndsC = working.Greatest("T_end", "°C", first.ConductorTempC.As("T_first"), last.ConductorTempC.As("T_last"))
 	}
 	return e
 }

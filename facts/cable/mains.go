@@ -125,13 +125,10 @@ func (p *plan) phasesOn(i int) working.Number {
 }
 
 // batteries knows the current of each run between a battery and its inverter.
-type batteries struct {
-	by      map[int]working.Number
-	missing []string
-}
+type batteries map[int]working.Number
 
 func batteriesOf(in *schema.Installation, c *circuit.Circuit) batteries {
-	b := batteries{by: map[int]working.Number{}}
+	b := batteries{}
 	for _, bat := range in.Storage.Batteries {
 		path := c.ToInverter(bat.ID.Value)
 		i := slices.IndexFunc(in.Inverters, func(inv schema.Inverter) bool { return inv.ID.Value == path.Input })
@@ -140,7 +137,7 @@ func batteriesOf(in *schema.Installation, c *circuit.Circuit) batteries {
 		}
 		sheet := in.Datasheets.Inverters[in.Inverters[i].Datasheet.Value]
 		for _, r := range path.Runs {
-			b.by[r] = working.Greatest("I_b", "A", working.Stated("I_bat", "A", sheet.BatteryCurrentMaxA))
+			b[r] = working.Greatest("I_b", "A", working.Stated("I_bat", "A", sheet.BatteryCurrentMaxA))
 		}
 	}
 	return b
@@ -148,8 +145,8 @@ func batteriesOf(in *schema.Installation, c *circuit.Circuit) batteries {
 
 // current is the greatest current that the inverter draws from or puts into the
 // batteries on a run.
-func (b *batteries) current(run int) working.Number {
-	if n, ok := b.by[run]; ok {
+func (b batteries) current(run int) working.Number {
+	if n, ok := b[run]; ok {
 		return n
 	}
 	return working.Unknown("I_b", "A", "/storage/batteries", "/cables")

@@ -13,15 +13,17 @@ type Route struct {
 	Outdoors         working.Flag   `json:"outdoors" words:"whether some of it lies in the open"`
 	BehindModules    working.Flag   `json:"behind_modules" words:"whether some of it lies behind modules"`
 	SurroundingsMaxC working.Number `json:"surroundings_max_c" words:"highest temperature around it, with roof and sun"`
+	SiteTempMinC     working.Number `json:"site_temp_min_c" words:"lowest ambient temperature of the site"`
 	BendMm           working.Number `json:"bend_mm" words:"tightest bend"`
 	BendOverDiameter working.Number `json:"bend_over_diameter" words:"tightest bend over the diameter of its cable"`
 	Jointed          working.Flag   `json:"jointed" words:"whether it has joints under way other than the connectors listed"`
 }
 
-func routeOf(f *Run, r *schema.Run, segments []Segment) Route {
+func (p *plan) routeOf(f *Run, r *schema.Run, segments []Segment) Route {
 	w := Route{
 		PolesTogether:   working.StatedFlag(r.PolesLaidTogether),
 		DoubleInsulated: working.StatedFlag(r.DoubleInsulated),
+		SiteTempMinC:    working.Stated("T_min", "°C", p.in.Site.TempMinC),
 		BendMm:          working.Stated("r", "mm", r.BendRadiusMinMm),
 		Jointed:         working.StatedFlag(r.Jointed),
 	}

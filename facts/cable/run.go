@@ -28,6 +28,8 @@ type Run struct {
 	Loaded          working.Number `json:"loaded_conductors" words:"loaded conductors: two on DC and single-phase, three on three-phase"`
 	CapacityA       working.Number `json:"capacity_a" words:"current-carrying capacity of its worst stretch, all factors applied"`
 	ConductorTempC  working.Number `json:"conductor_temp_c" words:"temperature of its hottest conductor at the design current"`
+	U0V             working.Number `json:"u0_v" words:"voltage of the supply to earth, of an AC run"`
+	UV              working.Number `json:"u_v" words:"voltage between its conductors, of an AC run"`
 	DropV           working.Number `json:"drop_v" words:"voltage drop at its rated current with warm conductors; three-phase between lines"`
 	DropPct         working.Number `json:"drop_pct" words:"the same of the lowest string voltage at maximum power, or of the supply voltage"`
 	DropBudgetPct   working.Number `json:"drop_budget_pct" words:"share of the voltage drop that the designer gave to it"`
@@ -57,7 +59,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	f.design(i, p)
 	f.loaded(i, sheet, p)
 	segments := p.segments(&f, r)
-	f.Route = routeOf(&f, r, segments)
+	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
 	f.worst(segments)
 	f.lose(r, p)

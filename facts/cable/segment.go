@@ -20,6 +20,7 @@ type Segment struct {
 	Indoors        working.Flag   `json:"indoors" words:"whether it lies inside a building"`
 	BehindModules  working.Flag   `json:"behind_modules" words:"whether it lies behind modules"`
 	Concealed      working.Flag   `json:"concealed" words:"whether it is hidden in wall, floor or ceiling"`
+	SiteTempMaxC   working.Number `json:"site_temp_max_c" words:"highest ambient temperature of the site"`
 	CsaMm2         working.Number `json:"csa_mm2" words:"cross-section of each line or pole conductor"`
 	DesignCurrentA working.Number `json:"design_current_a" words:"design current of its run"`
 	Capacity
@@ -92,6 +93,7 @@ func (p *plan) segment(f *Run, r *schema.Run, n int) Segment {
 		Indoors:        among(s.Place, indoorPlaces),
 		BehindModules:  among(s.Place, []string{"behind_modules"}),
 		Concealed:      among(s.Place, concealedPlaces),
+		SiteTempMaxC:   working.Stated("T_max", "°C", p.in.Site.TempMaxC),
 		CsaMm2:         f.CsaMm2,
 		DesignCurrentA: f.DesignCurrentA,
 		Guard:          guardOf(s),
@@ -117,13 +119,21 @@ func guardOf(s *schema.Segment) Guard {
 		InSafeZone:        working.StatedFlag(s.InSafeZone),
 		Guarded:           working.StatedFlag(s.MechanicallyProtected),
 		InEscapeRoute:     working.StatedFlag(s.InEscapeRoute),
-		SharesWith:        working.StatedText(s.SharesEnclosureWith),
+		SharesWith:        sharesWith(s),
 		Barrier:           working.StatedFlag(s.Barrier),
 		DistanceAcMm:      working.Stated("d_ac", "mm", s.DistanceToACMm),
 		DistanceServiceMm: working.Stated("d_serv", "mm", s.DistanceToServicesMm),
 	}
 	g.passes(s)
 	return g
+}
+
+// sharesWith tells what else lies in the enclosure; without one, nothing.
+func sharesWith(s *schema.Segment) working.Text {
+	if s.Enclosure.Is("none") && !s.SharesEnclosureWith.Stated() {
+		return working.Word("nothing", s.Enclosure.At())
+	}
+	return working.StatedText(s.SharesEnclosureWith)
 }
 
 // passes takes the passage at the end of the stretch. Where it ends at a roof,
