@@ -5,9 +5,11 @@ import (
 	"maps"
 	"math"
 	"slices"
+	"sync"
 	"testing"
 
 	"sunclause/facts"
+	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -83,6 +85,18 @@ func (j job) document() object {
 	return doc
 }
 
+// bookOf loads the figures of a set once.
+func bookOf(t testing.TB, set string) book.Book {
+	t.Helper()
+	b, ok := books.Load(set)
+	if !ok {
+		b, _ = books.LoadOrStore(set, load(t, set).Book)
+	}
+	return b.(book.Book)
+}
+
+var books sync.Map // by set
+
 // derive works the facts of a job out by the figures of a set.
 func derive(t testing.TB, set string, doc object) *facts.Facts {
 	t.Helper()
@@ -94,7 +108,7 @@ func derive(t testing.TB, set string, doc object) *facts.Facts {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return facts.Derive(&d.Installation, load(t, set).Book)
+	return facts.Derive(&d.Installation, bookOf(t, set))
 }
 
 // runOf finds a run, segmentOf the first stretch of one.

@@ -113,7 +113,8 @@ const root3 = 1.7320508075688772
 // byTable takes the drop for each ampere and metre from the table of the rule
 // set; holds is false where the table does not know the conductor.
 func (f *Run) byTable(p *plan, many working.Number, column string) (n working.Number, holds bool) {
-	row := p.book.Pick("cable_drop", book.Is("conductor", f.ConductorMetal), book.Equals("conductor_c", f.ConductorMaxC), book.Equals("csa_mm2", f.CsaMm2))
+	row := p.book.Pick("cable_drop", book.Is("conductor", f.ConductorMetal), book.Equals("class", f.ConductorClass),
+		book.Equals("conductor_c", f.ConductorMaxC), book.Equals("csa_mm2", f.CsaMm2))
 	if row.Lacked() {
 		return n, false
 	}
