@@ -7,6 +7,8 @@
 package facts
 
 import (
+	"slices"
+
 	"sunclause/facts/accircuit"
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
@@ -99,6 +101,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	for i, v := range pv.Inverters {
 		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i]})
 	}
+	f.Runs = slices.Grow(f.Runs, len(cables.Runs))
 	for i, r := range cables.Runs {
 		f.Runs = append(f.Runs, Run{r, labels.Markings[i]})
 	}

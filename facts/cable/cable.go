@@ -26,23 +26,28 @@ type plan struct {
 	pv      pvstring.Facts
 	book    book.Book
 	strings map[int][]*pvstring.String // strings whose path lies on each run
+	inputs  map[string]*pvstring.Mppt  // by id
+	wires   map[string]Wire            // by key among the datasheets
 	mains   mains
 	duties  batteries
 }
 
 // Derive derives the facts of the cables.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b book.Book) Facts {
-	p := &plan{in: in, circuit: c, pv: pv, book: b, strings: carriedBy(c, pv), mains: mainsOf(in, c), duties: batteriesOf(in, c)}
+	p := &plan{in: in, circuit: c, pv: pv, book: b, strings: carriedBy(c, pv), inputs: map[string]*pvstring.Mppt{}, wires: map[string]Wire{}, mains: mainsOf(in, c), duties: batteriesOf(in, c)}
+	for i := range pv.Mppts {
+		p.inputs[pv.Mppts[i].ID] = &pv.Mppts[i]
+	}
 	f := Facts{Drops: make([]Drop, len(in.Strings))}
 	if in.Cables != nil {
-		f.Runs, f.Segments, f.Connectors = []Run{}, []Segment{}, []Connector{}
+		f.Runs, f.Segments, f.Connectors = make([]Run, 0, len(in.Cables)), make([]Segment, 0, len(in.Cables)), []Connector{}
 	}
 	dark := c.Daylight(func(int) bool { return true })
 	for i := range in.Cables {
 		r, segments := p.run(i)
 		r.LiveWithAllOpen = dark.Run(i)
 		f.Segments = append(f.Segments, segments...)
-		f.Connectors = append(f.Connectors, p.connectors(&r, in.Cables[i])...)
+		f.Connectors = append(f.Connectors, p.connectors(&r, i)...)
 		f.Runs = append(f.Runs, r)
 	}
 	for i := range pv.Strings {

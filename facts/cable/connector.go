@@ -24,21 +24,18 @@ type Connector struct {
 	RestsInWater    working.Flag   `json:"rests_in_water" words:"whether it can lie in water or wet dirt"`
 }
 
-func (p *plan) connectors(f *Run, r schema.Run) []Connector {
+func (p *plan) connectors(f *Run, i int) []Connector {
+	r := &p.in.Cables[i]
 	var isolators []working.Number
-	for i := range p.pv.Strings {
-		for _, id := range f.Strings.Values() {
-			if p.pv.Strings[i].ID == id {
-				isolators = append(isolators, p.pv.Strings[i].IsolatorsInPath)
-			}
-		}
+	for _, s := range p.strings[i] {
+		isolators = append(isolators, s.IsolatorsInPath)
 	}
 	fewest := working.Least("n_iso", "", isolators...)
 	if !f.Strings.Known() {
 		fewest = working.Unknown("n_iso", "", f.Strings.Missing()...)
 	}
-	if r.Connectors == nil && carriesPV(&r) {
-		return []Connector{unplugged(f, &r)}
+	if r.Connectors == nil && carriesPV(r) {
+		return []Connector{unplugged(f, r)}
 	}
 	var all []Connector
 	for _, c := range r.Connectors {

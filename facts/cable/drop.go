@@ -1,8 +1,6 @@
 package cable
 
 import (
-	"slices"
-
 	"sunclause/facts/book"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
@@ -30,7 +28,7 @@ func warm(symbol string, cold, alpha, at working.Number) working.Number {
 
 // lose works out the voltage drop of the run at its rated current: at maximum
 // power on the PV side, else at the design current.
-func (f *Run) lose(r *schema.Run, p *plan) {
+func (f *Run) lose(i int, r *schema.Run, p *plan) {
 	f.DropV, f.DropPct = working.Unknown("ΔU", "V"), working.Unknown("Δu", "%")
 	f.U0V, f.UV = working.Unknown("U_0", "V"), working.Unknown("U", "V")
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
@@ -38,7 +36,7 @@ func (f *Run) lose(r *schema.Run, p *plan) {
 	switch f.Service.Value() {
 	case "pv_string", "pv_array":
 		f.DropV = overBoth(f.LengthM, f.ImpA, warm("R_T", f.Resistance20C, alpha, hot), many)
-		f.DropPct = percent(f.DropV, f.lowestVmp(p))
+		f.DropPct = percent(f.DropV, f.lowestVmp(p.strings[i]))
 	case "battery":
 		f.DropV = overBoth(f.LengthM, f.DesignCurrentA, warm("R_T", f.Resistance20C, alpha, hot), many)
 	case "ac":
@@ -59,15 +57,13 @@ func percent(drop, of working.Number) working.Number {
 }
 
 // lowestVmp is the lowest voltage at maximum power among the strings on the run.
-func (f *Run) lowestVmp(p *plan) working.Number {
+func (f *Run) lowestVmp(carried []*pvstring.String) working.Number {
 	if !f.Strings.Known() {
 		return working.Unknown("U_mp", "V", f.Strings.Missing()...)
 	}
 	var all []working.Number
-	for i := range p.pv.Strings {
-		if s := &p.pv.Strings[i]; slices.Contains(f.Strings.Values(), s.ID) {
-			all = append(all, s.VmpStcV)
-		}
+	for _, s := range carried {
+		all = append(all, s.VmpStcV)
 	}
 	return working.Least("U_mp", "V", all...)
 }

@@ -37,7 +37,7 @@ func (f *Run) load(r *schema.Run, carried []*pvstring.String, p *plan) {
 	f.IscStcA = working.Sum("I_sc,run", "A", stc...)
 	f.IscMaxA = working.Sum("I_sc,max,run", "A", design...)
 	f.ImpA = working.Sum("I_mp,run", "A", mp...)
-	f.reverse(carried, p.pv)
+	f.reverse(carried, p.inputs)
 	f.fuses(carried)
 	if p.pv.Untraced == nil || !carriesPV(r) {
 		return
@@ -53,17 +53,17 @@ var reverseLaw = working.Source{Document: "IEC 62548", Edition: "2016", Clause: 
 
 // reverse is what the strings of the same input that do not come through the
 // run can drive back through it.
-func (f *Run) reverse(carried []*pvstring.String, pv pvstring.Facts) {
+func (f *Run) reverse(carried []*pvstring.String, inputs map[string]*pvstring.Mppt) {
 	if len(carried) == 0 {
 		f.ReverseMaxA = working.Unknown("I_rev,max", "A")
 		return
 	}
-	i := slices.IndexFunc(pv.Mppts, func(m pvstring.Mppt) bool { return m.ID == carried[0].Mppt.Value() })
-	if i < 0 {
+	input := inputs[carried[0].Mppt.Value()]
+	if input == nil {
 		f.ReverseMaxA = working.Unknown("I_rev,max", "A", carried[0].Mppt.Missing()...)
 		return
 	}
-	all := pv.Mppts[i].IscMaxA.As("I_sc,max,input")
+	all := input.IscMaxA.As("I_sc,max,input")
 	back := working.Formula{Symbol: "I_rev,max", Unit: "A", Text: "I_sc,max,input − I_sc,max,run", Source: reverseLaw}
 	f.ReverseMaxA = back.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, f.IscMaxA)
 }

@@ -62,7 +62,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
 	f.worst(segments)
-	f.lose(r, p)
+	f.lose(i, r, p)
 	f.protect(r, p)
 	return f, segments
 }

@@ -45,7 +45,18 @@ func (p *plan) sheet(key schema.Text) schema.CableDatasheet {
 // wireOf takes what the sheet states. Without a cable everything is unknown for
 // want of the reference.
 func (p *plan) wireOf(key schema.Text) Wire {
-	s := p.sheet(key)
+	w, known := p.wires[key.Value]
+	switch {
+	case !key.Stated():
+		blank(&w, key.At())
+	case !known:
+		w = p.wireFrom(p.sheet(key))
+		p.wires[key.Value] = w
+	}
+	return w
+}
+
+func (p *plan) wireFrom(s schema.CableDatasheet) Wire {
 	w := Wire{
 		Kind:             working.StatedText(s.Kind),
 		Standard:         standardOf(s.Standard),
@@ -71,9 +82,6 @@ func (p *plan) wireOf(key schema.Text) Wire {
 	w.Resistance20C = p.resistance(s.Conductor, s.ConductorClass, s.Tinned, w.CsaMm2, w.ResistanceSheet)
 	w.K = p.book.Pick("conductor_withstand", book.Is("conductor", w.ConductorMetal), book.Is("kind", w.Kind), book.Is("insulation", w.CableInsulation)).Number("k", "k")
 	w.WithstandA2s = withstand(w.K, w.CsaMm2)
-	if !key.Stated() {
-		blank(&w, key.At())
-	}
 	return w
 }
 
