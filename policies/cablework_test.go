@@ -2,6 +2,7 @@ package policies_test
 
 import (
 	"encoding/json"
+	"fmt"
 	"maps"
 	"math"
 	"slices"
@@ -139,6 +140,7 @@ func TestWorkedCables(t *testing.T) {
 	protects := func(r *facts.Run) working.Number { return r.ProtectiveA2s }
 	two10 := object{"kind": "multicore", "csa_mm2": 10, "conductor": "copper", "conductor_class": 2, "tinned": false, "cores": 2, "insulation": "pvc", "conductor_max_c": 70}
 	armoured := with(three4, object{"kind": "armoured", "armour": "steel", "armour_csa_mm2": 23})
+	big := with(armoured, object{"csa_mm2": 240, "ratings": list{object{"method": "E", "loaded_conductors": 3, "current_a": 441, "ambient_c": 30, "conductor_c": 70}, object{"method": "E", "loaded_conductors": 3, "current_a": 538, "ambient_c": 30, "conductor_c": 90}}})
 	hot3 := object{"place": "roof_space", "ambient_c": 70, "grouped_circuits": 3}
 	hot2 := object{"place": "roof_space", "ambient_c": 70, "grouped_circuits": 2}
 	for _, c := range []struct {
@@ -186,11 +188,36 @@ func TestWorkedCables(t *testing.T) {
 		{"two of them lightly loaded do not count", "IEC 60364-5-52, table B.52.17, note", "iec", job{service: "pv_string", cable: solar4, segment: object{"grouped_circuits": 10, "grouped_lightly_loaded": 2}}, "R1", capacity, 44 * 0.52, 0.001},
 		{"in the ground at 25 °C, soil of 1.5 K·m/W, duct", "IEC 60364-5-52, tables B.52.3, B.52.15 and B.52.16", "iec", job{service: "ac", cable: with(flat6, object{"kind": "multicore", "insulation": "xlpe", "conductor_max_c": 90}), segment: object{"method": "D1", "place": "underground", "ground_c": 25, "soil_resistivity_k_m_per_w": 1.5}}, "R1", capacity, 53 * 0.96 * 1.10, 0.001},
 		{"direct in the ground, soil of 1.2 K·m/W goes by 1.5", "the same", "iec", job{service: "ac", cable: with(flat6, object{"kind": "multicore", "insulation": "xlpe", "conductor_max_c": 90}), segment: object{"method": "D2", "place": "underground", "ground_c": 20, "soil_resistivity_k_m_per_w": 1.2}}, "R1", capacity, 58 * 1.28, 0.001},
+		{"single in free air; a maker prints 57 A", "EN 50618:2014, table A.3, before any maker's figure", "iec", job{service: "pv_string", cable: with(solar4, object{"ratings": list{object{"method": "free_air", "loaded_conductors": 2, "current_a": 57, "ambient_c": 60, "conductor_c": 120}}}), segment: object{"method": "free_air", "formation": "single"}}, "R1", capacity, 55, 0},
+		{"240 mm² armoured, where table 4E4A as typed ends: the maker's figure", own, "gb", job{service: "ac", phases: 3, cable: big, segment: object{"method": "E"}}, "R1", capacity, 538, 0},
 		{"two conductors for each pole", own, "iec", job{service: "pv_string", cable: solar4, run: object{"conductors_per_pole": 2}, segment: object{"grouped_circuits": 2}}, "R1", capacity, 2 * 44 * 0.8, 0.001},
 	} {
 		n := c.fact(runOf(t, derive(t, c.set, c.job.document()), c.run))
 		if !n.Known() || math.Abs(n.Value()-c.want) > c.within+1e-9 {
 			t.Errorf("%s (%s): %v (missing %v), want %v", c.name, c.source, n.Value(), n.Missing(), c.want)
+		}
+	}
+}
+
+// Between and beyond the rows of a table there is no answer, and what would
+// have to be another is named.
+func TestWorkedCablesUnknown(t *testing.T) {
+	for _, c := range []struct {
+		name, set string
+		job       job
+		want      string
+	}{
+		{"a size between two rows", "iec", job{service: "pv_string", cable: with(solar4, object{"csa_mm2": 5})}, "[/datasheets/cables/c/csa_mm2]"},
+		{"air hotter than the table", "iec", job{service: "pv_string", cable: solar4, segment: object{"ambient_c": 91}}, "[/cables/0/segments/0/ambient_c /cables/0/segments/0/place]"},
+		{"more circuits than the table", "iec", job{service: "pv_string", cable: solar4, segment: object{"grouped_circuits": 21}}, "[/cables/0/segments/0/group_arrangement /cables/0/segments/0/grouped_circuits /cables/0/segments/0/method]"},
+		{"a method that the table has not", "gb", job{service: "ac", cable: flat6, segment: object{"method": "E"}}, "[/cables/0/segments/0/formation /cables/0/segments/0/method /datasheets/cables/c/kind]"},
+		{"aluminium", "iec", job{service: "ac", cable: with(flat6, object{"conductor": "aluminium"})}, "[/cables/0 /cables/0/segments/0/method /datasheets/cables/c/conductor /datasheets/cables/c/insulation /datasheets/cables/c/kind]"},
+		{"lagging in a set without a table of it", "iec", job{service: "ac", cable: flat6, segment: object{"thermal_insulation": "surrounded", "thermal_insulation_length_mm": 100}}, "[the rule set has no table thermal_insulation_factors]"},
+		{"240 mm², and the maker prints no such figure", "gb", job{service: "ac", phases: 3, cable: with(three4, object{"kind": "armoured", "csa_mm2": 240}), segment: object{"method": "E"}}, "[/datasheets/cables/c/csa_mm2]"},
+	} {
+		n := runOf(t, derive(t, c.set, c.job.document()), "R1").CapacityA
+		if n.Known() || fmt.Sprint(n.Missing()) != c.want {
+			t.Errorf("%s: %v, missing %v, want %s", c.name, n.Value(), n.Missing(), c.want)
 		}
 	}
 }

@@ -15,6 +15,7 @@ type Capacity struct {
 	TabulatedA       working.Number `json:"capacity_tabulated_a" words:"capacity by the table, before any factor"`
 	Table            working.Text   `json:"capacity_table" words:"table of the rule set that the capacity comes from"`
 	RatingConductorC working.Number `json:"rating_conductor_c" words:"conductor temperature of that table"`
+	ConductorLimitC  working.Number `json:"conductor_limit_c" words:"highest conductor temperature of its cable, for a limited life where the sheet gives one"`
 	AmbientC         working.Number `json:"ambient_c" words:"highest ambient temperature as stated, without roof and sun"`
 	RiseK            working.Number `json:"ambient_rise_k" words:"what roof and sun add to it"`
 	SurroundingsC    working.Number `json:"surroundings_c" words:"temperature around the cable: of the air with roof and sun, or of the ground"`
@@ -48,6 +49,7 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 		AmbientC:         working.Stated("T_a", "°C", s.AmbientC),
 		Insulated:        working.StatedText(s.ThermalInsulation),
 	}
+	c.ConductorLimitC = limitOf(p.sheet(r.Cable), f.ConductorMaxC, c.RatingConductorC)
 	c.TabulatedA = p.tabulated(f, r, s, table, column)
 	c.heat(p, s, table, column)
 	c.group(p, s)
@@ -57,6 +59,17 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 	c.CapacityA = product("I_z", c.TabulatedA, c.Factors, many)
 	c.ConductorTempC = c.conductorAt(f.DesignCurrentA)
 	return c
+}
+
+// limitOf is the temperature up to which the conductor may be rated at all. The
+// one for a limited life counts only where it is needed, and then has to be
+// stated.
+func limitOf(s schema.CableDatasheet, continuous, rating working.Number) working.Number {
+	short := working.Stated("T_con,short", "°C", s.ConductorShortTermC)
+	if short.Known() || continuous.Known() && rating.Known() && rating.Value() > continuous.Value() {
+		return working.Greatest("T_con,limit", "°C", continuous, short)
+	}
+	return working.Greatest("T_con,limit", "°C", continuous)
 }
 
 func product(symbol string, factors ...working.Number) working.Number {
