@@ -7,6 +7,8 @@
 package facts
 
 import (
+	"slices"
+
 	"sunclause/facts/accircuit"
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
@@ -32,6 +34,7 @@ type Facts struct {
 	Isolators    []isolator.Isolator `json:"isolators" words:"isolators"`
 	Runs         []Run               `json:"runs" words:"runs of cable"`
 	Segments     []cable.Segment     `json:"segments" words:"stretches of runs with the same conditions all along"`
+	Connectors   []cable.Connector   `json:"connectors" words:"pairs of plug connectors in runs of cable"`
 	SPDs         []surge.SPD         `json:"spds" words:"surge protective devices"`
 	Frames       []earthing.Frame    `json:"frames" words:"array frames and other metal of the PV work"`
 	Labels       []label.Label       `json:"labels" words:"labels and notices put up"`
@@ -44,10 +47,21 @@ type Facts struct {
 // Lists tells for each list of facts the member of the document that its parts
 // come from: what is missing when the list is.
 var Lists = map[string]string{
-	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators", "arrays": "/arrays",
-	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
-	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
-	"batteries": "/storage/batteries",
+	"strings":      "/strings",
+	"mppts":        "/inverters",
+	"inverters":    "/inverters",
+	"isolators":    "/isolators",
+	"arrays":       "/arrays",
+	"runs":         "/cables",
+	"segments":     "/cables",
+	"spds":         "/spds",
+	"frames":       "/earthing/frames",
+	"connectors":   "/cables",
+	"labels":       "/labels",
+	"label_places": "/labels",
+	"circuits":     "/ac/circuits",
+	"boards":       "/ac/boards",
+	"batteries":    "/storage/batteries",
 }
 
 // String puts together what the rooms know of one string.
@@ -85,6 +99,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 		Arrays:      pv.Arrays,
 		Isolators:   isolator.Derive(in, c, pv),
 		Segments:    cables.Segments,
+		Connectors:  cables.Connectors,
 		SPDs:        surges.SPDs,
 		Frames:      earth.Frames,
 		Labels:      labels.Labels,
@@ -99,6 +114,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	for i, v := range pv.Inverters {
 		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i]})
 	}
+	f.Runs = slices.Grow(f.Runs, len(cables.Runs))
 	for i, r := range cables.Runs {
 		f.Runs = append(f.Runs, Run{r, labels.Markings[i]})
 	}

@@ -1,36 +1,12 @@
-// Package cable derives the facts of runs of cable: the strings whose current
-// each carries, the voltage and current that come from them, and whether it
-// stays live in daylight with every isolator open.
 package cable
 
 import (
 	"slices"
+	"strconv"
 
-	"sunclause/facts/book"
-	"sunclause/facts/circuit"
-	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
-
-// Facts are the facts of the cables of an installation.
-type Facts struct {
-	Runs     []Run     // nil when the document states none
-	Segments []Segment // nil when the document states no runs
-	Drops    []Drop    // by string
-}
-
-// Segment holds the facts of one stretch of a run: its id is the run's with its
-// number, as R1.2.
-type Segment struct {
-	working.Subject
-
-	LengthM working.Number `json:"length_m" words:"length along the route"`
-}
-
-// Drop holds what the cables take from one string.
-type Drop struct {
-}
 
 // Run holds the facts of one run of cable.
 type Run struct {
@@ -44,74 +20,62 @@ type Run struct {
 	IscStcA         working.Number `json:"isc_stc_a" words:"short-circuit current at STC that it carries"`
 	IscMaxA         working.Number `json:"isc_max_a" words:"design short-circuit current that it carries"`
 	ImpA            working.Number `json:"imp_a" words:"current at maximum power that it carries"`
+	ReverseMaxA     working.Number `json:"reverse_current_max_a" words:"design current that strings on the same input can drive back through it"`
+	FuseRatedA      working.Number `json:"fuse_rated_a" words:"greatest rated current among the fuses of the strings it carries"`
+	Fused           working.Flag   `json:"fused" words:"whether every string it carries has its own overcurrent protective device"`
+	Inverters       working.Names  `json:"inverters" words:"inverters and batteries whose AC current it carries"`
 	DesignCurrentA  working.Number `json:"design_current_a" words:"design current, for which its conductors must be good"`
+	Loaded          working.Number `json:"loaded_conductors" words:"loaded conductors: two on DC and single-phase, three on three-phase"`
 	CapacityA       working.Number `json:"capacity_a" words:"current-carrying capacity of its worst stretch, all factors applied"`
-	DropV           working.Number `json:"drop_v" words:"voltage drop at its rated current with warm conductors"`
+	ConductorTempC  working.Number `json:"conductor_temp_c" words:"temperature of its hottest conductor at the design current"`
+	U0V             working.Number `json:"u0_v" words:"voltage of the supply to earth, of an AC run"`
+	UV              working.Number `json:"u_v" words:"voltage between its conductors, of an AC run"`
+	DropV           working.Number `json:"drop_v" words:"voltage drop at its rated current with warm conductors; three-phase between lines"`
+	DropPct         working.Number `json:"drop_pct" words:"the same of the lowest string voltage at maximum power, or of the supply voltage"`
+	DropBudgetPct   working.Number `json:"drop_budget_pct" words:"share of the voltage drop that the designer gave to it"`
 	LoopOhm         working.Number `json:"loop_ohm" words:"resistance of line and protective conductor, warm"`
-	ProtectiveMm2   working.Number `json:"protective_mm2" words:"cross-section of its protective conductor"`
+	ProtectiveMm2   working.Number `json:"protective_mm2" words:"cross-section of its protective conductor; of armour, what copper would do the same"`
+	ProtectiveK     working.Number `json:"protective_k" words:"adiabatic factor k of that conductor"`
+	ProtectiveA2s   working.Number `json:"protective_withstand_a2s" words:"energy that it bears, k²S²"`
 	LiveWithAllOpen working.Flag   `json:"live_with_all_open" words:"whether the strings keep it live in daylight with every isolator open"`
+	Wire
+	Route
+	Ends
 }
 
-// Derive derives the facts of the cables.
-func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b book.Book) Facts {
-	return Facts{Runs: runs(in, c, pv), Drops: make([]Drop, len(in.Strings))}
+// run derives the facts of one run and of its stretches.
+func (p *plan) run(i int) (Run, []Segment) {
+	r := &p.in.Cables[i]
+	f := Run{
+		Subject: working.Subject{ID: r.ID.Value, At: r.At(), Name: "run " + r.ID.Value},
+		Service: working.StatedText(r.Service),
+		LengthM: lengthOf(r),
+	}
+	f.DropBudgetPct = working.Stated("Δu_budget", "%", r.DropBudgetPct)
+	sheet := p.sheet(r.Cable)
+	f.Wire = p.wireOf(r.Cable)
+	f.load(r, p.strings[i], p)
+	f.feeds(i, p)
+	f.design(i, p)
+	f.loaded(i, sheet, p)
+	segments := p.segments(&f, r)
+	f.Route = p.routeOf(&f, r, segments)
+	f.Ends = endsOf(r, segments)
+	f.worst(segments)
+	f.lose(i, r, p)
+	f.protect(r, p)
+	return f, segments
 }
 
-func runs(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Run {
-	if in.Cables == nil {
-		return nil
+// worst takes the stretch with the lowest capacity, and the hottest conductor.
+func (f *Run) worst(segments []Segment) {
+	var capacities, temperatures []working.Number
+	for i := range segments {
+		capacities = append(capacities, segments[i].CapacityA)
+		temperatures = append(temperatures, segments[i].ConductorTempC)
 	}
-	carried := carriedBy(c, pv)
-	dark := c.Daylight(func(int) bool { return true })
-	all := make([]Run, len(in.Cables))
-	for i := range in.Cables {
-		r := &in.Cables[i]
-		all[i] = Run{
-			Subject:         working.Subject{ID: r.ID.Value, At: r.At(), Name: "run " + r.ID.Value},
-			Service:         working.StatedText(r.Service),
-			LengthM:         lengthOf(r),
-			LiveWithAllOpen: dark.Run(i),
-		}
-		all[i].load(r, carried[i], pv)
-	}
-	return all
-}
-
-// carriedBy lists, for each run, the strings on whose path it lies.
-func carriedBy(c *circuit.Circuit, pv pvstring.Facts) map[int][]*pvstring.String {
-	carried := map[int][]*pvstring.String{}
-	for i := range pv.Strings {
-		s := &pv.Strings[i]
-		for _, r := range c.From(s.ID).Runs {
-			carried[r] = append(carried[r], s)
-		}
-	}
-	return carried
-}
-
-// load adds up what the strings put on the run. It is unknown for a run of the
-// PV side as long as some string was not traced.
-func (f *Run) load(r *schema.Run, carried []*pvstring.String, pv pvstring.Facts) {
-	var ids []string
-	var voc, stc, design, mp []working.Number
-	for _, s := range carried {
-		ids = append(ids, s.ID)
-		voc, stc = append(voc, s.VocMaxV), append(stc, s.IscStcA)
-		design, mp = append(design, s.IscMaxA), append(mp, s.ImpA)
-	}
-	f.Strings = working.List(ids...)
-	f.StringsParallel = working.Counted("N_p", len(ids), r.At())
-	f.VocMaxV = working.Greatest("U_oc,max", "V", voc...)
-	f.IscStcA = working.Sum("I_sc,run", "A", stc...)
-	f.IscMaxA = working.Sum("I_sc,max,run", "A", design...)
-	f.ImpA = working.Sum("I_mp,run", "A", mp...)
-	if pv.Untraced == nil || !slices.Contains([]string{"pv_string", "pv_array"}, r.Service.Value) {
-		return
-	}
-	f.Strings = working.UnknownList(pv.Untraced...)
-	for _, n := range []*working.Number{&f.StringsParallel, &f.VocMaxV, &f.IscStcA, &f.IscMaxA, &f.ImpA} {
-		*n = working.Unknown(n.Symbol(), n.Unit(), pv.Untraced...)
-	}
+	f.CapacityA = working.Least("I_z", "A", capacities...)
+	f.ConductorTempC = working.Greatest("T_con", "°C", temperatures...)
 }
 
 // lengthOf adds the lengths of the segments.
@@ -125,3 +89,10 @@ func lengthOf(r *schema.Run) working.Number {
 	}
 	return working.Sum("l", "m", lengths...)
 }
+
+// carriesPV reports whether a run belongs to the PV side.
+func carriesPV(r *schema.Run) bool {
+	return slices.Contains([]string{"pv_string", "pv_array"}, r.Service.Value)
+}
+
+func segmentID(run string, index int) string { return run + "." + strconv.Itoa(index+1) }

@@ -39,6 +39,11 @@ func roof() object {
 
 func derive(t *testing.T, doc object) []cable.Run {
 	t.Helper()
+	return deriveAll(t, doc).Runs
+}
+
+func deriveAll(t *testing.T, doc object) cable.Facts {
+	t.Helper()
 	text, err := json.Marshal(doc)
 	if err != nil {
 		t.Fatal(err)
@@ -53,7 +58,7 @@ func derive(t *testing.T, doc object) []cable.Run {
 		"isc_factor":     {Name: "isc_factor", Number: 1.25},
 	}}
 	c := circuit.Of(&d.Installation)
-	return cable.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, b), b).Runs
+	return cable.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, b), b)
 }
 
 func TestWhatRunsCarry(t *testing.T) {

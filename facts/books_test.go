@@ -1,0 +1,31 @@
+package facts_test
+
+import (
+	"context"
+	"testing"
+
+	"sunclause/engine"
+	"sunclause/facts"
+	"sunclause/facts/working"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+// The printed working has to be true by the figures of every embedded set too,
+// whose tables the small book of the tests does not have.
+func TestPrintedWorkingIsTrueByTheSets(t *testing.T) {
+	texts := samples(t)
+	for _, name := range engine.Embedded(policies.FS) {
+		set, err := engine.Load(context.Background(), policies.FS, name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		for file, text := range texts {
+			d, err := schema.Decode(file, text)
+			if err != nil {
+				t.Fatal(err)
+			}
+			everyNumber(facts.Derive(&d.Installation, set.Book), func(path string, n working.Number) { checkWorking(t, name+", "+file+": "+path, n) })
+		}
+	}
+}
