@@ -130,7 +130,7 @@ func tooClose(l schema.LightningProtection) working.Flag {
 }
 
 // limits works out what the equipment and the supply ask of the device.
-func (f *SPD) limits(in *schema.Installation, at spot, b book.Book) {
+func (f *SPD) limits(in *schema.Installation, own schema.SPD, at spot, b book.Book) {
 	f.UcNeededV, f.FaultKa, f.BackupA = working.Unknown("U_c,min", "V"), working.Unknown("I_cf", "kA"), working.Unknown("I_backup", "A")
 	switch f.Circuit.Value() {
 	case "pv_dc":
@@ -146,25 +146,19 @@ func (f *SPD) limits(in *schema.Installation, at spot, b book.Book) {
 		f.UcNeededV = needed.Of(func(x ...float64) float64 { return x[0] * x[1] },
 			b.Number("spd_uc_factor", "k_Uc"), working.Stated("U_0", "V", in.AC.Supply.VoltageV))
 		f.FaultKa = working.Stated("I_cf", "kA", in.AC.Supply.ProspectiveFaultKa)
-		f.backup(in, at)
+		f.backup(in, own, at)
 	}
 	most := working.Formula{Symbol: "U_p,max", Unit: "kV", Text: "k_Uw · U_w", Source: devices}
 	f.UpMostKv = most.Of(func(x ...float64) float64 { return x[0] * x[1] }, b.Number("spd_up_over_withstand_max", "k_Uw"), f.UwKv)
 }
 
-// backup is the overcurrent device in front of it: its own, or that of the way
-// of the board to which it is connected.
-func (f *SPD) backup(in *schema.Installation, at spot) {
-	var own schema.SPD
-	for _, s := range in.SPDs {
-		if s.ID.Value == f.ID {
-			own = s
-		}
-	}
+// backup is the overcurrent device in front of it: its own, or that of the
+// first way of a board on the way to the supply.
+func (f *SPD) backup(in *schema.Installation, own schema.SPD, at spot) {
 	device := own.BackupDevice
 	for _, board := range in.AC.Boards {
 		for _, w := range board.Ways {
-			if !device.Stated() && at.terminal == board.ID.Value+"."+w.ID.Value && w.Device.Stated() {
+			if !device.Stated() && len(at.path.Ways) > 0 && at.path.Ways[0] == board.ID.Value+"."+w.ID.Value {
 				device = w.Device
 			}
 		}

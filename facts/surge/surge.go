@@ -33,7 +33,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 	for i, s := range in.SPDs {
 		f.SPDs[i] = spdOf(in, s)
 		f.SPDs[i].meets(in, spots[i], w)
-		f.SPDs[i].limits(in, spots[i], b)
+		f.SPDs[i].limits(in, s, spots[i], b)
 		f.SPDs[i].Earthed = earthed.flag(s.EarthedAt)
 	}
 	for i, inv := range in.Inverters {
