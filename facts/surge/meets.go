@@ -18,6 +18,7 @@ func (f *SPD) meets(in *schema.Installation, at spot, w *walks) {
 		missing = f.Circuit.Missing()
 	}
 	f.Strings = working.UnknownList(missing...)
+	f.StringsMet = working.Unknown("N_p", "", missing...)
 	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
 	f.IscMaxA = working.Unknown("I_sc,max", "A", missing...)
 	f.UcpvOverVocStc = working.Unknown("U_cpv/U_oc", "", missing...)
@@ -35,13 +36,8 @@ func (f *SPD) strings(at spot, w *walks) {
 		ids = append(ids, s.ID)
 		voltages, currents, atSTC = append(voltages, s.VocMaxV), append(currents, s.IscMaxA), append(atSTC, s.VocStcV)
 	}
-	if ids == nil { // no strings are known to meet there: it is the runs to it that are missing
-		for _, n := range []*working.Number{&f.VocMaxV, &f.IscMaxA, &f.UcpvOverVocStc} {
-			*n = working.Unknown(n.Symbol(), n.Unit(), "/cables")
-		}
-		return
-	}
 	f.Strings = working.List(ids...)
+	f.StringsMet = working.Counted("N_p", len(ids), f.At)
 	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
 	f.IscMaxA = working.Sum("I_sc,max", "A", currents...)
 	over := working.Formula{Symbol: "U_cpv/U_oc", Text: "U_cpv / U_oc", Source: working.ByDefinition}

@@ -19,6 +19,7 @@ type SPD struct {
 	Modes             working.Text   `json:"modes" words:"between which conductors it is connected"`
 	AtOrigin          working.Flag   `json:"at_origin" words:"whether it is connected at the supply, a meter or a main board"`
 	Strings           working.Names  `json:"strings" words:"strings that meet the terminal where it is connected"`
+	StringsMet        working.Number `json:"strings_met" words:"strings that meet it there: how many"`
 	VocMaxV           working.Number `json:"voc_max_v" words:"greatest maximum voltage of those strings"`
 	UcpvV             working.Number `json:"ucpv_v" words:"maximum continuous PV voltage between poles"`
 	UcpvToEarthV      working.Number `json:"ucpv_to_earth_v" words:"maximum continuous PV voltage from pole to earth"`
