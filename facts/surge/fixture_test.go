@@ -115,3 +115,10 @@ func wanting(t *testing.T, what string, got interface {
 		t.Errorf("%s: known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
 	}
 }
+
+func flag(t *testing.T, what string, got working.Flag, want bool) {
+	t.Helper()
+	if !got.Known() || got.Value() != want {
+		t.Errorf("%s is %t (known %t, missing %v), want %t", what, got.Value(), got.Known(), got.Missing(), want)
+	}
+}

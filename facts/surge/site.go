@@ -99,15 +99,20 @@ func declined(in *schema.Installation) working.Flag {
 }
 
 // refusalRecorded says whether the refusal is in writing: by the reference of a
-// paper, or by a decision that is.
+// paper, a document handed over, or a decision that is.
 func refusalRecorded(in *schema.Installation) working.Flag {
 	record := in.AC.OvervoltageRisk.DeclinedRecord
 	flag := working.UnknownFlag(record.At())
 	if record.Stated() {
 		flag = working.Is(true, record.At())
 	}
+	for _, d := range in.Handover.Documents {
+		if d.Kind.Is("surge_protection_refusal") {
+			flag = working.Is(true, d.At())
+		}
+	}
 	for _, d := range in.Handover.Decisions {
-		if d.Decision.Is(refusal) && d.InWriting.Stated() {
+		if d.Decision.Is(refusal) {
 			return working.StatedFlag(d.InWriting)
 		}
 	}

@@ -184,6 +184,13 @@ func TestRefusal(t *testing.T) {
 		t.Error("it is declined among the decisions, not in writing")
 	}
 	risk := at(doc, "ac", "overvoltage_risk")
+	risk["declined_record"] = "letter"
+	flag(t, "recorded, but the decision is not in writing", derive(t, doc).Site.SurgeRefusalRecorded, false)
+	delete(at(doc, "handover", "decisions", 0), "in_writing")
+	wanting(t, "recorded", derive(t, doc).Site.SurgeRefusalRecorded, "/handover/decisions/0/in_writing")
+	doc["handover"] = object{"documents": list{object{"id": "D1", "kind": "surge_protection_refusal"}}}
+	delete(risk, "declined_record")
+	flag(t, "recorded by a document", derive(t, doc).Site.SurgeRefusalRecorded, true)
 	delete(risk, "danger_to_life")
 	wanting(t, "consequence", derive(t, doc).Site.SurgeConsequence, "/ac/overvoltage_risk/danger_to_life")
 	risk["safety_service"] = true
