@@ -24,24 +24,17 @@ func (f *SPD) meets(in *schema.Installation, at spot, w *walks) {
 	f.UcpvOverVocStc = working.Unknown("U_cpv/U_oc", "", missing...)
 	f.DistanceM = working.Unknown("d", "m", missing...)
 	if f.Circuit.Value() == "pv_dc" && len(missing) == 0 {
-		f.strings(at, w)
+		f.load(w.loads[at.path.Input])
 		f.DistanceM = w.length("d", at.path.Runs)
 	}
 }
 
-func (f *SPD) strings(at spot, w *walks) {
-	var ids []string
-	var voltages, currents, atSTC []working.Number
-	for _, s := range w.feeding(at.path.Input) {
-		ids = append(ids, s.ID)
-		voltages, currents, atSTC = append(voltages, s.VocMaxV), append(currents, s.IscMaxA), append(atSTC, s.VocStcV)
-	}
-	f.Strings = working.List(ids...)
-	f.StringsMet = working.Counted("N_p", len(ids), f.At)
-	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
-	f.IscMaxA = working.Sum("I_sc,max", "A", currents...)
+func (f *SPD) load(l load) {
+	f.Strings = working.List(l.ids...)
+	f.StringsMet = working.Counted("N_p", len(l.ids), f.At)
+	f.VocMaxV, f.IscMaxA = l.voltage, l.current
 	over := working.Formula{Symbol: "U_cpv/U_oc", Text: "U_cpv / U_oc", Source: working.ByDefinition}
-	f.UcpvOverVocStc = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.UcpvV, working.Greatest("U_oc", "V", atSTC...))
+	f.UcpvOverVocStc = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.UcpvV, l.voltageSTC)
 }
 
 // atOrigin says whether a terminal belongs to the origin of the installation:

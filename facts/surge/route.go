@@ -3,7 +3,6 @@ package surge
 import (
 	"sunclause/facts/book"
 	"sunclause/facts/circuit"
-	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -19,55 +18,86 @@ type Route struct {
 	AcSPDDistanceM  working.Number `json:"ac_spd_distance_m" words:"length of cable from its AC terminals to the nearest of them"`
 }
 
-// routeOf derives them for one inverter.
-func (w *walks) routeOf(in *schema.Installation, inv schema.Inverter, spots []spot, b book.Book) Route {
-	var r Route
-	reach := b.Number("spd_reach_m", "d_max")
-	r.dc(w, in, inv, spots, reach)
-	r.ac(w, in, inv, spots)
-	return r
+// side is the DC side of an inverter as it is walked: what was counted, and
+// what was missing to count all.
+type side struct {
+	reach                 working.Number
+	devices, inputs, ends int
+	longest               []int // runs of the longest route
+	missing, unmeasured   []string
 }
 
-// dc works out the DC side, input by input. As long as some string was not
-// traced, or some device may be on any circuit, it is unknown.
-func (r *Route) dc(w *walks, in *schema.Installation, inv schema.Inverter, spots []spot, reach working.Number) {
-	if w.pv.Untraced != nil {
-		r.DcRouteM = working.Unknown("L", "m", w.pv.Untraced...)
-		r.unknownDC(w.pv.Untraced)
-		return
-	}
-	missing := unplaced(in, spots, "pv_dc")
-	var routes, bareInputs, bareEnds []working.Number
-	devices := 0
+// dc walks the DC side of an inverter, input by input. As long as some string
+// was not traced, or some device may be on any circuit, nothing is known.
+func (w *walks) dc(r *Route, in *schema.Installation, inv schema.Inverter, b book.Book) {
+	s := side{reach: b.Number("spd_reach_m", "d_max"), missing: unplaced(in, w.spots, "pv_dc"), unmeasured: w.pv.Untraced}
+	s.missing = append(s.missing, w.pv.Untraced...)
+	s.missing = append(s.missing, s.reach.Missing()...)
 	for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
-		input := circuit.Input(inv.ID.Value, i)
-		fed, on := w.feeding(input), onInput(spots, input)
-		devices += len(on)
-		for _, s := range fed {
-			routes = append(routes, w.length("L_string", w.c.From(s.ID).Runs))
-			bareEnds = append(bareEnds, w.arrayEndBare(s, on, reach))
-		}
-		if len(fed) > 0 {
-			bareInputs = append(bareInputs, w.inputBare(on, reach))
-		}
+		w.input(&s, circuit.Input(inv.ID.Value, i))
 	}
-	r.DcRouteM = working.Greatest("L", "m", routes...)
-	if routes == nil { // no strings, no route
-		r.DcRouteM = working.Sum("L", "m")
+	r.DcRouteM = w.length("L", s.longest)
+	if s.unmeasured != nil {
+		r.DcRouteM = working.Unknown("L", "m", s.unmeasured...)
 	}
-	if len(missing) > 0 {
-		r.unknownDC(missing)
-		return
-	}
-	r.DcSPDs = working.Counted("n_SPD", devices, inv.At())
-	r.DcInputsBare = working.Sum("n_bare", "", bareInputs...)
-	r.DcArrayEndsBare = working.Sum("n_ends", "", bareEnds...)
+	r.DcSPDs = counted("n_SPD", s.devices, inv, unplaced(in, w.spots, "pv_dc"), w.pv.Untraced)
+	r.DcInputsBare = counted("n_inputs", s.inputs, inv, s.missing)
+	r.DcArrayEndsBare = counted("n_ends", s.ends, inv, s.missing, s.unmeasured)
 }
 
-func (r *Route) unknownDC(missing []string) {
-	r.DcSPDs = working.Unknown("n_SPD", "", missing...)
-	r.DcInputsBare = working.Unknown("n_bare", "", missing...)
-	r.DcArrayEndsBare = working.Unknown("n_ends", "", missing...)
+// counted is a count, unless something was missing to count all.
+func counted(symbol string, n int, inv schema.Inverter, missing ...[]string) working.Number {
+	var all []string
+	for _, m := range missing {
+		all = append(all, m...)
+	}
+	if all != nil {
+		return working.Unknown(symbol, "", all...)
+	}
+	return working.Counted(symbol, n, inv.At())
+}
+
+// input adds what one tracking input has to the DC side.
+func (w *walks) input(s *side, input string) {
+	on := w.onInput[input]
+	s.devices += len(on)
+	for _, str := range w.feeding[input] {
+		w.route(s, w.c.From(str.ID).Runs)
+	}
+	if len(w.feeding[input]) == 0 {
+		return
+	}
+	var missing []string
+	for _, at := range on {
+		d, lacks := w.measure(at.path.Runs)
+		if lacks == nil && d <= s.reach.Value() {
+			return
+		}
+		missing = append(missing, lacks...)
+	}
+	s.inputs++
+	s.missing = append(s.missing, missing...)
+}
+
+// route adds the route of one string. Of the devices along it the one that
+// joins it first is nearest to the array; what it hangs on makes no difference
+// to which end is nearer.
+func (w *walks) route(s *side, runs []int) {
+	all, lacks := w.measure(runs)
+	if lacks != nil {
+		s.unmeasured = append(s.unmeasured, lacks...)
+		return
+	}
+	if longest, _ := w.measure(s.longest); all > longest {
+		s.longest = runs
+	}
+	first := 0
+	for first < len(runs) && !w.behind[runs[first]] {
+		first++
+	}
+	if toArray, _ := w.measure(runs[:first]); all > s.reach.Value() && toArray >= all-toArray {
+		s.ends++
+	}
 }
 
 // unplaced names what is missing to know which devices are on a circuit: the
@@ -87,55 +117,12 @@ func unplaced(in *schema.Installation, spots []spot, of string) []string {
 	return missing
 }
 
-func onInput(spots []spot, input string) []spot {
-	var on []spot
-	for _, s := range spots {
-		if s.circuit.Value == "pv_dc" && s.leads() && s.path.Input == input {
-			on = append(on, s)
-		}
-	}
-	return on
-}
-
-// inputBare is 0 for a tracking input that has a device within reach, else 1.
-func (w *walks) inputBare(on []spot, reach working.Number) working.Number {
-	distances := make([]working.Number, len(on))
-	for i, s := range on {
-		distances[i] = w.length("d", s.path.Runs)
-	}
-	if len(on) == 0 {
-		return working.Counted("n_input", 1, "/spds")
-	}
-	f := working.Formula{Symbol: "n_input", Text: "0 where d ≤ d_max, else 1", Source: placing, Lookup: true}
-	return f.Of(func(x ...float64) float64 { return zeroIf(x[0] <= x[1]) }, working.Least("d", "m", distances...), reach)
-}
-
-// arrayEndBare is 1 for a string whose route is longer than a device reaches and
-// that has none nearer to it than to the inverter.
-func (w *walks) arrayEndBare(s *pvstring.String, on []spot, reach working.Number) working.Number {
-	path := w.c.From(s.ID).Runs
-	f := working.Formula{Symbol: "n_end", Text: "0 where L ≤ d_max, else 1", Source: placing, Lookup: true}
-	long := f.Of(func(x ...float64) float64 { return zeroIf(x[0] <= x[1]) }, w.length("L", path), reach)
-	nearer := []working.Number{long}
-	for _, at := range on {
-		g := working.Formula{Symbol: "n_end", Text: "0 where d_array < d_inverter, else 1", Source: placing, Lookup: true}
-		nearer = append(nearer, g.Of(func(x ...float64) float64 { return zeroIf(x[0] < x[1]) },
-			w.length("d_array", between(path, at.path.Runs)), w.length("d_inverter", at.path.Runs)))
-	}
-	return working.Least("n_end", "", nearer...)
-}
-
-func zeroIf(holds bool) float64 {
-	if holds {
-		return 0
-	}
-	return 1
-}
-
-// ac works out the devices on the AC side, and the cable to the nearest.
-func (r *Route) ac(w *walks, in *schema.Installation, inv schema.Inverter, spots []spot) {
-	missing := unplaced(in, spots, "ac")
+// ac finds the devices on the AC side, and the cable to the nearest. A length
+// that is not known counts as none while looking for it: then the nearest may
+// turn out unknown, but is never another.
+func (w *walks) ac(r *Route, in *schema.Installation, inv schema.Inverter) {
 	way := w.c.ToSupply(inv.ID.Value + ".ac")
+	missing := unplaced(in, w.spots, "ac")
 	if way.Input == "" || way.Ambiguous {
 		missing = append(missing, "/cables")
 	}
@@ -143,17 +130,20 @@ func (r *Route) ac(w *walks, in *schema.Installation, inv schema.Inverter, spots
 		r.AcSPDs, r.AcSPDDistanceM = working.Unknown("n_SPD", "", missing...), working.Unknown("d_AC", "m", missing...)
 		return
 	}
-	var distances []working.Number
-	for _, s := range spots {
-		if s.circuit.Value == "ac" && s.path.Input == way.Input {
-			distances = append(distances, w.length("d", between(way.Runs, s.path.Runs)))
+	n, nearest, least := 0, []int(nil), 0.0
+	for _, s := range w.spots {
+		if s.circuit.Value != "ac" || s.path.Input != way.Input {
+			continue
+		}
+		n++
+		runs := between(way.Runs, s.path.Runs)
+		if d, _ := w.measure(runs); n == 1 || d < least {
+			nearest, least = runs, d
 		}
 	}
-	r.AcSPDs = working.Counted("n_SPD", len(distances), inv.At())
-	r.AcSPDDistanceM = working.Least("d_AC", "m", distances...)
-	if distances == nil {
+	r.AcSPDs = working.Counted("n_SPD", n, inv.At())
+	r.AcSPDDistanceM = w.length("d_AC", nearest)
+	if n == 0 {
 		r.AcSPDDistanceM = working.Unknown("d_AC", "m", "/spds")
 	}
 }
-
-var placing = working.Source{Document: "EN 50539-12, now IEC 61643-32", Clause: "location of SPDs", How: working.Read}

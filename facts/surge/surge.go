@@ -20,24 +20,21 @@ type Facts struct {
 
 // Derive derives the facts of surge protection.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	w := &walks{c: c, pv: pv, runs: cables.Runs, inputs: map[string]bool{}}
-	for i := range pv.Mppts {
-		w.inputs[pv.Mppts[i].ID] = true
-	}
+	w := walksOf(in, c, pv, cables)
 	f := Facts{Site: siteOf(in, b), Routes: make([]Route, len(in.Inverters))}
-	spots := w.spotsOf(in)
 	if in.SPDs != nil {
 		f.SPDs = make([]SPD, len(in.SPDs))
 	}
 	earthed := earthedParts(in)
 	for i, s := range in.SPDs {
 		f.SPDs[i] = spdOf(in, s)
-		f.SPDs[i].meets(in, spots[i], w)
-		f.SPDs[i].limits(in, s, spots[i], b)
+		f.SPDs[i].meets(in, w.spots[i], w)
+		f.SPDs[i].limits(in, s, w.spots[i], b)
 		f.SPDs[i].Earthed = earthed.flag(s.EarthedAt)
 	}
 	for i, inv := range in.Inverters {
-		f.Routes[i] = w.routeOf(in, inv, spots, b)
+		w.dc(&f.Routes[i], in, inv, b)
+		w.ac(&f.Routes[i], in, inv)
 		f.Routes[i].DcLcritM = f.Site.SurgeCriticalLengthM
 	}
 	f.Site.count(in, f.SPDs)

@@ -13,10 +13,14 @@ import (
 
 // walks are the ways through the wiring that this room goes.
 type walks struct {
-	c      *circuit.Circuit
-	pv     pvstring.Facts
-	runs   []cable.Run
-	inputs map[string]bool // tracking inputs by terminal
+	c       *circuit.Circuit
+	pv      pvstring.Facts
+	runs    []cable.Run
+	spots   []spot
+	feeding map[string][]*pvstring.String // strings by the tracking input they feed; every input has a key
+	onInput map[string][]spot             // DC devices by the tracking input they lead to
+	loads   map[string]load               // by tracking input
+	behind  map[int]bool                  // runs between a DC device and its tracking input
 }
 
 // spot is where an SPD is connected: the tracking input or supply that its
@@ -27,29 +31,45 @@ type spot struct {
 	path     circuit.Path
 }
 
-func (w *walks) spotsOf(in *schema.Installation) []spot {
-	spots := make([]spot, len(in.SPDs))
-	for i, s := range in.SPDs {
-		spots[i] = spot{terminal: s.ConnectedAt.Value, circuit: s.Circuit}
-		switch s.Circuit.Value {
-		case "pv_dc":
-			spots[i].path = w.toInput(s.ConnectedAt.Value)
-		case "ac":
-			spots[i].path = w.c.ToSupply(s.ConnectedAt.Value)
-			if s.ConnectedAt.Value == in.AC.Supply.ID.Value {
-				spots[i].path = circuit.Path{Input: s.ConnectedAt.Value}
+func walksOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts) *walks {
+	w := &walks{c: c, pv: pv, runs: cables.Runs, feeding: map[string][]*pvstring.String{},
+		onInput: map[string][]spot{}, loads: map[string]load{}, behind: map[int]bool{}}
+	for i := range pv.Mppts {
+		w.feeding[pv.Mppts[i].ID] = nil
+	}
+	for i := range pv.Strings {
+		if s := &pv.Strings[i]; s.Mppt.Known() {
+			w.feeding[s.Mppt.Value()] = append(w.feeding[s.Mppt.Value()], s)
+		}
+	}
+	for input, fed := range w.feeding {
+		w.loads[input] = loadOf(fed)
+	}
+	for _, s := range in.SPDs {
+		at := w.spotOf(in, s)
+		w.spots = append(w.spots, at)
+		if s.Circuit.Is("pv_dc") && at.leads() {
+			w.onInput[at.path.Input] = append(w.onInput[at.path.Input], at)
+			for _, r := range at.path.Runs {
+				w.behind[r] = true
 			}
 		}
 	}
-	return spots
+	return w
 }
 
-// toInput is the path to the tracking input; from the input itself it is empty.
-func (w *walks) toInput(terminal string) circuit.Path {
-	if w.inputs[terminal] {
-		return circuit.Path{Input: terminal}
+func (w *walks) spotOf(in *schema.Installation, s schema.SPD) spot {
+	at := spot{terminal: s.ConnectedAt.Value, circuit: s.Circuit}
+	_, isInput := w.feeding[at.terminal]
+	switch {
+	case s.Circuit.Is("pv_dc") && isInput, s.Circuit.Is("ac") && at.terminal == in.AC.Supply.ID.Value:
+		at.path = circuit.Path{Input: at.terminal}
+	case s.Circuit.Is("pv_dc"):
+		at.path = w.c.From(at.terminal)
+	case s.Circuit.Is("ac"):
+		at.path = w.c.ToSupply(at.terminal)
 	}
-	return w.c.From(terminal)
+	return at
 }
 
 // leads reports whether the terminal leads to one end on one way.
@@ -64,6 +84,19 @@ func (w *walks) length(symbol string, runs []int) working.Number {
 	return working.Sum(symbol, "m", lengths...)
 }
 
+// measure adds the lengths of runs without their working, and names what is
+// missing. One not known counts as none.
+func (w *walks) measure(runs []int) (total float64, missing []string) {
+	for _, r := range runs {
+		if l := &w.runs[r].LengthM; l.Known() {
+			total += l.Value()
+		} else {
+			missing = append(missing, l.Missing()...)
+		}
+	}
+	return total, missing
+}
+
 // between lists the runs between two parts whose paths lead to the same end:
 // those that only one of the paths takes.
 func between(a, b []int) []int {
@@ -73,19 +106,27 @@ func between(a, b []int) []int {
 	return slices.Concat(a, b)
 }
 
-// feeding are the strings that feed a tracking input.
-func (w *walks) feeding(input string) []*pvstring.String {
-	var fed []*pvstring.String
-	for i := range w.pv.Strings {
-		if s := &w.pv.Strings[i]; s.Mppt.Known() && s.Mppt.Value() == input {
-			fed = append(fed, s)
-		}
-	}
-	return fed
-}
-
 // part is the id of the part that a terminal belongs to.
 func part(terminal string) string {
 	id, _, _ := strings.Cut(terminal, ".")
 	return id
+}
+
+// load is what the strings of a tracking input put on a device.
+type load struct {
+	ids                          []string
+	voltage, voltageSTC, current working.Number
+}
+
+func loadOf(fed []*pvstring.String) load {
+	var l load
+	var voltages, currents, atSTC []working.Number
+	for _, s := range fed {
+		l.ids = append(l.ids, s.ID)
+		voltages, currents, atSTC = append(voltages, s.VocMaxV), append(currents, s.IscMaxA), append(atSTC, s.VocStcV)
+	}
+	l.voltage = working.Greatest("U_oc,max", "V", voltages...)
+	l.voltageSTC = working.Greatest("U_oc", "V", atSTC...)
+	l.current = working.Sum("I_sc,max", "A", currents...)
+	return l
 }
