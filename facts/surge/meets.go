@@ -30,8 +30,8 @@ func (f *SPD) meets(in *schema.Installation, at spot, w *walks) {
 }
 
 func (f *SPD) load(l load) {
-	f.Strings = working.List(l.ids...)
-	f.StringsMet = working.Counted("N_p", len(l.ids), f.At)
+	f.Strings = l.strings
+	f.StringsMet = working.Counted("N_p", len(l.strings.Values()), f.At)
 	f.VocMaxV, f.IscMaxA = l.voltage, l.current
 	over := working.Formula{Symbol: "U_cpv/U_oc", Text: "U_cpv / U_oc", Source: working.ByDefinition}
 	f.UcpvOverVocStc = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.UcpvV, l.voltageSTC)

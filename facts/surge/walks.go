@@ -114,17 +114,19 @@ func part(terminal string) string {
 
 // load is what the strings of a tracking input put on a device.
 type load struct {
-	ids                          []string
+	strings                      working.Names
 	voltage, voltageSTC, current working.Number
 }
 
 func loadOf(fed []*pvstring.String) load {
 	var l load
+	var ids []string
 	var voltages, currents, atSTC []working.Number
 	for _, s := range fed {
-		l.ids = append(l.ids, s.ID)
+		ids = append(ids, s.ID)
 		voltages, currents, atSTC = append(voltages, s.VocMaxV), append(currents, s.IscMaxA), append(atSTC, s.VocStcV)
 	}
+	l.strings = working.List(ids...)
 	l.voltage = working.Greatest("U_oc,max", "V", voltages...)
 	l.voltageSTC = working.Greatest("U_oc", "V", atSTC...)
 	l.current = working.Sum("I_sc,max", "A", currents...)
