@@ -4,7 +4,12 @@ import (
 	"bytes"
 	"encoding/json"
 	"os"
+	"path/filepath"
 	"testing"
+
+	"github.com/google/go-cmp/cmp"
+
+	"sunclause/engine"
 )
 
 // TestBatteryExample keeps the example with a battery true to what it is: the
@@ -29,5 +34,29 @@ func TestBatteryExample(t *testing.T) {
 	got, err := os.ReadFile(name)
 	if err != nil || !bytes.Equal(got, want.Bytes()) {
 		t.Errorf("%s is not the cottage with its battery (%v); go test ./policies -update writes it", name, err)
+	}
+}
+
+// TestBatteryFaults makes small changes to the example with a battery; each
+// names every finding that it brings.
+func TestBatteryFaults(t *testing.T) {
+	set := load(t, "gb")
+	base := example(t, "gb-battery")
+	sound := outcomes(t, set, base)
+	files, err := filepath.Glob("../testdata/gb-battery/faults/*.json")
+	if err != nil || len(files) == 0 {
+		t.Fatal("no faults", err)
+	}
+	for _, name := range files {
+		t.Run(filepath.Base(name), func(t *testing.T) {
+			f := readFault(t, name)
+			want := map[change]engine.Outcome{}
+			for _, c := range f.Changes {
+				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
+			}
+			if d := cmp.Diff(want, difference(sound, outcomes(t, set, f.apply(t, base)))); d != "" {
+				t.Errorf("outcomes changed otherwise than the fault says (- said, + found):\n%s", d)
+			}
+		})
 	}
 }
