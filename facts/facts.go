@@ -76,6 +76,7 @@ type Inverter struct {
 	surge.Route
 	earthing.Watch
 	accircuit.Output
+	storage.Port
 }
 
 // Run puts together what the rooms know of one run of cable.
@@ -112,7 +113,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
 	}
 	for i, v := range pv.Inverters {
-		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i]})
+		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i], store.Ports[i]})
 	}
 	f.Runs = slices.Grow(f.Runs, len(cables.Runs))
 	for i, r := range cables.Runs {

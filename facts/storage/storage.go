@@ -7,29 +7,33 @@ import (
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
-	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // Facts are the facts of storage of an installation.
 type Facts struct {
 	Batteries []Battery // nil when the document states none
+	Ports     []Port    // by inverter
 	Provision Provision
 }
 
-// Battery holds the facts of one battery.
-type Battery struct {
-	working.Subject
-
-	Place working.Text `json:"place" words:"where it stands"`
-}
-
-// Provision holds what is made ready for a battery to come, and what all
-// batteries of the premises come to.
-type Provision struct {
-}
-
 // Derive derives the facts of storage.
-func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	return Facts{}
+func Derive(in *schema.Installation, c *circuit.Circuit, _ pvstring.Facts, cables cable.Facts, b book.Book) Facts {
+	var f Facts
+	if in.Storage.Batteries != nil {
+		f.Batteries = make([]Battery, len(in.Storage.Batteries))
+	}
+	for i, stated := range in.Storage.Batteries {
+		sheet := in.Datasheets.Batteries[stated.Datasheet.Value]
+		f.Batteries[i] = batteryOf(stated, sheet)
+		f.Batteries[i].rate(stated, sheet)
+		f.Batteries[i].wire(in, c, cables, stated)
+		f.Batteries[i].isolate(in, stated, sheet)
+		f.Batteries[i].protect(in, stated, sheet)
+	}
+	for _, inv := range in.Inverters {
+		f.Ports = append(f.Ports, portOf(in, inv, f.Batteries))
+	}
+	f.Provision = provisionOf(in, f.Batteries, b)
+	return f
 }

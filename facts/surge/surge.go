@@ -18,22 +18,32 @@ type Facts struct {
 	Site   Site
 }
 
-// SPD holds the facts of one surge protective device.
-type SPD struct {
-	working.Subject
-
-	Circuit working.Text `json:"circuit" words:"circuit it protects: pv_dc, battery_dc, ac or signal"`
-}
-
-// Route holds what surge protection asks of the DC side of one inverter.
-type Route struct {
-}
-
-// Site holds what decides for the whole premises whether surge protection is due.
-type Site struct {
-}
-
 // Derive derives the facts of surge protection.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	return Facts{Routes: make([]Route, len(in.Inverters))}
+	w := walksOf(in, c, pv, cables)
+	f := Facts{Site: siteOf(in, b), Routes: make([]Route, len(in.Inverters))}
+	if in.SPDs != nil {
+		f.SPDs = make([]SPD, len(in.SPDs))
+	}
+	earthed := earthedParts(in)
+	for i, s := range in.SPDs {
+		f.SPDs[i] = spdOf(in, s)
+		f.SPDs[i].meets(in, w.spots[i], w)
+		f.SPDs[i].limits(in, s, w.spots[i], b)
+		f.SPDs[i].Earthed = earthed.flag(s.EarthedAt)
+	}
+	for i, inv := range in.Inverters {
+		w.dc(&f.Routes[i], in, inv, b)
+		w.ac(&f.Routes[i], in, inv)
+		f.Routes[i].DcLcritM = f.Site.SurgeCriticalLengthM
+	}
+	f.Site.count(in, f.SPDs)
+	return f
 }
+
+// Sources of the formulas.
+var (
+	pvSection   = working.Source{Document: "IEC 60364-7-712", Edition: "2017", Clause: "712.443", How: working.Memory}
+	devices     = working.Source{Document: "IEC 60364-5-53", Edition: "2019", Clause: "534.4", How: working.Memory}
+	overvoltage = working.Source{Document: "BS 7671", Edition: "2018", Clause: "443.5, in a trade association's page that quotes it", How: working.Read}
+)

@@ -1,0 +1,84 @@
+package storage
+
+import (
+	"regexp"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Battery holds the facts of one battery.
+type Battery struct {
+	working.Subject
+	Surroundings
+
+	SecondLife     working.Flag   `json:"second_life" words:"whether its cells served before elsewhere"`
+	Chemistry      working.Text   `json:"chemistry" words:"chemistry"`
+	Standards      working.Names  `json:"standards" words:"numbers of the product standards printed on it, as 62619"`
+	Shrouded       working.Flag   `json:"terminals_shrouded" words:"whether live parts cannot be touched in use and in upkeep"`
+	BackupOutput   working.Flag   `json:"backup_output" words:"whether it can supply loads without the grid"`
+	Coupling       working.Text   `json:"coupling" words:"side on which its maker connects it: dc or ac"`
+	EnergyKwh      working.Number `json:"energy_kwh" words:"rated energy of all its units"`
+	VoltageMaxV    working.Number `json:"voltage_max_v" words:"highest voltage at its terminals"`
+	CurrentMaxA    working.Number `json:"current_max_a" words:"greater of its maximum charging and discharging currents"`
+	DischargeMaxA  working.Number `json:"discharge_max_a" words:"maximum discharging current"`
+	ShortCircuitKa working.Number `json:"short_circuit_ka" words:"prospective short-circuit current at its terminals"`
+	Wiring
+	Isolation
+	Protection
+}
+
+// batteryOf takes what the battery and its datasheet state.
+func batteryOf(s schema.Battery, sheet schema.BatteryDatasheet) Battery {
+	return Battery{
+		Subject:      working.Subject{ID: s.ID.Value, At: s.At(), Name: "battery " + s.ID.Value},
+		Surroundings: surroundingsOf(s, sheet),
+		SecondLife:   working.StatedFlag(s.SecondLife),
+		Chemistry:    working.StatedText(sheet.Chemistry),
+		Standards:    standards(sheet.Standard),
+		Shrouded:     working.StatedFlag(s.TerminalsShrouded),
+		BackupOutput: working.StatedFlag(sheet.BackupOutput),
+		Coupling:     working.StatedText(sheet.Coupling),
+	}
+}
+
+var standardNumber = regexp.MustCompile(`\b[0-9]{4,5}(-[0-9]+)*\b`)
+
+// standards finds the numbers of the standards in what is printed; a year after
+// a colon is none.
+func standards(printed schema.Text) working.Names {
+	if !printed.Stated() {
+		return working.UnknownList(printed.At())
+	}
+	withoutYears := regexp.MustCompile(`:[0-9]{4}`).ReplaceAllString(printed.Value, "")
+	return working.List(standardNumber.FindAllString(withoutYears, -1)...)
+}
+
+// rate works out energy, voltage and currents of all units: in series their
+// voltages add up, in parallel their currents.
+func (f *Battery) rate(s schema.Battery, sheet schema.BatteryDatasheet) {
+	n := working.Stated("n", "", s.Units)
+	inSeries, inParallel := counted(s, n, "series", "n_s"), counted(s, n, "parallel", "n_p")
+	f.EnergyKwh = times("E", "kWh", n, working.Stated("E_unit", "kWh", sheet.EnergyKwh))
+	f.VoltageMaxV = times("U_max", "V", inSeries, working.Stated("U_unit", "V", sheet.VoltageMaxV))
+	f.DischargeMaxA = times("I_dis", "A", inParallel, working.Stated("I_unit", "A", sheet.DischargeCurrentMaxA))
+	f.CurrentMaxA = working.Greatest("I_max", "A", f.DischargeMaxA, times("I_ch", "A", inParallel, working.Stated("I_unit", "A", sheet.ChargeCurrentMaxA)))
+	f.ShortCircuitKa = times("I_k", "kA", inParallel, working.Stated("I_k,unit", "kA", sheet.ShortCircuitKa))
+}
+
+// counted is the number of units joined in one way; 1 when they are joined in
+// the other. One unit need not say.
+func counted(s schema.Battery, n working.Number, way, symbol string) working.Number {
+	switch {
+	case !n.Known() || n.Value() == 1 || s.UnitsJoined.Is(way):
+		return n.As(symbol)
+	case !s.UnitsJoined.Stated():
+		return working.Unknown(symbol, "", s.UnitsJoined.At())
+	}
+	return working.Counted(symbol, 1, s.UnitsJoined.At())
+}
+
+func times(symbol, unit string, n, of working.Number) working.Number {
+	f := working.Formula{Symbol: symbol, Unit: unit, Text: n.Symbol() + " · " + of.Symbol(), Source: working.ByDefinition}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, n, of)
+}

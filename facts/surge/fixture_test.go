@@ -1,0 +1,124 @@
+package surge_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"testing"
+
+	"sunclause/facts/book"
+	"sunclause/facts/cable"
+	"sunclause/facts/circuit"
+	"sunclause/facts/pvstring"
+	"sunclause/facts/surge"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+type object = map[string]any
+
+type list = []any
+
+// site is a dwelling with two strings of ten modules, each on an input of its
+// own, S1 over an isolator. At the factor 1.15 a string has 569.25 V, and its
+// design current is 17.375 A. The AC side goes over a board to the supply, with
+// a device on a way of the board.
+func site() object {
+	return object{
+		"project": object{"reference": "test", "stage": "design", "country": "GB", "premises": "dwelling", "design_date": "2026-02-10"},
+		"site":    object{"temp_min_c": -15, "temp_max_c": 35, "lightning_ng_per_km2_yr": 0.7},
+		"datasheets": object{
+			"modules": object{"M": object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2,
+				"imp_a": 13.1, "voc_coeff_pct_per_k": -0.25, "bifacial": false}},
+			"inverters": object{"I": object{"dc_voltage_max_v": 1000, "dc_impulse_withstand_kv": 4, "mppts": list{object{}, object{}}, "ac_power_rated_w": 5000, "phases": 1}},
+			"spds": object{"DC": object{"type": "T2", "system": "pv_dc", "standard": "BS EN 61643-31:2019", "ucpv_v": 600, "iscpv_a": 1000},
+				"AC": object{"type": "T2", "system": "ac", "standard": "BS EN 61643-11", "uc_v": 275, "backup_device_max_a": 125}},
+			"protective_devices": object{"B32": object{"kind": "circuit_breaker", "rated_a": 32}},
+		},
+		"strings":   list{object{"id": "S1", "module": "M", "modules_in_series": 10}, object{"id": "S2", "module": "M", "modules_in_series": 10}},
+		"inverters": list{object{"id": "INV1", "datasheet": "I"}},
+		"isolators": list{object{"id": "Q1", "circuit": "pv_dc", "ways": list{object{"id": "1", "conductors_opened": "both"}}}},
+		"cables": list{run("R1", "S1", "Q1.1.in", "pv_string", 6), run("R2", "Q1.1.out", "INV1.1", "pv_string", 22), run("R3", "S2", "INV1.2", "pv_string", 9),
+			run("R4", "INV1.ac", "B1.2", "ac", 8), run("R5", "SUP", "B1.in", "ac", 3), run("R6", "MET", "EB", "earthing", 2)},
+		"ac": object{"supply": object{"id": "SUP", "voltage_v": 230, "prospective_fault_ka": 6},
+			"boards":           list{object{"id": "B1", "role": "main", "ways": list{object{"id": "1", "device": "B32"}, object{"id": "2", "device": "B32"}}}},
+			"overvoltage_risk": object{"danger_to_life": false, "safety_service": false, "significant_loss": false, "declined_by_owner": false}},
+		"earthing": object{"main_terminal": object{"id": "MET"}, "terminals": list{object{"id": "EB"}}, "lightning_protection": object{"fitted": false}},
+		"spds": list{
+			object{"id": "P1", "connected_at": "INV1.1", "circuit": "pv_dc", "datasheet": "DC", "live_leads_mm": 150, "earth_lead_mm": 200, "earthed_at": "EB"},
+			object{"id": "P2", "connected_at": "Q1.1.in", "circuit": "pv_dc", "datasheet": "DC"},
+			object{"id": "P3", "connected_at": "B1.1", "circuit": "ac", "datasheet": "AC"}},
+	}
+}
+
+func run(id, from, to, service string, length float64) object {
+	return object{"id": id, "from": from, "to": to, "service": service, "segments": list{object{"length_m": length}}}
+}
+
+// at goes down a document by names and numbers.
+func at(doc any, path ...any) object {
+	for _, p := range path {
+		if i, ok := p.(int); ok {
+			doc = doc.(list)[i]
+		} else {
+			doc = doc.(object)[p.(string)]
+		}
+	}
+	return doc.(object)
+}
+
+func rules() book.Book {
+	number := func(v float64) book.Parameter { return book.Parameter{Number: v} }
+	b := book.Book{Parameters: map[string]book.Parameter{
+		"voltage_method": {Text: "factor", IsText: true}, "surge_risk_level_until": {Text: "2022-09-27", IsText: true},
+		"voc_factor": number(1.15), "isc_factor": number(1.25), "spd_reach_m": number(10), "spd_uc_factor": number(1.1),
+		"ac_impulse_withstand_kv": number(2.5), "spd_up_over_withstand_max": number(0.8)},
+		Tables: map[string]*book.Table{"surge_critical_length": {}, "surge_environment_factor": {}}}
+	for word, k := range map[string]float64{"dwelling": 115, "commercial": 450} {
+		t := b.Tables["surge_critical_length"]
+		t.Rows = append(t.Rows, map[string]any{"premises": word, "k_m_per_km2_yr": k})
+	}
+	for word, k := range map[string]float64{"suburban": 85, "urban": 850} {
+		t := b.Tables["surge_environment_factor"]
+		t.Rows = append(t.Rows, map[string]any{"surroundings": word, "factor": k})
+	}
+	return b
+}
+
+func derive(t testing.TB, doc object) surge.Facts {
+	t.Helper()
+	text, err := json.Marshal(doc)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := schema.Decode("test", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	c := circuit.Of(&d.Installation)
+	pv := pvstring.Derive(&d.Installation, c, rules())
+	return surge.Derive(&d.Installation, c, pv, cable.Derive(&d.Installation, c, pv, rules()), rules())
+}
+
+func is(t *testing.T, what string, got working.Number, want float64) {
+	t.Helper()
+	if !got.Known() || got.Value() != want {
+		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
+	}
+}
+
+func wanting(t *testing.T, what string, got interface {
+	Known() bool
+	Missing() []string
+}, missing ...string) {
+	t.Helper()
+	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
+		t.Errorf("%s: known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
+	}
+}
+
+func flag(t *testing.T, what string, got working.Flag, want bool) {
+	t.Helper()
+	if !got.Known() || got.Value() != want {
+		t.Errorf("%s is %t (known %t, missing %v), want %t", what, got.Value(), got.Known(), got.Missing(), want)
+	}
+}

@@ -1,0 +1,166 @@
+package surge
+
+import (
+	"sunclause/facts/book"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Site holds what decides for the whole premises whether surge protection is
+// due, and what there is of it.
+type Site struct {
+	LightningNg          working.Number `json:"lightning_ng_per_km2_yr" words:"lightning ground flash density"`
+	SurgeCriticalLengthM working.Number `json:"surge_critical_length_m" words:"critical length of a DC route for such premises and lightning density"`
+	SurgeConsequence     working.Flag   `json:"overvoltage_consequence" words:"whether overvoltage could harm life, a safety service, or money or data of weight"`
+	SurgeDeclined        working.Flag   `json:"surge_protection_declined" words:"whether the owner declines surge protection"`
+	SurgeRefusalRecorded working.Flag   `json:"surge_refusal_recorded" words:"whether a paper records that refusal"`
+	SurgeByRiskLevel     working.Flag   `json:"surge_by_risk_level" words:"whether the design is so old that the calculated risk level decides"`
+	SurgeLineKm          working.Number `json:"surge_line_length_km" words:"weighted length of the lines that feed the premises"`
+	SurgeRiskLevel       working.Number `json:"surge_risk_level" words:"calculated risk level, CRL"`
+	SPDsAC               working.Number `json:"spds_ac" words:"surge protective devices on AC circuits"`
+	SPDsACAtOrigin       working.Number `json:"spds_ac_at_origin" words:"surge protective devices at the origin: at the supply, a meter or a main board"`
+	SPDsDC               working.Number `json:"spds_dc" words:"surge protective devices on PV circuits"`
+}
+
+func siteOf(in *schema.Installation, b book.Book) Site {
+	risk := in.AC.OvervoltageRisk
+	f := Site{
+		LightningNg:      flashDensity(in),
+		SurgeConsequence: anyOf(risk.DangerToLife, risk.SafetyService, risk.SignificantLoss),
+		SurgeDeclined:    declined(in),
+	}
+	f.SurgeRefusalRecorded = refusalRecorded(in)
+	f.SurgeByRiskLevel = notAfter(in.Project.DesignDate, b.Word("surge_risk_level_until"))
+	k := b.Keyed("surge_critical_length", "premises", working.StatedText(in.Project.Premises), "k_m_per_km2_yr", "k")
+	lcrit := working.Formula{Symbol: "L_crit", Unit: "m", Text: "k / N_g", Source: pvSection}
+	f.SurgeCriticalLengthM = lcrit.Of(func(x ...float64) float64 { return x[0] / x[1] }, k, f.LightningNg)
+	f.riskLevel(risk, b)
+	return f
+}
+
+// flashDensity is the flash density stated, or a tenth of the days of
+// thunderstorm. Of both the greater is taken, so that nothing is won by leaving
+// out one of them.
+func flashDensity(in *schema.Installation) working.Number {
+	stated := working.Stated("N_g", "1/(km²·yr)", in.Site.LightningNgPerKm2Yr)
+	days := working.Stated("N_k", "d/yr", in.AC.OvervoltageRisk.ThunderstormDaysPerYr)
+	if !days.Known() {
+		return stated
+	}
+	tenth := working.Formula{Symbol: "N_g", Unit: "1/(km²·yr)", Text: "N_k / 10",
+		Source: working.Source{Document: "UTE C 15-712-1, in a French trade course", Clause: "flash density", How: working.Read}}
+	derived := tenth.Of(func(x ...float64) float64 { return x[0] / 10 }, days)
+	if !stated.Known() {
+		return derived
+	}
+	return working.Greatest("N_g", "1/(km²·yr)", stated, derived)
+}
+
+// riskLevel is the calculated risk level of editions before 2022. The weighted
+// length counts lines at low voltage in full and buried or screened ones less.
+func (f *Site) riskLevel(risk schema.OvervoltageRisk, b book.Book) {
+	line := working.Formula{Symbol: "L_p", Unit: "km", Text: "2 · L_pal + L_pcl + 0.4 · L_pah + 0.2 · L_pch", Source: overvoltage}
+	f.SurgeLineKm = line.Of(func(x ...float64) float64 { return 2*x[0] + x[1] + 0.4*x[2] + 0.2*x[3] },
+		working.Stated("L_pal", "km", risk.LowVoltageOverheadKm), working.Stated("L_pcl", "km", risk.LowVoltageBuriedKm),
+		working.Stated("L_pah", "km", risk.HighVoltageOverheadKm), working.Stated("L_pch", "km", risk.HighVoltageBuriedKm))
+	env := b.Keyed("surge_environment_factor", "surroundings", working.StatedText(risk.Surroundings), "factor", "f_env")
+	crl := working.Formula{Symbol: "CRL", Text: "f_env / (L_p · N_g)", Source: overvoltage}
+	f.SurgeRiskLevel = crl.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) }, env, f.SurgeLineKm, f.LightningNg)
+}
+
+// anyOf is true as soon as one flag is, and false only when all are known to be.
+func anyOf(flags ...schema.Flag) working.Flag {
+	var missing []string
+	for _, f := range flags {
+		if f.Stated() && f.Value {
+			return working.Is(true, f.At())
+		}
+		if !f.Stated() {
+			missing = append(missing, f.At())
+		}
+	}
+	if missing != nil {
+		return working.UnknownFlag(missing...)
+	}
+	return working.Is(false, flags[0].At())
+}
+
+const refusal = "surge_protection_declined"
+
+// declined says whether the owner declines, there or among the decisions of
+// the customer.
+func declined(in *schema.Installation) working.Flag {
+	for _, d := range in.Handover.Decisions {
+		if d.Decision.Is(refusal) {
+			return working.Is(true, d.At())
+		}
+	}
+	return working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner)
+}
+
+// refusalRecorded says whether the refusal is in writing: by the reference of a
+// paper, a document handed over, or a decision that is.
+func refusalRecorded(in *schema.Installation) working.Flag {
+	record := in.AC.OvervoltageRisk.DeclinedRecord
+	flag := working.UnknownFlag(record.At())
+	if record.Stated() {
+		flag = working.Is(true, record.At())
+	}
+	for _, d := range in.Handover.Documents {
+		if d.Kind.Is("surge_protection_refusal") {
+			flag = working.Is(true, d.At())
+		}
+	}
+	for _, d := range in.Handover.Decisions {
+		if d.Decision.Is(refusal) {
+			return working.StatedFlag(d.InWriting)
+		}
+	}
+	return flag
+}
+
+// notAfter says whether a date is not after another. Dates in the form
+// year-month-day stand in the order of their letters.
+func notAfter(date schema.Text, last working.Text) working.Flag {
+	switch {
+	case !last.Known():
+		return working.UnknownFlag(last.Missing()...)
+	case !date.Stated():
+		return working.UnknownFlag(date.At())
+	}
+	return working.Is(date.Value <= last.Value(), date.At())
+}
+
+// count counts the devices. One whose circuit is not stated may be on any.
+func (f *Site) count(in *schema.Installation, all []SPD) {
+	f.SPDsAC = working.Unknown("n_AC", "", "/spds")
+	f.SPDsACAtOrigin, f.SPDsDC = working.Unknown("n_origin", "", "/spds"), working.Unknown("n_DC", "", "/spds")
+	if in.SPDs == nil {
+		return
+	}
+	var missing, unknownPlace []string
+	ac, origin, dc := 0, 0, 0
+	for _, s := range all {
+		missing = append(missing, s.Circuit.Missing()...)
+		switch s.Circuit.Value() {
+		case "pv_dc":
+			dc++
+		case "ac":
+			ac++
+			unknownPlace = append(unknownPlace, s.AtOrigin.Missing()...)
+			if s.AtOrigin.Value() {
+				origin++
+			}
+		}
+	}
+	if missing == nil {
+		f.SPDsAC, f.SPDsDC = working.Counted("n_AC", ac, "/spds"), working.Counted("n_DC", dc, "/spds")
+	} else {
+		f.SPDsAC, f.SPDsDC = working.Unknown("n_AC", "", missing...), working.Unknown("n_DC", "", missing...)
+	}
+	if missing = append(missing, unknownPlace...); missing == nil {
+		f.SPDsACAtOrigin = working.Counted("n_origin", origin, "/spds")
+	} else {
+		f.SPDsACAtOrigin = working.Unknown("n_origin", "", missing...)
+	}
+}
