@@ -97,8 +97,8 @@ func opensWithin(in *schema.Installation, current working.Number) working.Number
 	return working.Unknown("t", "s", d.Operates02sA.At(), d.Operates04sA.At(), d.Operates1sA.At(), d.Operates5sA.At())
 }
 
-// bondingDue is the least size of main bonds: half of the earthing conductor
-// that is due, between two bounds, or where the rule set says so and the supply
+// bondingDue is the least size of main bonds: half of the earthing conductor,
+// which counts as no larger than the lines ask for, between two bounds, or where the rule set says so and the supply
 // has protective multiple earthing, by the neutral of the supply.
 func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	method := b.Word("main_bonding_method")
@@ -112,7 +112,7 @@ func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 		return b.Cover("main_bonding_pme", "neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2), "bond_mm2", "S_b,min")
 	}
 	f := working.Formula{Symbol: "S_half", Unit: "mm²", Text: "S_E / 2, at least S_min, at most S_max", Source: mainBonding, Lookup: true}
-	half := f.Of(func(x ...float64) float64 { return math.Min(math.Max(x[0]/2, x[1]), x[2]) }, leastKnown("S_E", s.EarthingDueMm2, s.EarthingMm2),
+	half := f.Of(func(x ...float64) float64 { return math.Min(math.Max(x[0]/2, x[1]), x[2]) }, leastKnown("S_E", s.EarthingTableMm2, s.EarthingMm2),
 		b.Number("main_bond_min_mm2", "S_min"), b.Number("main_bond_max_mm2", "S_max"))
 	return cable.StandardSize("S_b,min", half, b)
 }
