@@ -3,6 +3,7 @@ package earthing
 import (
 	"math"
 	"slices"
+	"strings"
 
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
@@ -37,7 +38,7 @@ func systemOf(in *schema.Installation, f Facts, b book.Book) System {
 	s := System{
 		Lightning:         lightningOf(in, b),
 		Arrangement:       working.StatedText(in.Earthing.Arrangement),
-		FrameRegime:       b.Word("frame_regime"),
+		FrameRegime:       regime(b),
 		EarthingMm2:       sizeOf("S_E", earthing, b),
 		EarthingTableMm2:  cable.ProtectiveSize("S_E,tab", working.Stated("S_L", "mm²", in.AC.Supply.LineMm2), b),
 		EarthingAdiabatic: originAdiabatic(in, b),
@@ -53,6 +54,17 @@ func systemOf(in *schema.Installation, f Facts, b book.Book) System {
 	touch := working.Formula{Symbol: "U_T", Unit: "V", Text: "R_A · I_Δn / 1000", Source: touchVoltage}
 	s.TouchV = touch.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, s.ElectrodeOhm, s.ResidualMa)
 	return s
+}
+
+// regime is the advice that the rule set follows; a word that no rule knows
+// would switch rules off.
+func regime(b book.Book) working.Text {
+	word := b.Word("frame_regime")
+	known := []string{"iec_62548", "iet_code_of_practice", "guide_2012"}
+	if word.Known() && !slices.Contains(known, word.Value()) {
+		return working.UnknownText("a word that frame_regime knows: " + strings.Join(known, ", "))
+	}
+	return word
 }
 
 // leastKnown is the least of those sizes that are known, any of which will do;
@@ -105,6 +117,8 @@ func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	switch {
 	case !method.Known():
 		return working.Unknown("S_b,min", "mm²", method.Missing()...)
+	case !slices.Contains([]string{"half", "half_or_pme"}, method.Value()):
+		return working.Unknown("S_b,min", "mm²", "a word that main_bonding_method knows: half, half_or_pme")
 	case method.Value() == "half":
 	case !s.Arrangement.Known():
 		return working.Unknown("S_b,min", "mm²", s.Arrangement.Missing()...)
