@@ -39,10 +39,15 @@ func electrodes(in *schema.Installation, b book.Book) []Electrode {
 	return all
 }
 
-// resistanceOf takes the latest reading of an electrode, and without readings
-// what is stated of it. A reading that may be of another electrode, or whose
-// date cannot be compared, leaves the resistance unknown.
+// resistanceOf takes the latest reading of an electrode, and where the readings
+// have none of it what is stated. Once built, the readings must be there: a
+// bad one left out must not give way to what the designer hoped for. A reading
+// that may be of another electrode, or whose date cannot be compared, leaves
+// the resistance unknown.
 func resistanceOf(in *schema.Installation, e schema.EarthElectrode) working.Number {
+	if in.Commissioning.Electrodes == nil && in.Project.Stage.Is("as_built") {
+		return working.Unknown("R_A", "Ω", in.Commissioning.Member("electrodes"))
+	}
 	var own []schema.ElectrodeReading
 	for _, r := range in.Commissioning.Electrodes {
 		if !r.Part.Stated() && len(in.Earthing.Electrodes) > 1 {

@@ -37,15 +37,13 @@ func house() object {
 				"separation": "none", "leakage_current_ma": 12, "insulation_min_kohm": 25}},
 			"cables": object{"c4": copper(4), "c6": copper(6), "c10": copper(10), "c16": copper(16), "al16": object{"csa_mm2": 16, "conductor": "aluminium"},
 				"unknown": object{"csa_mm2": 35}},
-			"protective_devices": object{"fuse63": object{"kind": "fuse", "rated_a": 63, "operates_0_4s_a": 605, "operates_5s_a": 320},
-				"rccb300": object{"kind": "rccb", "residual_current_ma": 300}, "mcb32": object{"kind": "circuit_breaker"},
-				"rcbo100": object{"kind": "rcbo", "residual_current_ma": 100}},
+			"protective_devices": object{"fuse63": object{"kind": "fuse", "rated_a": 63, "operates_0_4s_a": 605, "operates_5s_a": 320}},
 		},
 		"strings":   list{object{"id": "S1", "module": "M", "modules_in_series": 10}},
 		"inverters": list{object{"id": "INV1", "datasheet": "I"}},
 		"ac": object{
 			"supply": object{"id": "SUP", "voltage_v": 230, "ze_ohm": 0.21, "device": "fuse63", "neutral_mm2": 25, "line_mm2": 25},
-			"boards": list{object{"id": "B1", "joined_in": "SUP", "ways": list{object{"id": "1", "serves": "pv_supply", "device": "mcb32", "rcd": "rccb300"}}}},
+			"boards": list{object{"id": "B1", "joined_in": "SUP", "ways": list{object{"id": "1", "serves": "pv_supply"}}}},
 		},
 		"cables": list{
 			run("R1", "S1", "INV1.1", "pv_string", ""), run("R2", "MET", "EB1", "earthing", "c16"), run("R3", "EB1", "FR1", "bonding", "c10"),

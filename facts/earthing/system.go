@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"sunclause/facts/book"
-	"sunclause/facts/cable"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -18,9 +17,7 @@ type System struct {
 	Arrangement         working.Text   `json:"arrangement" words:"system earthing at the origin: TN-S, TN-C-S, TT, …"`
 	FrameRegime         working.Text   `json:"frame_regime" words:"whose advice on connecting frames the rule set follows"`
 	ElectrodeCount      working.Number `json:"installation_electrodes" words:"earth electrodes that serve the installation"`
-	ElectrodeOhm        working.Number `json:"electrode_resistance_ohm" words:"resistance to earth of the installation's electrode"`
-	ResidualMa          working.Number `json:"pv_residual_current_ma" words:"greatest rated residual current of the devices on the generators' ways"`
-	TouchV              working.Number `json:"electrode_touch_v" words:"voltage on the electrode at which those devices trip"`
+	ElectrodeOhm        working.Number `json:"electrode_resistance_ohm" words:"greatest resistance to earth of an electrode that serves the installation"`
 	EarthingMm2         working.Number `json:"earthing_conductor_mm2" words:"cross-section of the earthing conductor, as copper"`
 	EarthingTableMm2    working.Number `json:"earthing_conductor_table_mm2" words:"cross-section of the earthing conductor by that of the lines"`
 	EarthingAdiabatic   working.Number `json:"earthing_conductor_adiabatic_mm2" words:"cross-section that stands the earth fault current until the supply's device opens"`
@@ -40,7 +37,7 @@ func systemOf(in *schema.Installation, f Facts, b book.Book) System {
 		Arrangement:       working.StatedText(in.Earthing.Arrangement),
 		FrameRegime:       regime(b),
 		EarthingMm2:       sizeOf("S_E", earthing, b),
-		EarthingTableMm2:  cable.ProtectiveSize("S_E,tab", working.Stated("S_L", "mm²", in.AC.Supply.LineMm2), b),
+		EarthingTableMm2:  ProtectiveSize("S_E,tab", working.Stated("S_L", "mm²", in.AC.Supply.LineMm2), b),
 		EarthingAdiabatic: originAdiabatic(in, b),
 		EarthingBuried:    working.StatedFlag(earthing.Buried),
 		EarthingBuriedMm2: buriedLeast("S_buried", earthing, b),
@@ -50,9 +47,6 @@ func systemOf(in *schema.Installation, f Facts, b book.Book) System {
 	s.MainBondingDueMm2 = bondingDue(in, s, b)
 	s.electrode(f.Electrodes)
 	s.bonds(f.MainBonds)
-	s.ResidualMa = residualOfGenerators(in)
-	touch := working.Formula{Symbol: "U_T", Unit: "V", Text: "R_A · I_Δn / 1000", Source: touchVoltage}
-	s.TouchV = touch.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, s.ElectrodeOhm, s.ResidualMa)
 	return s
 }
 
@@ -83,8 +77,8 @@ func originAdiabatic(in *schema.Installation, b book.Book) working.Number {
 	fault := working.Formula{Symbol: "I_f", Unit: "A", Text: "U_0 / Z_e", Source: faultAtOrigin}
 	current := fault.Of(func(x ...float64) float64 { return x[0] / x[1] },
 		working.Stated("U_0", "V", in.AC.Supply.VoltageV), working.Stated("Z_e", "Ω", in.AC.Supply.ZeOhm))
-	size := cable.Adiabatic("S_ad", current, opensWithin(in, current), heating(in.Earthing.EarthingConductor, b))
-	return cable.StandardSize("S_E,ad", size, b)
+	size := Adiabatic("S_ad", current, opensWithin(in, current), heating(in.Earthing.EarthingConductor, b))
+	return StandardSize("S_E,ad", size, b)
 }
 
 // opensWithin is the shortest time for which the maker of the supply's device
@@ -123,16 +117,16 @@ func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	case !s.Arrangement.Known():
 		return working.Unknown("S_b,min", "mm²", s.Arrangement.Missing()...)
 	case s.Arrangement.Value() == "TN-C-S":
-		return b.Cover("main_bonding_pme", "neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2), "bond_mm2", "S_b,min")
+		return b.Pick("main_bonding_pme", book.UpTo("neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2))).Number("bond_mm2", "S_b,min")
 	}
 	f := working.Formula{Symbol: "S_half", Unit: "mm²", Text: "S_E / 2, at least S_min, at most S_max", Source: mainBonding, Lookup: true}
 	half := f.Of(func(x ...float64) float64 { return math.Min(math.Max(x[0]/2, x[1]), x[2]) }, leastKnown("S_E", s.EarthingTableMm2, s.EarthingMm2),
 		b.Number("main_bond_min_mm2", "S_min"), b.Number("main_bond_max_mm2", "S_max"))
-	return cable.StandardSize("S_b,min", half, b)
+	return StandardSize("S_b,min", half, b)
 }
 
-// electrode takes the electrodes that serve the installation. Those in parallel
-// have together no more resistance than the best of them.
+// electrode takes the electrodes that serve the installation. Of several, the
+// worst counts: any of them may be the one that is left.
 func (s *System) electrode(all []Electrode) {
 	missing := []string{"/earthing/electrodes"}
 	s.ElectrodeCount, s.ElectrodeOhm = working.Unknown("n_el", "", missing...), working.Unknown("R_A", "Ω", missing...)
@@ -151,7 +145,7 @@ func (s *System) electrode(all []Electrode) {
 	}
 	s.ElectrodeCount = working.Counted("n_el", len(own), missing[0])
 	if len(own) > 0 {
-		s.ElectrodeOhm = working.Least("R_A", "Ω", own...)
+		s.ElectrodeOhm = working.Greatest("R_A", "Ω", own...)
 	}
 }
 

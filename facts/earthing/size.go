@@ -1,4 +1,4 @@
-package cable
+package earthing
 
 import (
 	"math"
@@ -22,12 +22,6 @@ func Adiabatic(symbol string, current, time, k working.Number) working.Number {
 	return f.Of(func(x ...float64) float64 { return math.Sqrt(x[0]*x[0]*x[1]) / x[2] }, current, time, k)
 }
 
-// Withstand is the energy I²t that a conductor stands: k²S².
-func Withstand(symbol string, k, size working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "A²s", Text: k.Symbol() + "² · " + size.Symbol() + "²", Source: adiabatic}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[0] * x[1] * x[1] }, k, size)
-}
-
 // ProtectiveSize is the cross-section of a protective conductor selected by
 // that of the line conductor of the same metal, as a size that is made: as
 // large up to 16 mm², 16 mm² up to 35 mm², half of it above.
@@ -48,5 +42,5 @@ func ProtectiveSize(symbol string, line working.Number, b book.Book) working.Num
 // StandardSize is the least cross-section made that is not below the one
 // worked out.
 func StandardSize(symbol string, size working.Number, b book.Book) working.Number {
-	return b.Cover("conductor_sizes", "size_mm2", size, "size_mm2", symbol)
+	return b.Pick("conductor_sizes", book.UpTo("size_mm2", size)).Number("size_mm2", symbol)
 }

@@ -1,0 +1,185 @@
+package book
+
+import (
+	"slices"
+
+	"sunclause/facts/working"
+)
+
+// Any in a key column of a table holds for every word and number.
+const Any = "any"
+
+// Key is one condition on the rows of a table.
+type Key struct {
+	column  string
+	word    working.Text
+	number  working.Number
+	numeric bool
+	atMost  bool
+}
+
+// Is asks for rows with a word in a column.
+func Is(column string, word working.Text) Key { return Key{column: column, word: word} }
+
+// Equals asks for rows with a number in a column.
+func Equals(column string, n working.Number) Key {
+	return Key{column: column, number: n, numeric: true}
+}
+
+// UpTo asks for the row with the least number in a column that is not below the
+// quantity: where a book says that a value between two rows takes the next
+// higher one.
+func UpTo(column string, n working.Number) Key {
+	return Key{column: column, number: n, numeric: true, atMost: true}
+}
+
+func (k Key) known() bool {
+	if k.numeric {
+		return k.number.Known()
+	}
+	return k.word.Known()
+}
+
+// missing names what would have to be stated, or to be stated otherwise.
+func (k Key) missing() []string {
+	if k.numeric {
+		return slices.Concat(k.number.Missing(), k.number.Pointers())
+	}
+	return append(slices.Clone(k.word.Missing()), pointer(k.word)...)
+}
+
+func pointer(t working.Text) []string {
+	if t.Known() && t.At() != "" {
+		return []string{t.At()}
+	}
+	return nil
+}
+
+// match tells how a row stands to a key.
+type match int
+
+const (
+	no match = iota
+	perhaps
+	yes
+)
+
+func (k Key) match(cell any) match {
+	switch n, isNumber := cell.(float64); {
+	case cell == Any:
+		return yes
+	case cell == nil:
+		return no
+	case !k.known():
+		return perhaps
+	case k.atMost && isNumber && n >= k.number.Value(),
+		k.numeric && !k.atMost && isNumber && n == k.number.Value(),
+		!k.numeric && cell == k.word.Value():
+		return yes
+	}
+	return no
+}
+
+// Row is the row of a table that was picked by its keys, or the reason why none
+// was.
+type Row struct {
+	table   *Table
+	cells   map[string]any
+	keys    []Key
+	missing []string
+	lacked  bool // no row of the table holds; nothing was unknown
+}
+
+// Pick takes the first row that every key holds for, and among the steps of an
+// UpTo the lowest. Where a row could hold if something unknown were known, and
+// comes before one that does, there is no answer: a table is never guessed at.
+func (b Book) Pick(table string, keys ...Key) Row {
+	t, ok := b.Tables[table]
+	if !ok {
+		return Row{missing: []string{lacks("table", table)}}
+	}
+	r := Row{table: t, keys: keys}
+	best := no
+	for _, cells := range t.Rows {
+		m := yes
+		for _, k := range keys {
+			m = min(m, k.match(cells[k.column]))
+		}
+		if m != no && (best == no || lower(keys, cells, r.cells)) {
+			best, r.cells = m, cells
+		}
+	}
+	if best == yes {
+		return r
+	}
+	return Row{table: t, keys: keys, missing: unmet(keys, best), lacked: best == no}
+}
+
+// lower reports whether a row is on a lower step than another.
+func lower(keys []Key, cells, than map[string]any) bool {
+	for _, k := range keys {
+		a, isNumber := cells[k.column].(float64)
+		b, wasNumber := than[k.column].(float64)
+		if k.atMost && isNumber && wasNumber && a != b {
+			return a < b
+		}
+	}
+	return false
+}
+
+// unmet names what is missing: the unknown keys, or all where every key is
+// known and no row holds.
+func unmet(keys []Key, best match) []string {
+	var names []string
+	for _, k := range keys {
+		if best == no || !k.known() {
+			names = append(names, k.missing()...)
+		}
+	}
+	return names
+}
+
+// Lacked reports whether every key was known and the table has no such row.
+func (r Row) Lacked() bool {
+	return r.lacked && !slices.ContainsFunc(r.keys, func(k Key) bool { return !k.known() })
+}
+
+// Number takes a cell of the row as a quantity.
+func (r Row) Number(column, symbol string) working.Number {
+	if r.cells == nil {
+		return working.Unknown(symbol, r.unit(column), r.missing...)
+	}
+	v, ok := r.cells[column].(float64)
+	if !ok {
+		return working.Unknown(symbol, r.unit(column), unmet(r.keys, no)...)
+	}
+	f := working.Formula{Symbol: symbol, Unit: r.unit(column), Text: "table “" + r.table.Title + "”", Source: r.table.Source, Lookup: true}
+	var numbers []working.Number
+	at := ""
+	for _, k := range r.keys {
+		if k.numeric && k.known() {
+			numbers = append(numbers, k.number)
+		} else if k.known() && at == "" {
+			at = k.word.At()
+		}
+	}
+	return f.Of(func(...float64) float64 { return v }, numbers...).ChosenBy(at)
+}
+
+// Word takes a cell of the row as a word.
+func (r Row) Word(column string) working.Text {
+	if r.cells == nil {
+		return working.UnknownText(r.missing...)
+	}
+	if v, ok := r.cells[column].(string); ok {
+		return working.Word(v, "")
+	}
+	return working.UnknownText(unmet(r.keys, no)...)
+}
+
+func (r Row) unit(column string) string {
+	if r.table == nil {
+		return ""
+	}
+	return r.table.unit(column)
+}
