@@ -42,5 +42,15 @@ func ProtectiveSize(symbol string, line working.Number, b book.Book) working.Num
 // StandardSize is the least cross-section made that is not below the one
 // worked out.
 func StandardSize(symbol string, size working.Number, b book.Book) working.Number {
-	return b.Pick("conductor_sizes", book.UpTo("size_mm2", size)).Number("size_mm2", symbol)
+	return covering(b, "conductor_sizes", "size_mm2", size, "size_mm2", symbol)
+}
+
+// covering takes from a table the cell of the first row that reaches as far as
+// a quantity. What the quantity lacks is what is missing.
+func covering(b book.Book, table, key string, of working.Number, want, symbol string) working.Number {
+	n := b.Pick(table, book.UpTo(key, of)).Number(want, symbol)
+	if !of.Known() {
+		return working.Unknown(symbol, n.Unit(), of.Missing()...)
+	}
+	return n
 }

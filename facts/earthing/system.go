@@ -117,7 +117,7 @@ func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	case !s.Arrangement.Known():
 		return working.Unknown("S_b,min", "mm²", s.Arrangement.Missing()...)
 	case s.Arrangement.Value() == "TN-C-S":
-		return b.Pick("main_bonding_pme", book.UpTo("neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2))).Number("bond_mm2", "S_b,min")
+		return covering(b, "main_bonding_pme", "neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2), "bond_mm2", "S_b,min")
 	}
 	f := working.Formula{Symbol: "S_half", Unit: "mm²", Text: "S_E / 2, at least S_min, at most S_max", Source: mainBonding, Lookup: true}
 	half := f.Of(func(x ...float64) float64 { return math.Min(math.Max(x[0]/2, x[1]), x[2]) }, leastKnown("S_E", s.EarthingTableMm2, s.EarthingMm2),

@@ -29,7 +29,7 @@ func watches(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cab
 	all := make([]Watch, len(in.Inverters))
 	for i, inv := range in.Inverters {
 		all[i] = watchOf(in, inv, b)
-		all[i].InsulationArrayKohm = b.Pick("array_insulation", book.UpTo("up_to_w", pv.Inverters[i].DcPowerW)).Number("resistance_kohm", "R_array")
+		all[i].InsulationArrayKohm = covering(b, "array_insulation", "up_to_w", pv.Inverters[i].DcPowerW, "resistance_kohm", "R_array")
 		all[i].alarms(in.Earthing.Alarms, inv)
 		all[i].earths(inv, c, cables, n)
 	}
