@@ -24,24 +24,25 @@ import (
 // Facts are all facts of one installation. A list is nil when the document does
 // not state the parts it is about, which is not the same as having none.
 type Facts struct {
-	Installation Installation         `json:"installation" words:"the installation as a whole"`
-	Strings      []String             `json:"strings" words:"PV strings"`
-	Mppts        []pvstring.Mppt      `json:"mppts" words:"tracking inputs of the inverters"`
-	Inverters    []Inverter           `json:"inverters" words:"inverters"`
-	Isolators    []isolator.Isolator  `json:"isolators" words:"isolators"`
-	Runs         []Run                `json:"runs" words:"runs of cable"`
-	Segments     []cable.Segment      `json:"segments" words:"stretches of runs with the same conditions all along"`
-	SPDs         []surge.SPD          `json:"spds" words:"surge protective devices"`
-	Frames       []earthing.Frame     `json:"frames" words:"array frames and other metal of the PV work"`
+	Installation Installation        `json:"installation" words:"the installation as a whole"`
+	Strings      []String            `json:"strings" words:"PV strings"`
+	Mppts        []pvstring.Mppt     `json:"mppts" words:"tracking inputs of the inverters"`
+	Inverters    []Inverter          `json:"inverters" words:"inverters"`
+	Isolators    []isolator.Isolator `json:"isolators" words:"isolators"`
+	Runs         []Run               `json:"runs" words:"runs of cable"`
+	Segments     []cable.Segment     `json:"segments" words:"stretches of runs with the same conditions all along"`
+	SPDs         []surge.SPD         `json:"spds" words:"surge protective devices"`
+	Frames       []earthing.Frame    `json:"frames" words:"array frames and other metal of the PV work"`
+	Labels       []label.Label       `json:"labels" words:"labels and notices put up"`
+	LabelPlaces  []label.Place       `json:"label_places" words:"places where the label table asks for a label"`
+	Circuits     []accircuit.Circuit `json:"circuits" words:"AC circuits of the generators"`
+	Boards       []accircuit.Board   `json:"boards" words:"distribution boards"`
+	Batteries    []storage.Battery   `json:"batteries" words:"batteries"`
+
 	MainBonds    []earthing.MainBond  `json:"main_bonds" words:"main bonding conductors of the building"`
 	Electrodes   []earthing.Electrode `json:"electrodes" words:"earth electrodes"`
 	EarthedPoles []earthing.Pole      `json:"earthed_poles" words:"poles of arrays earthed on purpose"`
 	Alarms       []earthing.Alarm     `json:"alarms" words:"earth-fault alarms"`
-	Labels       []label.Label        `json:"labels" words:"labels and notices put up"`
-	LabelPlaces  []label.Place        `json:"label_places" words:"places where the label table asks for a label"`
-	Circuits     []accircuit.Circuit  `json:"circuits" words:"AC circuits of the generators"`
-	Boards       []accircuit.Board    `json:"boards" words:"distribution boards"`
-	Batteries    []storage.Battery    `json:"batteries" words:"batteries"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts
@@ -49,9 +50,11 @@ type Facts struct {
 var Lists = map[string]string{
 	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators",
 	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
-	"main_bonds": "/earthing/main_bonds", "electrodes": "/earthing/electrodes", "earthed_poles": "/earthing/poles", "alarms": "/earthing/alarms",
 	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
 	"batteries": "/storage/batteries",
+
+	"main_bonds": "/earthing/main_bonds", "electrodes": "/earthing/electrodes",
+	"earthed_poles": "/earthing/poles", "alarms": "/earthing/alarms",
 }
 
 // String puts together what the rooms know of one string.
@@ -85,21 +88,18 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	ac := accircuit.Derive(in, c, pv, cables, b)
 	store := storage.Derive(in, c, pv, cables, b)
 	f := &Facts{
-		Mppts:        pv.Mppts,
-		Isolators:    isolator.Derive(in, c, pv),
-		Segments:     cables.Segments,
-		SPDs:         surges.SPDs,
-		Frames:       earth.Frames,
-		MainBonds:    earth.MainBonds,
-		Electrodes:   earth.Electrodes,
-		EarthedPoles: earth.Poles,
-		Alarms:       earth.Alarms,
-		Labels:       labels.Labels,
-		LabelPlaces:  labels.Places,
-		Circuits:     ac.Circuits,
-		Boards:       ac.Boards,
-		Batteries:    store.Batteries,
+		Mppts:       pv.Mppts,
+		Isolators:   isolator.Derive(in, c, pv),
+		Segments:    cables.Segments,
+		SPDs:        surges.SPDs,
+		Frames:      earth.Frames,
+		Labels:      labels.Labels,
+		LabelPlaces: labels.Places,
+		Circuits:    ac.Circuits,
+		Boards:      ac.Boards,
+		Batteries:   store.Batteries,
 	}
+	f.MainBonds, f.Electrodes, f.EarthedPoles, f.Alarms = earth.MainBonds, earth.Electrodes, earth.Poles, earth.Alarms
 	for i, s := range pv.Strings {
 		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
 	}

@@ -17,7 +17,7 @@ import (
 var (
 	extraneousPart = working.Source{Document: "IET Guidance Note 8, Earthing and Bonding", Clause: "extraneous-conductive-parts", How: working.Read}
 	mainBonding    = working.Source{Document: "IEC 60364-5-54", Edition: "2011", Clause: "544.1", How: working.Memory}
-	separation     = working.Source{Document: "IEC 62305-3", Edition: "2010", Clause: "6.3", How: working.Memory}
+	separation     = working.Source{Document: "IEC 62305-3", Edition: "2010", Clause: "6.3", How: working.Read}
 	faultAtOrigin  = working.Source{Document: "IEC 60364-4-41", Clause: "411.4.4", How: working.Memory}
 	insulationTest = working.Source{Document: "IEC 62109-2", Edition: "2011", Clause: "4.8.2", How: working.Memory}
 	sameConduction = working.Source{Document: "BS 7671", Edition: "2018+A2:2022", Clause: "544.1.1, same conductance in another metal", How: working.Memory}
