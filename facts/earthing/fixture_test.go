@@ -102,7 +102,7 @@ func rules() book.Book {
 	table(b, "lightning_class", "class", "k_i", "I", 0.08, "II", 0.06, "III", 0.04, "IV", 0.04)
 	table(b, "lightning_down_conductors", "from", "k_c", 1, 1, 2, 0.66, 3, 0.44)
 	table(b, "lightning_gap", "material", "k_m", "air", 1, "masonry", 0.5)
-	table(b, "array_insulation", "up_to_w", "resistance_kohm", 20000, 30, 30000, 20, 50000, 15, 100000, 10, 200000, 7)
+	table(b, "array_insulation", "up_to_w", "resistance_kohm", 20000, 30, 30000, 20, 50000, 15, 100000, 10, 200000, 7, 400000, 4)
 	table(b, "earthing_conductor_k", "conductor", "k", "copper_insulated", 143, "copper_bare", 159, "steel_bare", 58)
 	return b
 }
