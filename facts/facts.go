@@ -42,26 +42,35 @@ type Facts struct {
 	Circuits     []accircuit.Circuit `json:"circuits" words:"AC circuits of the generators"`
 	Boards       []accircuit.Board   `json:"boards" words:"distribution boards"`
 	Batteries    []storage.Battery   `json:"batteries" words:"batteries"`
+
+	MainBonds    []earthing.MainBond  `json:"main_bonds" words:"main bonding conductors of the building"`
+	Electrodes   []earthing.Electrode `json:"electrodes" words:"earth electrodes"`
+	EarthedPoles []earthing.Pole      `json:"earthed_poles" words:"poles of arrays earthed on purpose"`
+	Alarms       []earthing.Alarm     `json:"alarms" words:"earth-fault alarms"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts
 // come from: what is missing when the list is.
 var Lists = map[string]string{
-	"strings":      "/strings",
-	"mppts":        "/inverters",
-	"inverters":    "/inverters",
-	"isolators":    "/isolators",
-	"arrays":       "/arrays",
-	"runs":         "/cables",
-	"segments":     "/cables",
-	"spds":         "/spds",
-	"frames":       "/earthing/frames",
-	"connectors":   "/cables",
-	"labels":       "/labels",
-	"label_places": "/labels",
-	"circuits":     "/ac/circuits",
-	"boards":       "/ac/boards",
-	"batteries":    "/storage/batteries",
+	"strings":       "/strings",
+	"mppts":         "/inverters",
+	"inverters":     "/inverters",
+	"isolators":     "/isolators",
+	"arrays":        "/arrays",
+	"runs":          "/cables",
+	"segments":      "/cables",
+	"spds":          "/spds",
+	"frames":        "/earthing/frames",
+	"connectors":    "/cables",
+	"labels":        "/labels",
+	"label_places":  "/labels",
+	"circuits":      "/ac/circuits",
+	"boards":        "/ac/boards",
+	"batteries":     "/storage/batteries",
+	"main_bonds":    "/earthing/main_bonds",
+	"electrodes":    "/earthing/electrodes",
+	"earthed_poles": "/earthing/poles",
+	"alarms":        "/earthing/alarms",
 }
 
 // String puts together what the rooms know of one string.
@@ -109,6 +118,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 		Boards:      ac.Boards,
 		Batteries:   store.Batteries,
 	}
+	f.MainBonds, f.Electrodes, f.EarthedPoles, f.Alarms = earth.MainBonds, earth.Electrodes, earth.Poles, earth.Alarms
 	for i, s := range pv.Strings {
 		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
 	}

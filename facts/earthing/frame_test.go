@@ -1,0 +1,104 @@
+package earthing_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+// The method and the limits of 22 kΩ at 10 mA and 6.67 kΩ at 30 mA are those of
+// IET Guidance Note 8 as forums of the trade quote them; 459 kΩ at 0.5 mA too.
+func TestExtraneousLimit(t *testing.T) {
+	for _, c := range []struct{ milliamps, want float64 }{{10, 22}, {30, 6.667}, {0.5, 459}} {
+		b := rules()
+		p := b.Parameters["body_current_max_ma"]
+		p.Number = c.milliamps
+		b.Parameters["body_current_max_ma"] = p
+		near(t, "limit", deriveBy(t, house(), b).Frames[0].LimitKohm, c.want, 0.001)
+	}
+}
+
+func TestExtraneous(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		kohm    float64
+		touches any
+		want    bool
+	}{
+		{"far above", 1800, false, false},
+		{"just above", 22.1, false, false},
+		{"at the limit", 22, false, true},
+		{"touches metal, as if measured high", 1800, true, true},
+		{"low, though nothing is said to touch", 0.001, nil, true},
+	} {
+		doc := house()
+		frame(doc)["resistance_to_main_terminal_kohm"] = c.kohm
+		if frame(doc)["touches_building_metal"] = c.touches; c.touches == nil {
+			delete(frame(doc), "touches_building_metal")
+		}
+		is(t, c.name, derive(t, doc).Frames[0].Extraneous, c.want)
+	}
+}
+
+func TestExtraneousUnknown(t *testing.T) {
+	doc := house()
+	delete(frame(doc), "resistance_to_main_terminal_kohm")
+	f := derive(t, doc).Frames[0].Extraneous
+	wanting(t, "not measured", f.Known(), f.Missing(), "/earthing/frames/0/resistance_to_main_terminal_kohm")
+	doc = house()
+	delete(frame(doc), "touches_building_metal")
+	f = derive(t, doc).Frames[0].Extraneous
+	wanting(t, "measured high, touching not known", f.Known(), f.Missing(), "/earthing/frames/0/touches_building_metal")
+	doc = house()
+	delete(at(doc, "ac", "supply"), "voltage_v")
+	f = derive(t, doc).Frames[0].Extraneous
+	wanting(t, "no voltage", f.Known(), f.Missing(), "/ac/supply/voltage_v")
+}
+
+// A lower resistance never makes a part less extraneous.
+func TestLowerResistanceNeverHelps(t *testing.T) {
+	rapid.Check(t, func(t *rapid.T) {
+		high := rapid.Float64Range(0.001, 100).Draw(t, "kΩ")
+		low := high * rapid.Float64Range(0.001, 1).Draw(t, "share")
+		of := func(kohm float64) bool {
+			doc := house()
+			frame(doc)["resistance_to_main_terminal_kohm"] = kohm
+			return derive(t, doc).Frames[0].Extraneous.Value()
+		}
+		if of(high) && !of(low) {
+			t.Errorf("extraneous at %v kΩ and not at %v", high, low)
+		}
+	})
+}
+
+func TestExposed(t *testing.T) {
+	for class, want := range map[string]bool{"II": false, "III": false, "I": true, "0": true} {
+		doc := house()
+		at(doc, "datasheets", "modules", "M")["protection_class"] = class
+		is(t, "class "+class, derive(t, doc).Frames[0].Exposed, want)
+	}
+	doc := house()
+	delete(at(doc, "datasheets", "modules", "M"), "protection_class")
+	f := derive(t, doc).Frames[0].Exposed
+	wanting(t, "class not stated", f.Known(), f.Missing(), "/datasheets/modules/M/protection_class")
+	doc = house()
+	delete(frame(doc), "strings")
+	f = derive(t, doc).Frames[0].Exposed
+	wanting(t, "strings not stated", f.Known(), f.Missing(), "/earthing/frames/0/strings")
+}
+
+func TestInvertersSeparated(t *testing.T) {
+	for word, want := range map[string]bool{"none": false, "simple": true, "transformer": true} {
+		doc := house()
+		at(doc, "datasheets", "inverters", "I")["separation"] = word
+		is(t, word, derive(t, doc).Frames[0].InvertersSplit, want)
+	}
+	doc := house()
+	delete(at(doc, "datasheets", "inverters", "I"), "separation")
+	f := derive(t, doc).Frames[0].InvertersSplit
+	wanting(t, "separation not stated", f.Known(), f.Missing(), "/datasheets/inverters/I/separation")
+	doc = house()
+	doc["cables"] = doc["cables"].(list)[1:]
+	f = derive(t, doc).Frames[0].InvertersSplit
+	wanting(t, "string not traced", f.Known(), f.Missing(), "/cables")
+}

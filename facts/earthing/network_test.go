@@ -1,0 +1,89 @@
+package earthing_test
+
+import (
+	"testing"
+
+	"pgregory.net/rapid"
+)
+
+func add(doc object, runs ...object) object {
+	for _, r := range runs {
+		doc["cables"] = append(doc["cables"].(list), r)
+	}
+	return doc
+}
+
+func TestBondSize(t *testing.T) {
+	for _, c := range []struct {
+		name string
+		doc  object
+		want float64
+	}{
+		{"thinnest on the way", house(), 10},
+		{"a second way by a thicker conductor", add(house(), run("R5", "FR1", "MET", "bonding", "c16")), 16},
+		{"a second way by a thinner conductor", add(house(), run("R5", "FR1", "MET", "bonding", "c4")), 10},
+		{"a second way of unknown size", add(house(), run("R5", "FR1", "MET", "bonding", "unknown")), 10},
+	} {
+		near(t, c.name, derive(t, c.doc).Frames[0].BondMm2, c.want, 0)
+	}
+	doc := house()
+	at(doc, "cables", 2)["cable"] = "al16"
+	near(t, "16 mm² of aluminium as copper", derive(t, doc).Frames[0].BondMm2, 9.76, 1e-9)
+	at(doc, "cables", 2)["conductors_per_pole"] = 2
+	near(t, "two of them; the earthing conductor is thinner", derive(t, doc).Frames[0].BondMm2, 16, 1e-9)
+}
+
+func TestBondUnknown(t *testing.T) {
+	doc := house()
+	doc["cables"] = doc["cables"].(list)[:2]
+	f := derive(t, doc).Frames[0]
+	wanting(t, "no run to the frame", f.BondMm2.Known(), f.BondMm2.Missing(), "/cables")
+	wanting(t, "what it is earthed through", f.EarthedThrough.Known(), f.EarthedThrough.Missing(), "/cables")
+	doc = house()
+	delete(at(doc, "cables", 2), "cable")
+	f = derive(t, doc).Frames[0]
+	wanting(t, "cable not stated", f.BondMm2.Known(), f.BondMm2.Missing(), "/cables/2/cable")
+	doc = house()
+	at(doc, "cables", 2)["cable"] = "unknown"
+	f = derive(t, doc).Frames[0]
+	wanting(t, "metal not stated", f.BondMm2.Known(), f.BondMm2.Missing(), "/datasheets/cables/unknown/conductor")
+}
+
+func TestEarthedThrough(t *testing.T) {
+	if got := derive(t, house()).Frames[0].EarthedThrough.Value(); got != "main_terminal" {
+		t.Errorf("earthed through %q", got)
+	}
+	doc := house()
+	at(doc, "earthing")["electrodes"] = list{object{"id": "EL1", "serves": "array"}}
+	at(doc, "cables", 2)["from"] = "EL1"
+	if got := derive(t, doc).Frames[0].EarthedThrough.Value(); got != "electrode" {
+		t.Errorf("earthed through %q", got)
+	}
+}
+
+func TestLaidBesidePower(t *testing.T) {
+	doc := house()
+	f := derive(t, doc).Frames[0].BesidePower
+	wanting(t, "not stated", f.Known(), f.Missing(), "/cables/2/laid_with", "/cables/1/laid_with")
+	at(doc, "cables", 1)["laid_with"], at(doc, "cables", 2)["laid_with"] = "R4", "R1"
+	is(t, "beside DC and AC", derive(t, doc).Frames[0].BesidePower, true)
+	at(doc, "cables", 2)["laid_with"] = "R2"
+	is(t, "beside an earthing conductor only", derive(t, doc).Frames[0].BesidePower, false)
+}
+
+// A thicker conductor anywhere never makes the way to earth thinner.
+func TestThickerIsNeverWorse(t *testing.T) {
+	sizes := []string{"c4", "c6", "c10", "c16"}
+	rapid.Check(t, func(t *rapid.T) {
+		doc := add(house(), run("R5", "FR1", "MET", "bonding", ""), run("R6", "FR1", "EB1", "bonding", ""))
+		own := []int{1, 2, 4, 5}
+		for _, i := range own {
+			at(doc, "cables", i)["cable"] = rapid.SampledFrom(sizes).Draw(t, "size")
+		}
+		before := derive(t, doc).Frames[0].BondMm2.Value()
+		at(doc, "cables", rapid.SampledFrom(own).Draw(t, "run"))["cable"] = "c16"
+		if after := derive(t, doc).Frames[0].BondMm2.Value(); after < before {
+			t.Errorf("%v mm² with one run thicker, %v before", after, before)
+		}
+	})
+}
