@@ -79,9 +79,13 @@ func (m *mains) battery(bat *schema.Battery, sheet schema.BatteryDatasheet) gene
 	g.current = from.number("I_b", "A", sheet.ACCurrentMaxA)
 	g.phases = from.number("n_ph", "", sheet.Phases)
 	g.flow = working.Word("both_ways", bat.At())
-	sheets := m.in.Datasheets.Member("batteries") // which do not print what an inverter's sheet does
-	g.deviceMax, g.leakage = working.Unknown("I_n,max", "A", sheets), working.Unknown("I_PE", "mA", sheets)
-	g.rcdAsked, g.typeBNeeded = working.UnknownText(sheets), working.UnknownFlag(sheets)
+	g.deviceMax = from.number("I_n,max", "A", sheet.ACOCPDMaxA)
+	g.leakage = from.number("I_PE", "mA", sheet.LeakageCurrentMa)
+	g.rcdAsked = from.text(sheet.RCDTypeRequired)
+	g.typeBNeeded = from.flag(sheet.RCDTypeBNotRequired)
+	if g.typeBNeeded.Known() {
+		g.typeBNeeded = working.Is(!g.typeBNeeded.Value(), sheet.RCDTypeBNotRequired.At())
+	}
 	return g
 }
 

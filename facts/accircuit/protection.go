@@ -18,7 +18,7 @@ type Protection struct {
 	ConductorDutyA       working.Number `json:"conductor_duty_a" words:"current its conductors must be good for: In, and the generators' current too where loads are on it"`
 	DeviceMaxA           working.Number `json:"device_max_a" words:"greatest overcurrent device that the makers of its generators allow"`
 	ConventionalCurrentA working.Number `json:"conventional_current_a" words:"current at which the device operates in the conventional time, I2"`
-	ConventionalLimitA   working.Number `json:"conventional_limit_a" words:"capacity times the overload factor, 1.45·Iz"`
+	CapacityNeededA      working.Number `json:"overload_capacity_a" words:"capacity with which the conductors bear that current for the conventional time, I2/1.45"`
 	BreakingCapacityKa   working.Number `json:"breaking_capacity_ka" words:"rated breaking capacity of the device"`
 	FaultLevelKa         working.Number `json:"fault_level_ka" words:"prospective fault current at the origin, which no board exceeds"`
 	OneWayOnly           working.Flag   `json:"one_way_only" words:"whether power may pass one of its devices in one direction only, or nothing shows otherwise"`
@@ -60,8 +60,8 @@ func (m *mains) protection(l *link, u Use) Protection {
 	p.RatedOverDesign = ratio("I_n/I_b", p.RatedA, u.DesignCurrentA.As("I_b"))
 	p.ConductorDutyA = conductorDuty(u, p.RatedA)
 	p.ConventionalCurrentA = m.conventional(of.number("I_2", "A", d.ConventionalCurrentA), p)
-	f := working.Formula{Symbol: "1.45·I_z", Unit: "A", Text: "k_2 · I_z", Source: overload}
-	p.ConventionalLimitA = f.Of(product, m.book.Number("overload_factor", "k_2"), u.CapacityA.As("I_z"))
+	f := working.Formula{Symbol: "I_z,min", Unit: "A", Text: "I_2 / k_2", Source: overload}
+	p.CapacityNeededA = f.Of(func(x ...float64) float64 { return x[0] / x[1] }, p.ConventionalCurrentA.As("I_2"), m.book.Number("overload_factor", "k_2"))
 	p.OneWayOnly = m.oneWay(l, d, of)
 	return p
 }

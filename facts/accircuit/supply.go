@@ -8,6 +8,7 @@ import (
 // Supply holds the facts of the public supply.
 type Supply struct {
 	SupplyForm       working.Text   `json:"supply_form" words:"form of the supply: single_phase, three_phase, …"`
+	SupplyEarthing   working.Text   `json:"supply_earthing" words:"system earthing at the origin: TN-S, TN-C-S, TT, …"`
 	SupplyPhases     working.Number `json:"supply_phases" words:"phases that reach the premises"`
 	SupplyU0V        working.Number `json:"supply_u0_v" words:"nominal voltage between line and neutral"`
 	SupplyMeasuredV  working.Number `json:"supply_voltage_measured_v" words:"voltage between line and neutral measured without generation"`
@@ -28,6 +29,7 @@ func (m *mains) supply() Supply {
 	s := m.in.AC.Supply
 	arrangement := working.StatedText(m.in.Earthing.Arrangement)
 	f := Supply{
+		SupplyEarthing:  arrangement,
 		SupplyForm:      working.StatedText(s.Form),
 		SupplyPhases:    working.Stated("n_ph", "", s.Phases),
 		SupplyU0V:       working.Stated("U_0", "V", s.VoltageV),
