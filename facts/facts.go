@@ -45,7 +45,7 @@ type Facts struct {
 var Lists = map[string]string{
 	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators",
 	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
-	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
+	"labels": "/labels", "label_places": "/labels", "circuits": "/inverters", "boards": "/ac/boards",
 	"batteries": "/storage/batteries",
 }
 

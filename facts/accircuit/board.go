@@ -63,8 +63,8 @@ func (m *mains) boardOf(b *schema.Board) Board {
 	return f
 }
 
-// generation adds up the generators whose way to the supply leads through one of the board's ways. A generator
-// that was not traced may be one of them.
+// generation adds up the generators whose way to the supply leads through one
+// of the board's ways. A generator that was not traced may be one of them.
 func (m *mains) generation(f *Board) {
 	var on []*generator
 	missing := m.undeclared()

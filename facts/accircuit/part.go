@@ -47,3 +47,18 @@ func anyOf(at string, flags ...working.Flag) working.Flag {
 	}
 	return working.Is(false, at)
 }
+
+// allOf tells whether all of some things are so: one that is known not to be
+// settles it, and one that is not known leaves it open.
+func allOf(at string, flags ...working.Flag) working.Flag {
+	none := anyOf(at, each(flags, func(f working.Flag) working.Flag {
+		if !f.Known() {
+			return f
+		}
+		return working.Is(!f.Value(), f.At())
+	})...)
+	if !none.Known() {
+		return none
+	}
+	return working.Is(!none.Value(), none.At())
+}
