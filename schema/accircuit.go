@@ -86,6 +86,7 @@ type BoardWay struct {
 	Note        Text `json:"note"`
 	Serves      Text `json:"serves"`                                     // what it serves
 	Device      Text `json:"device" ref:"datasheets/protective_devices"` // key of its overcurrent device
+	RCDFitted   Flag `json:"rcd_fitted"`                                 // whether a residual current device protects it, its own device or another
 	RCD         Text `json:"rcd" ref:"datasheets/protective_devices"`    // key of the residual current device that protects it, where that is another device
 	RCDShared   Flag `json:"rcd_shared"`                                 // whether that residual current device protects other ways too
 	BusPosition Text `json:"bus_position"`                               // where it stands on the busbars, seen from the incomer

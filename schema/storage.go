@@ -83,6 +83,10 @@ type BatteryDatasheet struct {
 	ACApparentMaxVA       Number `json:"ac_apparent_max_va"`       // greatest apparent power of a built-in inverter
 	ACCurrentMaxA         Number `json:"ac_current_max_a"`         // maximum continuous AC current of a built-in inverter
 	Phases                Number `json:"phases"`                   // phases of a built-in inverter
+	ACOCPDMaxA            Number `json:"ac_ocpd_max_a"`            // greatest overcurrent device the maker allows on the AC side of a built-in inverter
+	RCDTypeRequired       Text   `json:"rcd_type_required"`        // residual current device the maker asks for
+	RCDTypeBNotRequired   Flag   `json:"rcd_type_b_not_required"`  // whether the maker declares that a type B device is not needed
+	LeakageCurrentMa      Number `json:"leakage_current_ma"`       // protective conductor current in normal operation
 	GridTypeTest          Text   `json:"grid_type_test"`           // standard to which a built-in inverter is type tested, as in G98
 	GridTypeTestReference Text   `json:"grid_type_test_reference"` // reference of the type test in the register
 	Standard              Text   `json:"standard"`                 // product standards printed on it

@@ -1,6 +1,6 @@
 // Package accircuit derives the facts of the AC side: the circuits of the
-// inverters, their protection, loop impedance and voltage rise, the boards they
-// end at and the supply.
+// generators, their protection, loop impedance and voltage rise, the boards
+// they end at and the supply.
 package accircuit
 
 import (
@@ -8,42 +8,59 @@ import (
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
-	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // Facts are the facts of the AC side of an installation.
 type Facts struct {
 	Supply   Supply
-	Circuits []Circuit // nil when the document states none
+	Circuits []Circuit // nil when the document states no generators
 	Boards   []Board   // nil when the document states none
 	Outputs  []Output  // by inverter
 }
 
-// Supply holds the facts of the public supply.
-type Supply struct {
-}
-
-// Circuit holds the facts of one circuit that leaves a way of a board toward a
-// generator.
-type Circuit struct {
-	working.Subject
-
-	Serves working.Text `json:"serves" words:"what it serves"`
-}
-
-// Board holds the facts of one distribution board.
-type Board struct {
-	working.Subject
-
-	Role working.Text `json:"role" words:"which board it is"`
-}
-
-// Output holds the facts of the AC side of one inverter.
-type Output struct {
-}
-
 // Derive derives the facts of the AC side.
-func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	return Facts{Outputs: make([]Output, len(in.Inverters))}
+func Derive(in *schema.Installation, c *circuit.Circuit, _ pvstring.Facts, cables cable.Facts, b book.Book) Facts {
+	m := mainsOf(in, c, cables, b)
+	return Facts{Supply: m.supply(), Circuits: m.circuits(), Boards: m.boardFacts(), Outputs: m.outputs()}
+}
+
+// mains is the AC side as it hangs together: the generators with their way to
+// the supply, and the ways of boards by their terminals.
+type mains struct {
+	in       *schema.Installation
+	circuit  *circuit.Circuit
+	cables   cable.Facts
+	book     book.Book
+	outlets  map[string]outlet
+	own      []generator // inverters, then batteries with an inverter of their own
+	existing []generator // generators that were there before
+}
+
+// outlet is one way of one board.
+type outlet struct {
+	board *schema.Board
+	way   *schema.BoardWay
+}
+
+func mainsOf(in *schema.Installation, c *circuit.Circuit, cables cable.Facts, b book.Book) *mains {
+	m := &mains{in: in, circuit: c, cables: cables, book: b, outlets: map[string]outlet{}}
+	for i := range in.AC.Boards {
+		board := &in.AC.Boards[i]
+		for j := range board.Ways {
+			way := &board.Ways[j]
+			m.outlets[board.ID.Value+"."+way.ID.Value] = outlet{board, way}
+		}
+	}
+	m.generators()
+	return m
+}
+
+// untraced names what is missing where the way from a generator to the supply
+// was not found.
+func (m *mains) untraced() []string {
+	if m.in.AC.Boards == nil {
+		return []string{m.in.AC.Member("boards")}
+	}
+	return []string{"/cables"}
 }

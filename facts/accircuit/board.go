@@ -1,0 +1,117 @@
+package accircuit
+
+import (
+	"slices"
+	"strings"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Board holds the facts of one distribution board.
+type Board struct {
+	working.Subject
+
+	Role                 working.Text   `json:"role" words:"which board it is"`
+	RatedA               working.Number `json:"rated_a" words:"rated current of the board, InA"`
+	IncomingA            working.Number `json:"incoming_a" words:"rated current of the overcurrent device before it"`
+	Generators           working.Names  `json:"generators" words:"generators whose current enters it by one of its ways"`
+	GeneratorsCounted    working.Number `json:"generators_counted" words:"how many those are"`
+	GenerationA          working.Number `json:"generation_a" words:"greatest current of those generators in one line conductor"`
+	CarriesLoads         working.Flag   `json:"carries_loads" words:"whether loads are fed from the same busbars"`
+	BusbarDutyA          working.Number `json:"busbar_duty_a" words:"current that can flow in its busbars: the incoming device and, where loads are fed, the generators"`
+	ShortCircuitRatingKa working.Number `json:"short_circuit_rating_ka" words:"short-circuit rating of the board"`
+	FaultLevelKa         working.Number `json:"fault_level_ka" words:"prospective fault current at the origin, which no board exceeds"`
+	MainSwitchPoles      working.Number `json:"main_switch_poles" words:"poles of its main switch"`
+	MainSwitchTogether   working.Flag   `json:"main_switch_together" words:"whether one movement opens all poles of its main switch"`
+	MainSwitchLockable   working.Flag   `json:"main_switch_lockable" words:"whether its main switch can be locked open"`
+	Combustible          working.Flag   `json:"combustible" words:"whether its enclosure burns"`
+	FireSealed           working.Flag   `json:"fire_sealed" words:"whether its cable entries are sealed against the spread of fire"`
+}
+
+func (m *mains) boardFacts() []Board {
+	if m.in.AC.Boards == nil {
+		return nil
+	}
+	all := []Board{}
+	for i := range m.in.AC.Boards {
+		all = append(all, m.boardOf(&m.in.AC.Boards[i]))
+	}
+	return all
+}
+
+func (m *mains) boardOf(b *schema.Board) Board {
+	incoming := m.in.Datasheets.ProtectiveDevices[b.IncomingDevice.Value]
+	mainSwitch := m.in.Datasheets.SwitchDisconnectors[b.MainSwitch.Value]
+	ofSwitch := part{[]string{b.MainSwitch.At()}}
+	f := Board{
+		Subject:              working.Subject{ID: b.ID.Value, At: b.At(), Name: "board " + b.ID.Value},
+		Role:                 working.StatedText(b.Role),
+		RatedA:               working.Stated("I_nA", "A", b.RatedA),
+		IncomingA:            part{[]string{b.IncomingDevice.At()}}.number("I_n", "A", incoming.RatedA),
+		CarriesLoads:         working.StatedFlag(b.BusbarCarriesLoads),
+		ShortCircuitRatingKa: working.Stated("I_cw", "kA", b.ShortCircuitRatingKa),
+		FaultLevelKa:         working.Stated("I_pf", "kA", m.in.AC.Supply.ProspectiveFaultKa),
+		MainSwitchPoles:      ofSwitch.number("n_poles", "", mainSwitch.Poles),
+		MainSwitchTogether:   ofSwitch.flag(mainSwitch.BreaksAllPolesTogether),
+		MainSwitchLockable:   working.StatedFlag(b.MainSwitchLockable),
+		Combustible:          working.StatedFlag(b.Combustible),
+		FireSealed:           working.StatedFlag(b.FireSealed),
+	}
+	m.generation(&f)
+	f.duty()
+	return f
+}
+
+// generation adds up the generators whose way to the supply leads through one
+// of the board's ways. A generator that was not traced may be one of them.
+func (m *mains) generation(f *Board) {
+	var on []*generator
+	missing := m.undeclared()
+	for _, list := range [][]generator{m.own, m.existing} {
+		for i := range list {
+			g := &list[i]
+			if !g.traced() {
+				missing = append(missing, m.untraced()...)
+			}
+			if slices.ContainsFunc(g.path.Ways, func(w string) bool { return strings.HasPrefix(w, f.ID+".") }) {
+				on = append(on, g)
+			}
+		}
+	}
+	if len(missing) > 0 {
+		f.Generators = working.UnknownList(missing...)
+		f.GeneratorsCounted = working.Unknown("n_g", "", missing...)
+		f.GenerationA = working.Unknown("I_g", "A", missing...)
+		return
+	}
+	f.Generators = working.List(each(on, func(g *generator) string { return g.id })...)
+	f.GeneratorsCounted = working.Counted("n_g", len(on), f.At)
+	f.GenerationA = m.designCurrent(on).As("I_g")
+}
+
+// undeclared names the lists of generators that the document does not state.
+func (m *mains) undeclared() []string {
+	var missing []string
+	if m.in.Inverters == nil {
+		missing = append(missing, "/inverters")
+	}
+	if m.in.AC.ExistingGeneration == nil {
+		missing = append(missing, m.in.AC.Member("existing_generation"))
+	}
+	return missing
+}
+
+// duty is what can flow in the busbars. Where no load is fed from them, the
+// incoming device guards them against the generators too.
+func (f *Board) duty() {
+	switch {
+	case !f.CarriesLoads.Known():
+		f.BusbarDutyA = working.Unknown("I_bus", "A", f.CarriesLoads.Missing()...)
+	case f.CarriesLoads.Value():
+		d := working.Formula{Symbol: "I_bus", Unit: "A", Text: "I_n + I_g", Source: bothEndsFed}
+		f.BusbarDutyA = d.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.IncomingA, f.GenerationA)
+	default:
+		f.BusbarDutyA = f.IncomingA
+	}
+}

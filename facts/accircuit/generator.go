@@ -1,0 +1,165 @@
+package accircuit
+
+import (
+	"strings"
+
+	"sunclause/facts/circuit"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// generator is what feeds the AC side: an inverter, a battery with an inverter
+// of its own, or a generator that was there before.
+type generator struct {
+	id, at, terminal string
+	name             string
+	current          working.Number // greatest continuous current in each phase that it feeds
+	phases           working.Number
+	phase            working.Text // of a generator of one phase
+	deviceMax        working.Number
+	leakage          working.Number
+	rcdAsked         working.Text
+	typeBNeeded      working.Flag
+	flow             working.Text
+	path             circuit.Path
+}
+
+// traced reports whether the way from the generator to the supply is known.
+func (g *generator) traced() bool {
+	return g.path.Input != "" && !g.path.Ambiguous && len(g.path.Ways) > 0
+}
+
+func (m *mains) generators() {
+	for i := range m.in.Inverters {
+		m.own = append(m.own, m.inverter(&m.in.Inverters[i]))
+	}
+	for i := range m.in.Storage.Batteries {
+		bat := &m.in.Storage.Batteries[i]
+		sheet := m.in.Datasheets.Batteries[bat.Datasheet.Value]
+		if g := m.battery(bat, sheet); sheet.Coupling.Is("ac") || g.path.Input != "" {
+			m.own = append(m.own, g)
+		}
+	}
+	for i := range m.in.AC.ExistingGeneration {
+		m.existing = append(m.existing, m.existingOf(&m.in.AC.ExistingGeneration[i]))
+	}
+}
+
+func (m *mains) inverter(inv *schema.Inverter) generator {
+	sheet := m.in.Datasheets.Inverters[inv.Datasheet.Value]
+	from := part{[]string{inv.Datasheet.At()}}
+	g := m.generator(inv.ID.Value, inv.At(), inv.ID.Value+".ac")
+	g.name = "inverter " + g.id
+	g.current = from.number("I_b", "A", sheet.ACCurrentMaxA)
+	g.phases = from.number("n_ph", "", sheet.Phases)
+	g.deviceMax = from.number("I_n,max", "A", sheet.ACOCPDMaxA)
+	g.leakage = from.number("I_PE", "mA", sheet.LeakageCurrentMa)
+	g.rcdAsked = from.text(sheet.RCDTypeRequired)
+	g.typeBNeeded = typeBNeeded(sheet, from)
+	g.flow = from.text(sheet.Kind)
+	if g.flow.Known() {
+		g.flow = working.Word(flowOf(g.flow.Value()), sheet.Kind.At())
+	}
+	return g
+}
+
+// flowOf tells which way power passes: only out of an inverter that is fed by
+// PV modules alone, both ways where a battery is charged too.
+func flowOf(kind string) string {
+	if kind == "pv" {
+		return "out"
+	}
+	return "both_ways"
+}
+
+func (m *mains) battery(bat *schema.Battery, sheet schema.BatteryDatasheet) generator {
+	from := part{[]string{bat.Datasheet.At()}}
+	g := m.generator(bat.ID.Value, bat.At(), bat.ID.Value+".ac")
+	g.name = "battery " + g.id
+	g.current = from.number("I_b", "A", sheet.ACCurrentMaxA)
+	g.phases = from.number("n_ph", "", sheet.Phases)
+	g.flow = working.Word("both_ways", bat.At())
+	g.deviceMax = from.number("I_n,max", "A", sheet.ACOCPDMaxA)
+	g.leakage = from.number("I_PE", "mA", sheet.LeakageCurrentMa)
+	g.rcdAsked = from.text(sheet.RCDTypeRequired)
+	g.typeBNeeded = from.flag(sheet.RCDTypeBNotRequired)
+	if g.typeBNeeded.Known() {
+		g.typeBNeeded = working.Is(!g.typeBNeeded.Value(), sheet.RCDTypeBNotRequired.At())
+	}
+	return g
+}
+
+// generator finds the way from a terminal to the supply. A generator of one
+// phase is on the phase of the first way.
+func (m *mains) generator(id, at, terminal string) generator {
+	g := generator{id: id, at: at, terminal: terminal, path: m.circuit.ToSupply(terminal)}
+	g.phase = working.UnknownText(m.untraced()...)
+	if g.traced() {
+		g.phase = working.StatedText(m.outlets[g.path.Ways[0]].way.Phase)
+	}
+	return g
+}
+
+func (m *mains) existingOf(e *schema.ExistingGenerator) generator {
+	g := m.generator(e.ID.Value, e.At(), e.Way.Value)
+	if !e.Way.Stated() {
+		g.phase = working.UnknownText(e.Way.At())
+	}
+	if e.Phase.Stated() {
+		g.phase = working.StatedText(e.Phase)
+	}
+	g.current = working.Stated("I_b", "A", e.ACCurrentMaxA)
+	g.phases = working.Stated("n_ph", "", e.Phases)
+	return g
+}
+
+// typeBNeeded tells whether a residual current device in the circuit must be of
+// type B: the inverter has no separation and its maker does not rule out a DC
+// fault current. Either answer alone can settle that it need not be.
+func typeBNeeded(sheet schema.InverterDatasheet, from part) working.Flag {
+	separation, ruledOut := from.text(sheet.Separation), from.flag(sheet.RCDTypeBNotRequired)
+	switch {
+	case separation.Known() && separation.Value() != "none":
+		return working.Is(false, separation.At())
+	case ruledOut.Known() && ruledOut.Value():
+		return working.Is(false, ruledOut.At())
+	case separation.Known() && ruledOut.Known():
+		return working.Is(true, ruledOut.At())
+	}
+	return working.UnknownFlag(append(separation.Missing(), ruledOut.Missing()...)...)
+}
+
+// linePhases are the line conductors of a supply.
+var linePhases = [3]string{"L1", "L2", "L3"}
+
+// currents adds up the currents of some generators in each line conductor.
+func (m *mains) currents(all []*generator) [3]working.Number {
+	var sums [3]working.Number
+	for i, line := range linePhases {
+		var on []working.Number
+		for _, g := range all {
+			if share, carries := m.share(g, line); carries {
+				on = append(on, share)
+			}
+		}
+		sums[i] = working.Sum("I_"+line, "A", on...)
+	}
+	return sums
+}
+
+// share is the current that a generator puts on one line conductor, if any. One
+// that cannot be placed may be on each of them.
+func (m *mains) share(g *generator, line string) (working.Number, bool) {
+	one := m.in.AC.Supply.Phases
+	switch {
+	case one.Stated() && one.Value == 1:
+		return g.current, line == "L1"
+	case !g.phases.Known():
+		return working.Unknown("I_b", "A", g.phases.Missing()...), true
+	case g.phases.Value() == 3:
+		return g.current, true
+	case !g.phase.Known():
+		return working.Unknown("I_b", "A", g.phase.Missing()...), true
+	}
+	return g.current, strings.Contains(g.phase.Value(), line)
+}

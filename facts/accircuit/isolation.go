@@ -1,0 +1,120 @@
+package accircuit
+
+import (
+	"maps"
+	"slices"
+
+	"sunclause/facts/circuit"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Isolation holds how a circuit is isolated: beside the generator, and at the
+// board.
+type Isolation struct {
+	ACIsolators        working.Number `json:"ac_isolators" words:"isolators in the circuit, for the generator that has fewest"`
+	IsolatorDistanceM  working.Number `json:"isolator_distance_m" words:"distance of the isolator nearest to the generator from it"`
+	IsolatorLockable   working.Flag   `json:"isolator_lockable" words:"whether that isolator can be locked open"`
+	IsolatorAccessible working.Flag   `json:"isolator_accessible" words:"whether that isolator can be reached without a ladder, tool or key"`
+	IsolatorBreaksAll  working.Flag   `json:"isolator_breaks_all" words:"whether that isolator breaks all live conductors"`
+	IsolatorRatedA     working.Number `json:"isolator_rated_a" words:"rated operational current of that isolator in the category it is used in"`
+	IsolatorDutyA      working.Number `json:"isolator_duty_a" words:"current of the generators through that isolator"`
+	WayLockableOff     working.Flag   `json:"way_lockable_off" words:"whether the device of its way can be locked open"`
+	DeviceIsolates     working.Flag   `json:"device_isolates" words:"whether the device of its way is suitable for isolation"`
+	DeviceOpensNeutral working.Flag   `json:"device_opens_neutral" words:"whether the device of its way opens the neutral too"`
+}
+
+// isolation takes of each generator the isolator nearest to it, and of those
+// the worst.
+func (m *mains) isolation(l *link) Isolation {
+	d, of := m.device(l)
+	way, ofWay := l.way()
+	f := Isolation{
+		ACIsolators:        working.Unknown("n", "", l.missing...),
+		WayLockableOff:     ofWay.flag(way.LockableOff),
+		DeviceIsolates:     of.flag(d.Isolating),
+		DeviceOpensNeutral: of.flag(d.OpensNeutral),
+	}
+	if l.outlet.way != nil {
+		f.ACIsolators = working.Least("n", "", each(l.isolators, func(all []int) working.Number { return working.Counted("n_i", len(all), l.at) })...)
+	}
+	nearest := m.nearest(l)
+	from := part{[]string{"/isolators"}}
+	numbers := func(of func(schema.Isolator) working.Number) []working.Number { return each(nearest, of) }
+	flags := func(of func(schema.Isolator) working.Flag) working.Flag { return allOf(l.at, each(nearest, of)...) }
+	f.IsolatorDistanceM = working.Greatest("d", "m", numbers(func(i schema.Isolator) working.Number { return from.number("d", "m", i.DistanceToInverterM) })...)
+	f.IsolatorLockable = flags(func(i schema.Isolator) working.Flag { return from.flag(i.LockableOff) })
+	f.IsolatorAccessible = flags(func(i schema.Isolator) working.Flag { return from.flag(i.ReadilyAccessible) })
+	f.IsolatorBreaksAll = flags(func(i schema.Isolator) working.Flag { return breaksAll(i, from) })
+	f.IsolatorRatedA = working.Least("I_e", "A", numbers(func(i schema.Isolator) working.Number { return m.isolatorRated(i, from) })...)
+	f.IsolatorDutyA = m.isolatorDuty(l)
+	return f
+}
+
+// nearest lists for each generator the isolator nearest to it; an empty one
+// where it has none.
+func (m *mains) nearest(l *link) []schema.Isolator {
+	if len(l.isolators) == 0 {
+		return []schema.Isolator{{}}
+	}
+	return each(l.isolators, func(all []int) schema.Isolator {
+		if len(all) == 0 {
+			return schema.Isolator{}
+		}
+		return m.in.Isolators[all[0]]
+	})
+}
+
+// isolatorDuty is the greatest current through one of the nearest isolators:
+// generators may share one.
+func (m *mains) isolatorDuty(l *link) working.Number {
+	through := map[int][]*generator{}
+	for i, all := range l.isolators {
+		if len(all) > 0 {
+			through[all[0]] = append(through[all[0]], l.generators[i])
+		}
+	}
+	var duties []working.Number
+	for _, i := range slices.Sorted(maps.Keys(through)) {
+		duties = append(duties, m.designCurrent(through[i]))
+	}
+	if len(duties) == 0 {
+		return working.Unknown("I_b", "A", "/isolators")
+	}
+	return working.Greatest("I_b", "A", duties...)
+}
+
+func breaksAll(iso schema.Isolator, from part) working.Flag {
+	if len(iso.Ways) == 0 {
+		return working.UnknownFlag(from.missing...)
+	}
+	for _, w := range iso.Ways {
+		if !w.ConductorsOpened.Stated() {
+			return working.UnknownFlag(w.ConductorsOpened.At())
+		}
+		if !circuit.BreaksAll(w.ConductorsOpened) {
+			return working.Is(false, w.ConductorsOpened.At())
+		}
+	}
+	return working.Is(true, iso.At())
+}
+
+// isolatorRated takes the least of the rated currents that the sheet gives for
+// the category the isolator is used in.
+func (m *mains) isolatorRated(iso schema.Isolator, from part) working.Number {
+	category, sheet := from.text(iso.UtilizationCategory), from.text(iso.Datasheet)
+	if !category.Known() || !sheet.Known() {
+		return working.Unknown("I_e", "A", append(category.Missing(), sheet.Missing()...)...)
+	}
+	var rated []working.Number
+	printed := m.in.Datasheets.SwitchDisconnectors[sheet.Value()]
+	for _, r := range printed.Ratings {
+		if r.UtilizationCategory.Is(category.Value()) {
+			rated = append(rated, working.Stated("I_e", "A", r.IeA))
+		}
+	}
+	if len(rated) == 0 {
+		return working.Unknown("I_e", "A", printed.Member("ratings"))
+	}
+	return working.Least("I_e", "A", rated...)
+}

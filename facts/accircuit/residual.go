@@ -1,0 +1,151 @@
+package accircuit
+
+import (
+	"slices"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Residual holds the residual current device of a circuit, and what asks for one.
+type Residual struct {
+	RCDFitted        working.Flag   `json:"rcd_fitted" words:"whether a residual current device protects it"`
+	RCDType          working.Text   `json:"rcd_type" words:"type of that device: AC, A, F, B or EV"`
+	RCDGrade         working.Number `json:"rcd_grade" words:"what faults it sees: 1 AC, 2 A (and EV), 3 F, 4 B"`
+	RCDGradeAsked    working.Number `json:"rcd_grade_asked" words:"grade of the device that the makers of its generators ask for; 0 none"`
+	RCDTypeBNeeded   working.Flag   `json:"rcd_type_b_needed" words:"whether a fault at an inverter can send DC through the device"`
+	ResidualMa       working.Number `json:"residual_current_ma" words:"rated residual operating current of the device, IΔn"`
+	RCDDelayed       working.Flag   `json:"rcd_delayed" words:"whether the device is selective or delayed"`
+	RCDShared        working.Flag   `json:"rcd_shared" words:"whether the device protects other circuits too"`
+	RCDOpensNeutral  working.Flag   `json:"rcd_opens_neutral" words:"whether the device opens the neutral too"`
+	LeakageMa        working.Number `json:"generator_leakage_ma" words:"protective conductor current of its generators in normal operation"`
+	LeakageSharePct  working.Number `json:"leakage_share_pct" words:"that current over the rated residual current"`
+	ConcealedBare    working.Flag   `json:"concealed_unprotected" words:"whether a stretch of it is concealed without protection against nails and screws"`
+	ConcealedDepthMm working.Number `json:"concealed_depth_mm" words:"least depth of such a stretch"`
+	AdditionalNeeded working.Flag   `json:"additional_protection_needed" words:"whether sockets, a shallow concealed stretch or its designer ask for additional protection"`
+	RCDNeeded        working.Flag   `json:"rcd_needed" words:"whether TT earthing, a maker or additional protection asks for a residual current device"`
+}
+
+var withRCD = []string{"rcbo", "afdd_with_rcbo", "rccb"}
+
+// grades orders the types of residual current devices by the faults they see.
+var grades = map[string]int{"none": 0, "AC": 1, "A": 2, "EV": 2, "F": 3, "B": 4}
+
+func (m *mains) residual(l *link, u Use) Residual {
+	d, of, fitted := m.rcd(l)
+	way, ofWay := l.way()
+	r := Residual{
+		RCDFitted:       fitted,
+		RCDType:         of.text(d.RCDType),
+		ResidualMa:      of.number("I_Δn", "mA", d.ResidualCurrentMa),
+		RCDDelayed:      of.flag(d.TimeDelayed),
+		RCDShared:       ofWay.flag(way.RCDShared),
+		RCDOpensNeutral: of.flag(d.OpensNeutral),
+		RCDTypeBNeeded:  anyOf(l.at, each(l.generators, func(g *generator) working.Flag { return g.typeBNeeded })...),
+		LeakageMa:       working.Sum("I_PE", "mA", each(l.generators, func(g *generator) working.Number { return g.leakage })...),
+	}
+	r.RCDGrade = grade("g", r.RCDType)
+	r.RCDGradeAsked = working.Greatest("g_asked", "", each(l.generators, func(g *generator) working.Number { return grade("g_asked", g.rcdAsked) })...)
+	share := working.Formula{Symbol: "I_PE/I_Δn", Unit: "%", Text: "100 · I_PE / I_Δn", Source: working.ByDefinition}
+	r.LeakageSharePct = share.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, r.LeakageMa, r.ResidualMa)
+	r.ConcealedBare, r.ConcealedDepthMm = m.concealed(l)
+	r.AdditionalNeeded = anyOf(l.at, u.Sockets, u.AdditionalStated, m.shallow(l, r))
+	r.RCDNeeded = anyOf(l.at, isTT(u.SystemEarthing), asks(r.RCDGradeAsked, l.at), r.AdditionalNeeded)
+	return r
+}
+
+// rcd finds the residual current device of a circuit: the device of its way,
+// or the one that the way names. That there is none has to be said.
+func (m *mains) rcd(l *link) (schema.ProtectiveDevice, part, working.Flag) {
+	d, of := m.device(l)
+	way, ofWay := l.way()
+	kind := of.text(d.Kind)
+	if kind.Known() && slices.Contains(withRCD, kind.Value()) {
+		return d, of, working.Is(true, kind.At())
+	}
+	if way.RCD.Stated() {
+		return m.in.Datasheets.ProtectiveDevices[way.RCD.Value], part{}, working.Is(true, way.RCD.At())
+	}
+	if l.outlet.way == nil {
+		return schema.ProtectiveDevice{}, part{l.missing}, working.UnknownFlag(l.missing...)
+	}
+	fitted := ofWay.flag(way.RCDFitted)
+	if !kind.Known() && fitted.Known() && !fitted.Value() {
+		fitted = working.UnknownFlag(kind.Missing()...)
+	}
+	return schema.ProtectiveDevice{}, part{[]string{way.RCD.At()}}, fitted
+}
+
+func grade(symbol string, kind working.Text) working.Number {
+	if !kind.Known() {
+		return working.Unknown(symbol, "", kind.Missing()...)
+	}
+	return working.Counted(symbol, grades[kind.Value()], kind.At())
+}
+
+// concealed tells whether a stretch of the circuit is concealed without
+// mechanical protection, and the least depth of those.
+func (m *mains) concealed(l *link) (working.Flag, working.Number) {
+	var bare []working.Flag
+	var depths []working.Number
+	for _, i := range l.runs {
+		r := &m.in.Cables[i]
+		if r.Segments == nil {
+			bare = append(bare, working.UnknownFlag(r.Member("segments")))
+		}
+		for _, s := range r.Segments {
+			b := bareStretch(s)
+			bare = append(bare, b)
+			if !b.Known() || b.Value() {
+				depths = append(depths, working.Stated("d", "mm", s.ConcealedDepthMm))
+			}
+		}
+	}
+	if l.outlet.way == nil {
+		bare = append(bare, working.UnknownFlag(l.missing...))
+	}
+	return anyOf(l.at, bare...), working.Least("d", "mm", depths...)
+}
+
+func bareStretch(s schema.Segment) working.Flag {
+	switch {
+	case s.Place.Stated() && !slices.Contains([]string{"wall_cavity", "indoors_concealed"}, s.Place.Value):
+		return working.Is(false, s.Place.At())
+	case s.MechanicallyProtected.Yes():
+		return working.Is(false, s.MechanicallyProtected.At())
+	case !s.Place.Stated():
+		return working.UnknownFlag(s.Place.At())
+	case !s.MechanicallyProtected.Stated():
+		return working.UnknownFlag(s.MechanicallyProtected.At())
+	}
+	return working.Is(true, s.Place.At())
+}
+
+// shallow tells whether a bare stretch lies less deep than the book asks.
+func (m *mains) shallow(l *link, r Residual) working.Flag {
+	least := m.book.Number("additional_depth_min_mm", "d_min")
+	switch {
+	case r.ConcealedBare.Known() && !r.ConcealedBare.Value():
+		return r.ConcealedBare
+	case !r.ConcealedBare.Known():
+		return r.ConcealedBare
+	case !r.ConcealedDepthMm.Known() || !least.Known():
+		return working.UnknownFlag(append(r.ConcealedDepthMm.Missing(), least.Missing()...)...)
+	}
+	return working.Is(r.ConcealedDepthMm.Value() < least.Value(), l.at)
+}
+
+func isTT(arrangement working.Text) working.Flag {
+	if !arrangement.Known() {
+		return working.UnknownFlag(arrangement.Missing()...)
+	}
+	return working.Is(arrangement.Value() == "TT", arrangement.At())
+}
+
+// asks tells whether a maker asks for a residual current device of any type.
+func asks(grade working.Number, at string) working.Flag {
+	if !grade.Known() {
+		return working.UnknownFlag(grade.Missing()...)
+	}
+	return working.Is(grade.Value() > 0, at)
+}

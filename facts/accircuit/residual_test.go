@@ -1,0 +1,97 @@
+package accircuit_test
+
+import "testing"
+
+func TestResidualDeviceFitted(t *testing.T) {
+	doc := house()
+	way := at(doc, "ac", "boards", 0, "ways", 1)
+	says(t, "none, as stated", one(t, doc, laid{}).RCDFitted, false)
+	delete(way, "rcd_fitted")
+	open(t, "nothing stated", one(t, doc, laid{}).RCDFitted)
+	at(doc, "datasheets", "protective_devices")["RCD"] = object{"kind": "rccb", "rcd_type": "A", "residual_current_ma": 30, "opens_neutral": true, "flow": "unidirectional"}
+	way["rcd"] = "RCD"
+	f := one(t, doc, laid{})
+	says(t, "the one named", f.RCDFitted, true)
+	says(t, "one-way through it", f.OneWayOnly, true)
+	near(t, "grade of type A", f.RCDGrade, 2, 0)
+	near(t, "leakage 4 of 30 mA", f.LeakageSharePct, 13.333, 0.001)
+	says(t, "opens the neutral", f.RCDOpensNeutral, true)
+	delete(way, "rcd")
+	way["rcd_fitted"] = true
+	f = one(t, doc, laid{})
+	wanting(t, "which one is not stated", f.ResidualMa, "/ac/boards/0/ways/1/rcd")
+	delete(way, "device")
+	way["rcd_fitted"] = false
+	open(t, "the device of the way is not stated", one(t, doc, laid{}).RCDFitted)
+}
+
+// Type B is not needed with separation, nor where the maker rules a DC fault
+// current out (BS 7671 712.411.3.2.1.2, from memory).
+func TestTypeBNeeded(t *testing.T) {
+	for _, c := range []struct {
+		separation, ruledOut any
+		want                 string
+	}{
+		{"none", false, "yes"}, {"none", true, "no"}, {"simple", false, "no"}, {"transformer", nil, "no"},
+		{nil, true, "no"}, {nil, false, "open"}, {"none", nil, "open"}, {nil, nil, "open"},
+	} {
+		doc := house()
+		sheet := at(doc, "datasheets", "inverters", "I")
+		for name, v := range map[string]any{"separation": c.separation, "rcd_type_b_not_required": c.ruledOut} {
+			delete(sheet, name)
+			if v != nil {
+				sheet[name] = v
+			}
+		}
+		expect(t, c, one(t, doc, laid{}).RCDTypeBNeeded, c.want)
+	}
+}
+
+// A device marked line and load lets power pass one way only unless its maker
+// declares otherwise (BS 7671:2018+A3:2024 530.3.201 as quoted by the trade).
+func TestOneWay(t *testing.T) {
+	for _, c := range []struct {
+		flow, declared, marked any
+		want                   string
+	}{
+		{"unidirectional", nil, nil, "yes"}, {"bidirectional", true, true, "no"}, {"bidirectional", false, false, "no"}, {"bidirectional", false, true, "yes"},
+		{"bidirectional", nil, true, "open"}, {"bidirectional", nil, false, "no"}, {"bidirectional", nil, nil, "open"}, {"not_stated", false, true, "yes"},
+		{"not_stated", false, false, "no"}, {nil, true, false, "open"},
+	} {
+		doc := house()
+		d := at(doc, "datasheets", "protective_devices", "D")
+		for name, v := range map[string]any{"flow": c.flow, "flow_declared_by_maker": c.declared, "line_load_marked": c.marked} {
+			delete(d, name)
+			if v != nil {
+				d[name] = v
+			}
+		}
+		expect(t, c, one(t, doc, laid{}).OneWayOnly, c.want)
+	}
+}
+
+// A cable less than 50 mm deep in a wall, without protection against nails,
+// needs additional protection (BS 7671 522.6.202, from memory).
+func TestConcealed(t *testing.T) {
+	for _, c := range []struct {
+		place             any
+		depth, protection any
+		want              string
+	}{
+		{"indoors_concealed", 50, false, "no"}, {"indoors_concealed", 49, false, "yes"}, {"wall_cavity", 20, true, "no"}, {"indoors_surface", nil, nil, "no"},
+		{"wall_cavity", nil, false, "open"}, {"wall_cavity", 20, nil, "open"}, {nil, 20, false, "open"}, {nil, 20, true, "no"},
+	} {
+		doc := house()
+		s := at(doc, "cables", 1, "segments", 0)
+		for name, v := range map[string]any{"place": c.place, "concealed_depth_mm": c.depth, "mechanically_protected": c.protection} {
+			delete(s, name)
+			if v != nil {
+				s[name] = v
+			}
+		}
+		expect(t, c, one(t, doc, laid{}).AdditionalNeeded, c.want)
+	}
+	doc := house()
+	at(doc, "ac", "circuits", 0)["sockets"] = true
+	says(t, "with sockets", one(t, doc, laid{}).AdditionalNeeded, true)
+}
