@@ -20,7 +20,7 @@ var dues = map[string]func(*job) working.Flag{
 }
 
 // dueWhen tells whether a label is due, as far as the word of the table decides.
-func (j *job) dueWhen(word string, s site) working.Flag {
+func (j *job) dueWhen(word string) working.Flag {
 	decide, known := dues[word]
 	if !known {
 		return working.UnknownFlag(noWord("due", word, slices.Sorted(maps.Keys(dues))))

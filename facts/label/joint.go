@@ -1,6 +1,8 @@
 package label
 
-import "sunclause/facts/working"
+import (
+	"sunclause/facts/working"
+)
 
 // earthTerminals are the earthing bars outside switchgear: one that stands in a
 // board needs no label, since it cannot be taken for anything else there.
@@ -32,7 +34,7 @@ func frames(j *job) (all []site, missing []string) {
 	for i := range j.in.Earthing.Frames {
 		f := &j.in.Earthing.Frames[i]
 		fits := is(f.Connection, "functional_earth", "protective_conductor", "main_bonding", "lightning_bonding")
-		all = append(all, site{part: f.ID.Value, at: f.At(), fits: fits, marked: []working.Flag{working.StatedFlag(f.JointsLabelled)}})
+		all = append(all, site{part: f.ID.Value, at: f.At(), fits: fits, marked: working.StatedFlag(f.JointsLabelled)})
 	}
 	return all, unstated(j.in.Earthing.Frames == nil, "/earthing/frames")
 }

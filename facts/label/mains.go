@@ -128,7 +128,7 @@ func pvWays(j *job) (all []site, missing []string) {
 			fits := is(w.Serves, "pv_supply", "hybrid_supply")
 			if !fits.Known() || fits.Value() {
 				own = append(own, site{part: b.ID.Value + "." + w.ID.Value, at: w.At(), fits: fits,
-					parts: []string{b.ID.Value}, marked: []working.Flag{working.StatedFlag(w.Identified)}})
+					parts: []string{b.ID.Value}, marked: working.StatedFlag(w.Identified)})
 			}
 		}
 		for k := range own {

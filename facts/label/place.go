@@ -19,7 +19,7 @@ type Place struct {
 	Part        working.Text   `json:"part" words:"part on which it is due, or the word for the location"`
 	Where       working.Text   `json:"where" words:"where on it, in words of the label table"`
 	Prints      working.Text   `json:"prints" words:"what must be printed on it beside the words, as the label table has it"`
-	Due         working.Flag   `json:"due" words:"whether the label is due on this installation"`
+	Due         working.Flag   `json:"due" words:"yes where the label is due; unknown where that cannot be told"`
 	Present     working.Flag   `json:"present" words:"whether a label with that legend is there"`
 	ServedBy    working.Names  `json:"served_by" words:"labels that serve"`
 	OnFixed     working.Flag   `json:"on_fixed_part" words:"whether one of them is on something that stays when a cover is taken off"`
@@ -31,30 +31,32 @@ type Place struct {
 type site struct {
 	part      string // id, or the word for a location
 	at        string
-	fits      working.Flag   // whether a label is due there, as far as the place decides
-	parts     []string       // further parts on which it serves as well
-	locations []string       // locations that stand for it
-	marked    []working.Flag // members that say that it is marked, label or not
-	least     int            // labels of the legend that must be on the part; 0 means one
+	fits      working.Flag // whether a label is due there, as far as the place decides
+	parts     []string     // further parts on which it serves as well
+	locations []string     // locations that stand for it
+	marked    working.Flag // member that says that it is marked, label or not
+	least     int          // labels of the legend that must be on the part; 0 means one
 }
 
 // schedule lists the labels that the rule set's tables ask for on this very
-// installation, each place once.
+// installation, each place once. Where it cannot be told whether a label is due,
+// it is listed, and whether it is there counts only if it is.
 func (j *job) schedule(markings []Marking) []Place {
 	all := []Place{}
 	seen := map[string]bool{}
 	for _, a := range j.asked {
 		sites, missing := j.sites(a.place, markings)
-		for _, s := range sites {
-			id := a.legend + "@" + s.part
-			if !seen[id] {
-				seen[id] = true
-				all = append(all, j.place(id, a, s))
-			}
+		if missing != nil {
+			sites = append(sites, site{part: a.place, at: pointerOf(missing), fits: working.UnknownFlag(missing...)})
 		}
-		if id := a.legend + "@" + a.place; missing != nil && !seen[id] {
+		for _, s := range sites {
+			due := both(s.at, s.fits, j.dueWhen(a.due))
+			id := a.legend + "@" + s.part
+			if seen[id] || due.Known() && !due.Value() {
+				continue
+			}
 			seen[id] = true
-			all = append(all, j.place(id, a, site{part: a.place, at: pointerOf(missing), fits: working.UnknownFlag(missing...)}))
+			all = append(all, j.place(id, a, s, due))
 		}
 	}
 	return all
@@ -70,7 +72,7 @@ func pointerOf(missing []string) string {
 	return "/labels"
 }
 
-func (j *job) place(id string, a asked, s site) Place {
+func (j *job) place(id string, a asked, s site, due working.Flag) Place {
 	p := Place{
 		Subject: working.Subject{ID: id, At: s.at, Name: "label " + a.legend + " at " + s.part},
 		Legend:  working.Word(a.legend, ""),
@@ -78,7 +80,7 @@ func (j *job) place(id string, a asked, s site) Place {
 		Part:    working.Word(s.part, s.at),
 		Where:   working.Word(a.where, ""),
 		Prints:  working.Word(a.prints, ""),
-		Due:     both(s.at, s.fits, j.dueWhen(a.due, s)),
+		Due:     due,
 	}
 	p.VoltageDueV, p.CurrentDueA = j.toPrint(a, s)
 	if j.in.Labels == nil {
@@ -86,10 +88,11 @@ func (j *job) place(id string, a asked, s site) Place {
 	} else {
 		j.serve(&p, a.legend, s)
 	}
-	for _, f := range s.marked {
-		if f.Known() && f.Value() {
-			p.Present = f
-		}
+	if s.marked.Known() && s.marked.Value() {
+		p.Present = s.marked
+	}
+	if !due.Known() && !p.Present.Value() {
+		p.Present = working.UnknownFlag(append(due.Missing(), p.Present.Missing()...)...)
 	}
 	return p
 }
