@@ -96,10 +96,11 @@ func backupOutput(j *job) working.Flag {
 	for _, b := range j.in.Storage.Batteries {
 		flags = append(flags, ofSheet(b.Datasheet, j.in.Datasheets.Batteries[b.Datasheet.Value].BackupOutput))
 	}
+	if j.in.AC.Boards == nil {
+		flags = append(flags, working.UnknownFlag("/ac/boards"))
+	}
 	for _, b := range j.in.AC.Boards {
-		if b.Role.Is("backup") {
-			flags = append(flags, working.Is(true, b.At()))
-		}
+		flags = append(flags, is(b.Role, "backup"))
 	}
 	return anyOf("/inverters", flags...)
 }

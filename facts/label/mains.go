@@ -39,8 +39,11 @@ func meters(j *job) (all []site, missing []string) {
 // location.
 func board(b *schema.Board, fits working.Flag) site {
 	s := site{part: b.ID.Value, at: b.At(), fits: fits}
-	if b.Role.Is("main") {
-		s.locations = []string{"main_board", "service_equipment"}
+	switch {
+	case !b.Role.Stated():
+		s.perhaps = b.Role.At()
+	case b.Role.Value == "main":
+		s.locations = []string{"main_board"}
 	}
 	return s
 }

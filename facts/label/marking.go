@@ -62,8 +62,8 @@ func (m *Marking) unknown(missing []string) {
 func (j *job) warningDue(i int, w *way) working.Flag {
 	r := &j.in.Cables[i]
 	live := j.cables.Runs[i].LiveWithAllOpen
-	if j.in.Strings == nil {
-		live = working.UnknownFlag("/strings")
+	if j.pv.Untraced != nil && !live.Value() { // what was not traced may be live
+		live = working.UnknownFlag(j.pv.Untraced...)
 	}
 	pv := working.UnknownFlag(r.Service.At())
 	if r.Service.Stated() {
@@ -103,8 +103,7 @@ func (j *job) legendAlong() []string {
 
 // alongRun lists the warnings put along a run. They may be stated to be along
 // it or on it.
-func (j *job) alongRun(r *schema.Run) []*schema.Label {
-	legends := j.legendAlong()
+func (j *job) alongRun(r *schema.Run, legends []string) []*schema.Label {
 	var found []*schema.Label
 	for i := range j.in.Labels {
 		l := &j.in.Labels[i]

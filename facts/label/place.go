@@ -34,6 +34,7 @@ type site struct {
 	fits      working.Flag // whether a label is due there, as far as the place decides
 	parts     []string     // further parts on which it serves as well
 	locations []string     // locations that stand for it
+	perhaps   string       // member that would tell whether main_board stands for it
 	marked    working.Flag // member that says that it is marked, label or not
 	least     int          // labels of the legend that must be on the part; 0 means one
 }
@@ -115,10 +116,11 @@ func (j *job) toPrint(a asked, s site) (voltage, current working.Number) {
 // serves as well, or at a location that stands for it.
 func (j *job) serve(p *Place, legend string, s site) {
 	var ids []string
-	fixed, unsaid := false, []string(nil)
+	fixed, doubt, unsaid := false, false, []string(nil)
 	for i := range j.in.Labels {
 		l := &j.in.Labels[i]
 		if !l.Legend.Is(legend) || !s.has(l) {
+			doubt = doubt || l.Legend.Is(legend) && l.Location.Is("main_board")
 			continue
 		}
 		ids = append(ids, l.ID.Value)
@@ -131,6 +133,9 @@ func (j *job) serve(p *Place, legend string, s site) {
 	}
 	p.ServedBy = working.List(ids...)
 	p.Present = working.Is(len(ids) >= max(s.least, 1), s.at)
+	if !p.Present.Value() && doubt && s.perhaps != "" {
+		p.Present = working.UnknownFlag(s.perhaps)
+	}
 	p.OnFixed = working.Is(fixed, s.at)
 	if !fixed && unsaid != nil {
 		p.OnFixed = working.UnknownFlag(unsaid...)

@@ -17,8 +17,8 @@ type spot struct {
 	need      working.Flag
 }
 
-// turning is where the route passes through something or bends.
-type turning struct {
+// crossing is where the route passes through something.
+type crossing struct {
 	from, to      float64
 	before, after working.Flag // whether the stretch must be marked on that side
 }
@@ -26,29 +26,10 @@ type turning struct {
 // passageEnds are the ways in which a stretch ends at a passage.
 var passageEnds = []string{"wall", "floor", "ceiling", "roof"}
 
-// passages lists the passages, those that touch put together, and what is
-// missing to know them.
-func (w *way) passages() (all []spot, missing []string) {
-	var found []turning
-	add := func(from, to float64, before, after working.Flag) {
-		if n := len(found); n > 0 && found[n-1].to == from {
-			found[n-1].to, found[n-1].after = to, after
-			return
-		}
-		found = append(found, turning{from, to, before, after})
-	}
-	for i, s := range w.stretches {
-		before, after := w.needBefore(i), w.needAfter(i)
-		if s.through {
-			add(s.from.Value(), s.to.Value(), w.needBefore(i-1), after)
-		}
-		switch {
-		case s.passage.Stated() || slices.Contains(passageEnds, s.ends.Value):
-			add(s.to.Value(), s.to.Value(), before, after)
-		case !s.ends.Stated() && either(before, after):
-			missing = append(missing, s.ends.At())
-		}
-	}
+// passages lists both sides of each passage, as far as the next one, and what
+// is missing to know them all.
+func (w *way) passages() (sides []spot, missing []string) {
+	found, missing := w.crossings()
 	for i, t := range found {
 		low, high := math.Inf(-1), math.Inf(1)
 		if i > 0 {
@@ -61,9 +42,35 @@ func (w *way) passages() (all []spot, missing []string) {
 		if t.from == t.to {
 			edge = t.from
 		}
-		all = append(all, spot{t.from, low, t.from, "from_side", edge, t.before}, spot{t.to, t.to, high, "to_side", edge, t.after})
+		sides = append(sides, spot{t.from, low, t.from, "from_side", edge, t.before}, spot{t.to, t.to, high, "to_side", edge, t.after})
 	}
-	return all, missing
+	return sides, missing
+}
+
+// crossings lists the passages; those that touch are one.
+func (w *way) crossings() (found []crossing, missing []string) {
+	add := func(from, to float64, before, after working.Flag) {
+		if n := len(found); n > 0 && found[n-1].to == from {
+			found[n-1].to, found[n-1].after = to, after
+			return
+		}
+		found = append(found, crossing{from, to, before, after})
+	}
+	for i, s := range w.stretches {
+		before, after := w.needBefore(i), w.needAfter(i)
+		if s.through {
+			add(s.from.Value(), s.to.Value(), before, after)
+		}
+		switch matters := either(before, after); {
+		case s.passage.Stated() || slices.Contains(passageEnds, s.ends.Value):
+			add(s.to.Value(), s.to.Value(), before, after)
+		case !s.ends.Stated() && matters:
+			missing = append(missing, s.ends.At())
+		case !s.place.Stated() && matters:
+			missing = append(missing, s.place.At())
+		}
+	}
+	return found, missing
 }
 
 // bends lists the changes of direction.

@@ -24,7 +24,7 @@ type stretch struct {
 	straight working.Flag // whether it is straight and visible
 	ends     schema.Text
 	passage  schema.CablePassage
-	at       string
+	place    schema.Text
 }
 
 // point is a warning on the route.
@@ -57,17 +57,26 @@ func (w *way) walk(r *schema.Run) {
 }
 
 func stretchOf(s *schema.Segment, from, to working.Number) stretch {
-	passes := slices.Contains(passagePlaces, s.Place.Value)
-	one := stretch{from: from, to: to, through: passes, ends: s.EndsAt, passage: s.Passage, at: s.At()}
-	one.need = working.UnknownFlag(s.FunctionEvident.At())
+	return stretch{
+		from: from, to: to, ends: s.EndsAt, passage: s.Passage, place: s.Place,
+		through:  slices.Contains(passagePlaces, s.Place.Value),
+		need:     needOf(s),
+		straight: both(s.At(), working.StatedFlag(s.Straight), working.StatedFlag(s.Visible)),
+	}
+}
+
+// needOf tells whether a stretch must be marked: its function is not evident,
+// and it is not where nobody could read a label.
+func needOf(s *schema.Segment) working.Flag {
+	readable := working.UnknownFlag(s.Place.At())
+	if s.Place.Stated() {
+		readable = working.Is(!slices.Contains(hiddenPlaces, s.Place.Value) && !slices.Contains(passagePlaces, s.Place.Value), s.Place.At())
+	}
+	obscure := working.UnknownFlag(s.FunctionEvident.At())
 	if s.FunctionEvident.Stated() {
-		one.need = working.Is(!s.FunctionEvident.Value, s.FunctionEvident.At())
+		obscure = working.Is(!s.FunctionEvident.Value, s.FunctionEvident.At())
 	}
-	if passes || slices.Contains(hiddenPlaces, s.Place.Value) { // nobody could read a label there
-		one.need = working.Is(false, s.At())
-	}
-	one.straight = both(s.At(), working.StatedFlag(s.Straight), working.StatedFlag(s.Visible))
-	return one
+	return both(s.At(), readable, obscure)
 }
 
 // put places the warnings of the run on its route.
@@ -75,7 +84,11 @@ func (w *way) put(j *job, r *schema.Run) {
 	if j.in.Labels == nil {
 		w.unplaced = append(w.unplaced, "/labels")
 	}
-	for _, l := range j.alongRun(r) {
+	legends := j.legendAlong()
+	if legends == nil {
+		w.unplaced = append(w.unplaced, "the label tables of the rule set have no row for the place "+pvCable)
+	}
+	for _, l := range j.alongRun(r, legends) {
 		at := working.Stated("x", "m", l.PositionM)
 		w.unplaced = append(w.unplaced, at.Missing()...)
 		w.labels = append(w.labels, point{at, l.Side.Value})
