@@ -21,27 +21,9 @@ type Facts struct {
 	Legends  working.Names
 }
 
-// job is an installation with what other rooms know of it.
-type job struct {
-	in     *schema.Installation
-	c      *circuit.Circuit
-	pv     pvstring.Facts
-	cables cable.Facts
-	b      book.Book
-
-	asked   []asked                // rows of the label tables
-	through [][][]int              // strings through each way of each isolator
-	placed  map[string]schema.Text // where each part stands, once asked
-}
-
 // Derive derives the facts of labels.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	j := &job{in: in, c: c, pv: pv, cables: cables, b: b, asked: rowsOf(b)}
-	var ids []string
-	for i := range pv.Strings {
-		ids = append(ids, pv.Strings[i].ID)
-	}
-	j.through = c.Through(ids)
+	j := jobOf(in, c, pv, cables, b)
 	f := Facts{Legends: Legends(in), Labels: j.labels(), Markings: make([]Marking, len(in.Cables))}
 	for i := range in.Cables {
 		f.Markings[i] = j.marking(i)

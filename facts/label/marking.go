@@ -105,9 +105,8 @@ func (j *job) legendAlong() []string {
 // it or on it.
 func (j *job) alongRun(r *schema.Run, legends []string) []*schema.Label {
 	var found []*schema.Label
-	for i := range j.in.Labels {
-		l := &j.in.Labels[i]
-		if slices.Contains(legends, l.Legend.Value) && (l.Run.Is(r.ID.Value) || l.On.Is(r.ID.Value)) {
+	for _, l := range j.byRun[r.ID.Value] {
+		if slices.Contains(legends, l.Legend.Value) {
 			found = append(found, l)
 		}
 	}

@@ -9,57 +9,91 @@ import (
 
 // names counts what a label does not name of what it should.
 func (f *Label) names(j *job, l *schema.Label) {
-	f.IsolatorsNotNamed = j.notNamed("n_iso", l, func(schema.Isolator) bool { return true })
-	f.DcIsolatorsNotNamed = j.notNamed("n_iso,dc", l, func(iso schema.Isolator) bool { return iso.Circuit.Is("pv_dc") })
-	f.SourcesNotNamed = j.sourcesNotNamed(l)
+	named := namedOn(l)
+	f.IsolatorsNotNamed = j.notNamed("n_iso", l, named, func(schema.Isolator) bool { return true })
+	f.DcIsolatorsNotNamed = j.notNamed("n_iso,dc", l, named, func(iso schema.Isolator) bool { return iso.Circuit.Is("pv_dc") })
+	f.SourcesNotNamed = j.sourcesNotNamed(l, named)
 }
 
 // notNamed counts the isolators of a kind that a label does not name.
-func (j *job) notNamed(symbol string, l *schema.Label, of func(schema.Isolator) bool) working.Number {
+func (j *job) notNamed(symbol string, l *schema.Label, named map[string]bool, of func(schema.Isolator) bool) working.Number {
 	missing := append(unstated(l.PartsNamed == nil, l.Member("parts_named")), unstated(j.in.Isolators == nil, "/isolators")...)
 	if missing != nil {
 		return working.Unknown(symbol, "", missing...)
 	}
 	n := 0
 	for _, iso := range j.in.Isolators {
-		if of(iso) && !names(l, iso.ID.Value) {
+		if of(iso) && !named[iso.ID.Value] {
 			n++
 		}
 	}
 	return working.Counted(symbol, n, l.At())
 }
 
-func names(l *schema.Label, id string) bool {
-	return slices.ContainsFunc(l.PartsNamed, func(t schema.Text) bool { return t.Is(id) })
+// namedOn are the parts that a label names.
+func namedOn(l *schema.Label) map[string]bool {
+	named := map[string]bool{}
+	for _, t := range l.PartsNamed {
+		named[t.Value] = true
+	}
+	return named
+}
+
+// inverterWay is what parts an inverter from the public supply: the isolators
+// and boards on its way there, but for the main board, where the two supplies
+// meet. It lacks something where the way could not be followed.
+type inverterWay struct {
+	parts   []string
+	missing []string
+}
+
+func (j *job) inverterWays() []inverterWay {
+	main := map[string]bool{}
+	for _, b := range j.in.AC.Boards {
+		main[b.ID.Value] = b.Role.Is("main")
+	}
+	var all []inverterWay
+	for _, inv := range j.in.Inverters {
+		var w inverterWay
+		p := j.c.ToSupply(inv.ID.Value + ".ac")
+		if p.Input == "" || p.Ambiguous {
+			w.missing = []string{"/cables"}
+		}
+		for _, i := range p.Isolators {
+			w.parts = append(w.parts, j.in.Isolators[i].ID.Value)
+		}
+		for _, outlet := range p.Ways {
+			if board := partOf(outlet); !main[board] {
+				w.parts = append(w.parts, board)
+			}
+		}
+		all = append(all, w)
+	}
+	return all
 }
 
 // sourcesNotNamed counts the sources for which a label names no part that
-// isolates them: the public supply, isolated at the main board, and each
-// inverter, isolated at an isolator or board on its way to the supply. The main
-// board does not count for an inverter: it is where the two supplies meet.
-func (j *job) sourcesNotNamed(l *schema.Label) working.Number {
+// isolates them: the public supply, isolated at the main board or by the main
+// switch of the supply, and each inverter.
+func (j *job) sourcesNotNamed(l *schema.Label, named map[string]bool) working.Number {
 	missing := append(unstated(l.PartsNamed == nil, l.Member("parts_named")), unstated(j.in.AC.Boards == nil, "/ac/boards")...)
 	missing = append(missing, unstated(j.in.Inverters == nil, "/inverters")...)
-	n, main := 1, map[string]bool{}
+	if missing != nil {
+		return working.Unknown("n_src", "", missing...)
+	}
+	supply := j.in.AC.Supply
+	mains := supply.MainIsolatingSwitch.Stated() && named[supply.ID.Value]
 	for _, b := range j.in.AC.Boards {
-		if !b.Role.Stated() {
-			missing = append(missing, b.Role.At())
-		}
-		if main[b.ID.Value] = b.Role.Is("main"); main[b.ID.Value] && names(l, b.ID.Value) {
-			n = 0
-		}
+		missing = append(missing, unstated(!b.Role.Stated(), b.Role.At())...)
+		mains = mains || b.Role.Is("main") && named[b.ID.Value]
 	}
-	if s := j.in.AC.Supply; s.MainIsolatingSwitch.Stated() && names(l, s.ID.Value) {
-		n = 0
+	n := 0
+	if !mains {
+		n = 1
 	}
-	for _, inv := range j.in.Inverters {
-		p := j.c.ToSupply(inv.ID.Value + ".ac")
-		if p.Input == "" || p.Ambiguous {
-			missing = append(missing, "/cables")
-		}
-		named := slices.ContainsFunc(p.Isolators, func(i int) bool { return names(l, j.in.Isolators[i].ID.Value) }) ||
-			slices.ContainsFunc(p.Ways, func(w string) bool { return !main[partOf(w)] && names(l, partOf(w)) })
-		if !named {
+	for _, w := range j.apart {
+		missing = append(missing, w.missing...)
+		if !slices.ContainsFunc(w.parts, func(id string) bool { return named[id] }) {
 			n++
 		}
 	}

@@ -17,11 +17,11 @@ var openLocations = []string{"outside_wall", "building_entrance"}
 func (j *job) outdoors(l *schema.Label) working.Flag {
 	switch {
 	case l.Run.Stated():
-		return j.cableOutdoors(l)
+		return openAt(&j.in.Cables[j.runs[l.Run.Value]], l.PositionM)
 	case l.Location.Stated():
 		return j.locationOutdoors(l)
 	}
-	if place, known := j.placeOf(l.On.Value); known {
+	if place, known := j.places[l.On.Value]; known {
 		return is(place, openPlaces...)
 	}
 	if f, known := j.bareOutdoors(l.On.Value); known {
@@ -46,16 +46,6 @@ func (j *job) locationOutdoors(l *schema.Label) working.Flag {
 		}
 	}
 	return is(l.Location, openLocations...)
-}
-
-// cableOutdoors looks up the stretch of the run on which a label stands.
-func (j *job) cableOutdoors(l *schema.Label) working.Flag {
-	for i := range j.in.Cables {
-		if r := &j.in.Cables[i]; l.Run.Is(r.ID.Value) {
-			return openAt(r, l.PositionM)
-		}
-	}
-	return working.UnknownFlag(l.Run.At())
 }
 
 // openAt tells whether a run lies in the open at a position.
@@ -95,15 +85,6 @@ func (j *job) bareOutdoors(id string) (working.Flag, bool) {
 		}
 	}
 	return working.Flag{}, false
-}
-
-// placeOf is the member that says where a part stands.
-func (j *job) placeOf(id string) (place schema.Text, known bool) {
-	if j.placed == nil {
-		j.placed = placesOf(j.in)
-	}
-	place, known = j.placed[id]
-	return place, known
 }
 
 // placesOf lists where the parts stand that can carry a label.

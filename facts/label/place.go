@@ -90,6 +90,9 @@ func (j *job) place(id string, a asked, s site, due working.Flag) Place {
 		j.serve(&p, a.legend, s)
 	}
 	if s.marked.Known() && s.marked.Value() {
+		if !p.Present.Value() { // the mark is on the joint or the way itself
+			p.OnFixed = s.marked
+		}
 		p.Present = s.marked
 	}
 	if !due.Known() && !p.Present.Value() {
@@ -117,10 +120,9 @@ func (j *job) toPrint(a asked, s site) (voltage, current working.Number) {
 func (j *job) serve(p *Place, legend string, s site) {
 	var ids []string
 	fixed, doubt, unsaid := false, false, []string(nil)
-	for i := range j.in.Labels {
-		l := &j.in.Labels[i]
-		if !l.Legend.Is(legend) || !s.has(l) {
-			doubt = doubt || l.Legend.Is(legend) && l.Location.Is("main_board")
+	for _, l := range j.byLegend[legend] {
+		if !s.has(l) {
+			doubt = doubt || l.Location.Is("main_board")
 			continue
 		}
 		ids = append(ids, l.ID.Value)

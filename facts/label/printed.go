@@ -12,9 +12,19 @@ import (
 // the greatest current of one of its ways or inputs.
 type values struct{ vocMax, vocStc, iscMax, iscStc working.Number }
 
-// behind works out what the strings behind a part come to. Of a part that
-// carries no current of strings it is unknown.
+// behind is what the strings behind a part come to, worked out once.
 func (j *job) behind(part string) values {
+	v, known := j.values[part]
+	if !known {
+		v = j.workOut(part)
+		j.values[part] = v
+	}
+	return v
+}
+
+// workOut works out what the strings behind a part come to. Of a part that
+// carries no current of strings it is unknown.
+func (j *job) workOut(part string) values {
 	ways, known := j.stringsBehind(part)
 	var missing []string
 	switch {
@@ -69,17 +79,17 @@ func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries boo
 			ways, carries = append(ways, j.named(m.Strings)), true
 		}
 	}
-	for i := range j.in.Cables {
-		r := &j.in.Cables[i]
-		if r.ID.Value == part || r.From.Value == part+".out" && j.isArray(part) {
-			return [][]*pvstring.String{j.named(j.cables.Runs[i].Strings)}, slices.Contains(pvServices, r.Service.Value)
-		}
+	if carries {
+		return ways, true
 	}
-	return ways, carries
-}
-
-func (j *job) isArray(id string) bool {
-	return slices.ContainsFunc(j.in.Arrays, func(a schema.Array) bool { return a.ID.Value == id })
+	i, is := j.runs[part]
+	if j.arrays[part] {
+		i, is = j.leaves[part+".out"]
+	}
+	if !is {
+		return nil, j.arrays[part]
+	}
+	return [][]*pvstring.String{j.named(j.cables.Runs[i].Strings)}, slices.Contains(pvServices, j.in.Cables[i].Service.Value)
 }
 
 func (j *job) throughIsolator(i int) [][]*pvstring.String {
@@ -96,9 +106,13 @@ func (j *job) throughIsolator(i int) [][]*pvstring.String {
 
 // named finds strings by their ids.
 func (j *job) named(ids working.Names) []*pvstring.String {
+	wanted := map[string]bool{}
+	for _, id := range ids.Values() {
+		wanted[id] = true
+	}
 	var found []*pvstring.String
 	for i := range j.pv.Strings {
-		if slices.Contains(ids.Values(), j.pv.Strings[i].ID) {
+		if wanted[j.pv.Strings[i].ID] {
 			found = append(found, &j.pv.Strings[i])
 		}
 	}
