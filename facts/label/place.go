@@ -103,14 +103,14 @@ func (j *job) place(id string, a asked, s site, due working.Flag) Place {
 
 // toPrint is what a label must say of the strings behind its part.
 func (j *job) toPrint(a asked, s site) (voltage, current working.Number) {
-	v := j.behind(s.part)
 	voltage, current = working.Unknown("U_oc,max", "V"), working.Unknown("I_sc,max", "A")
-	words := strings.Fields(a.prints)
-	if slices.Contains(words, "voltage_max") {
-		voltage = v.vocMax
-	}
-	if slices.Contains(words, "current_max") {
-		current = v.iscMax
+	for _, word := range strings.Fields(a.prints) {
+		switch word {
+		case "voltage_max":
+			voltage = j.behind(s.part).vocMax
+		case "current_max":
+			current = j.behind(s.part).iscMax
+		}
 	}
 	return voltage, current
 }

@@ -122,10 +122,8 @@ func (j *job) named(ids working.Names) []*pvstring.String {
 // printed holds the values on a label against those of its part.
 func (f *Label) printed(j *job, l *schema.Label) {
 	f.DischargeMakerMin = working.Unknown("t_maker", "min")
-	for _, inv := range j.in.Inverters {
-		if l.On.Is(inv.ID.Value) {
-			f.DischargeMakerMin = working.Stated("t_maker", "min", j.in.Datasheets.Inverters[inv.Datasheet.Value].DischargeWaitMin)
-		}
+	if sheet, is := j.sheets[l.On.Value]; is {
+		f.DischargeMakerMin = working.Stated("t_maker", "min", sheet.DischargeWaitMin)
 	}
 	v := j.behind(f.On.Value())
 	switch {
