@@ -265,10 +265,13 @@ func TestReferencesByKind(t *testing.T) {
 		{"part that is not there", `"module": "m", `, `"module": "m", "plane": §"P1", `, `strings[0].plane: there is no roof plane with the id "P1"; describe it, or leave the member out`},
 		{"part of another kind", `"circuit": "pv_dc", `, `"circuit": "pv_dc", "built_into": §"S1", `, `isolators[0].built_into: "S1" is the id of a string; the id of an inverter is wanted here; there is only INV1`},
 		{"any part", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "on": §"INV2"}]`, `labels[0].on: there is no part with the id "INV2"; did you mean "INV1"?`},
-		{"any parts", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "parts_named": ["INV1", §"INV2"]}]`, `labels[0].parts_named[1]: there is no part with the id "INV2"; did you mean "INV1"?`},
+		{"any parts", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "on": "INV1", "parts_named": ["INV1", §"INV2"]}]`, `labels[0].parts_named[1]: there is no part with the id "INV2"; did you mean "INV1"?`},
 		{"id twice", `"id": "M1"`, `"id": §"INV1"`, `id "INV1" stands twice; the first is on line 12; give each part an id of its own`},
 		{"coefficient twice", `"imp_a": 13`, `"imp_a": 13, "voc_coeff_pct_per_k": -0.25, "voc_coeff_v_per_k": §-0.1`, `datasheets.modules.m.voc_coeff_v_per_k states what datasheets.modules.m.voc_coeff_pct_per_k has stated already; keep the one that the sheet prints`},
 		{"current coefficient twice", `"imp_a": 13`, `"imp_a": 13, "isc_coeff_a_per_k": §0.006, "isc_coeff_pct_per_k": 0.04`, `datasheets.modules.m.isc_coeff_a_per_k states what datasheets.modules.m.isc_coeff_pct_per_k has stated already; keep the one that the sheet prints`},
+		{"label nowhere", `"labels": []`, `"labels": [{"id": §"L1", "legend": "dc_isolator"}]`, `label L1 does not say where it hangs; name a part (on), a run of cable (run) or a location`},
+		{"label in two places", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "location": §"origin", "on": "INV1"}]`, `labels[0].location: label L1 hangs somewhere else already, by labels[0].on; keep one of the two, or describe two labels`},
+		{"position along no run", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "on": "INV1", "position_m": §2}]`, `labels[0].position_m: a position is measured along a run, and label L1 names none; name the run, or leave the position out`},
 		{"word far from a long list", `"labels": []`, `"labels": [{"id": "L1", "legend": §"dc_isolater"}]`, `labels[0].legend (what it says, as a word of the label lists of the rule sets): met "dc_isolater", allowed one of LEGENDS words; did you mean "dc_isolator"?`},
 	} {
 		t.Run(c.name, func(t *testing.T) {

@@ -20,6 +20,7 @@ func checkReferences(d *Document) *findings {
 	walk(root, c.resolve)
 	c.checkRuns()
 	c.checkModules()
+	c.checkLabels()
 	return c.found
 }
 

@@ -1,5 +1,5 @@
 // Package label derives the facts of labels: which legends are put up, which
-// ones the rule set's label table asks for on this installation and where, how
+// ones the rule set's label tables ask for on this installation and where, how
 // each run of cable is marked along its route, and whether the values printed
 // agree with those derived.
 package label
@@ -21,27 +21,15 @@ type Facts struct {
 	Legends  working.Names
 }
 
-// Label holds the facts of one label put up.
-type Label struct {
-	working.Subject
-
-	Legend working.Text `json:"legend" words:"what it says, as a word of the label table"`
-}
-
-// Place is one place where the label table asks for a label.
-type Place struct {
-	working.Subject
-
-	Legend working.Text `json:"legend" words:"legend that the label table asks for"`
-}
-
-// Marking holds how one run is marked along its route.
-type Marking struct {
-}
-
 // Derive derives the facts of labels.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	return Facts{Legends: Legends(in), Markings: make([]Marking, len(in.Cables))}
+	j := jobOf(in, c, pv, cables, b)
+	f := Facts{Legends: Legends(in), Labels: j.labels(), Markings: make([]Marking, len(in.Cables))}
+	for i := range in.Cables {
+		f.Markings[i] = j.marking(i)
+	}
+	f.Places = j.schedule(f.Markings)
+	return f
 }
 
 // Legends lists the legends of the labels put up; unknown when the document

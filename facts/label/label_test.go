@@ -13,7 +13,7 @@ func TestLegends(t *testing.T) {
 	for text, want := range map[string][]string{
 		`{` + job + `}`:               nil,
 		`{` + job + `, "labels": []}`: {},
-		`{` + job + `, "labels": [{"id": "L1", "legend": "dual_supply"}, {"id": "L2", "legend": "dc_isolator"}, {"id": "L3", "legend": "dual_supply"}]}`: {"dc_isolator", "dual_supply"},
+		`{` + job + `, "labels": [{"id": "L1", "legend": "dual_supply", "location": "origin"}, {"id": "L2", "legend": "dc_isolator", "location": "origin"}, {"id": "L3", "legend": "dual_supply", "location": "origin"}]}`: {"dc_isolator", "dual_supply"},
 	} {
 		doc, err := schema.Decode("x.json", []byte(text))
 		if err != nil {

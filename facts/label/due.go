@@ -1,0 +1,123 @@
+package label
+
+import (
+	"maps"
+	"slices"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// dues are the words that a label table may use for when a label is due.
+var dues = map[string]func(*job) working.Flag{
+	"always":               func(*job) working.Flag { return working.Is(true, "") },
+	"never":                func(*job) working.Flag { return working.Is(false, "") },
+	"several_dc_isolators": severalIsolators,
+	"battery_fitted":       batteryFitted,
+	"backup_output":        backupOutput,
+	"dwelling":             func(j *job) working.Flag { return is(j.in.Project.Premises, "dwelling") },
+	"not_dwelling":         notDwelling,
+}
+
+// dueWhen tells whether a label is due, as far as the word of the table decides.
+func (j *job) dueWhen(word string) working.Flag {
+	decide, known := dues[word]
+	if !known {
+		return working.UnknownFlag(noWord("due", word, slices.Sorted(maps.Keys(dues))))
+	}
+	return decide(j)
+}
+
+func notDwelling(j *job) working.Flag {
+	dwelling := is(j.in.Project.Premises, "dwelling")
+	if !dwelling.Known() {
+		return dwelling
+	}
+	return working.Is(!dwelling.Value(), dwelling.At())
+}
+
+// severalIsolators tells whether it takes more than one movement to isolate the
+// strings.
+func severalIsolators(j *job) working.Flag {
+	if j.in.Isolators == nil {
+		return working.UnknownFlag("/isolators")
+	}
+	n := 0
+	for _, iso := range j.in.Isolators {
+		if iso.Circuit.Is("pv_dc") {
+			n++
+		}
+	}
+	return working.Is(n > 1, "/isolators")
+}
+
+// any is yes as soon as one flag is, no when all are, and else unknown.
+func anyOf(at string, flags ...working.Flag) working.Flag {
+	var missing []string
+	for _, f := range flags {
+		switch {
+		case !f.Known():
+			missing = append(missing, f.Missing()...)
+		case f.Value():
+			return f
+		}
+	}
+	if missing != nil {
+		return working.UnknownFlag(missing...)
+	}
+	return working.Is(false, at)
+}
+
+// batteryFitted tells whether there is a battery: one described, or an inverter
+// to which one is connected.
+func batteryFitted(j *job) working.Flag {
+	flags := []working.Flag{working.UnknownFlag("/storage/batteries")}
+	if j.in.Storage.Batteries != nil {
+		flags[0] = working.Is(len(j.in.Storage.Batteries) > 0, "/storage/batteries")
+	}
+	for _, inv := range j.in.Inverters {
+		if inv.BatteryFitted.Yes() {
+			flags = append(flags, working.StatedFlag(inv.BatteryFitted))
+		}
+	}
+	return anyOf("/storage/batteries", flags...)
+}
+
+// backupOutput tells whether loads can be supplied while the public supply is
+// away: by an inverter, a battery, or another source behind a switch.
+func backupOutput(j *job) working.Flag {
+	flags := []working.Flag{present(len(j.in.AC.Changeovers), j.in.AC.Changeovers == nil, "/ac/changeovers")}
+	if j.in.Inverters == nil {
+		flags = append(flags, working.UnknownFlag("/inverters"))
+	}
+	for _, inv := range j.in.Inverters {
+		flags = append(flags, ofSheet(inv.Datasheet, j.in.Datasheets.Inverters[inv.Datasheet.Value].BackupOutput))
+	}
+	for _, b := range j.in.Storage.Batteries {
+		flags = append(flags, ofSheet(b.Datasheet, j.in.Datasheets.Batteries[b.Datasheet.Value].BackupOutput))
+	}
+	if j.in.AC.Boards == nil {
+		flags = append(flags, working.UnknownFlag("/ac/boards"))
+	}
+	for _, b := range j.in.AC.Boards {
+		flags = append(flags, is(b.Role, "backup"))
+	}
+	return anyOf("/inverters", flags...)
+}
+
+// present tells whether a list that is stated has members.
+func present(n int, isNil bool, at string) working.Flag {
+	if isNil {
+		return working.UnknownFlag(at)
+	}
+	return working.Is(n > 0, at)
+}
+
+// ofSheet takes a flag of a datasheet; without the sheet it is the reference
+// that is missing.
+func ofSheet(reference schema.Text, f schema.Flag) working.Flag {
+	if !reference.Stated() {
+		return working.UnknownFlag(reference.At())
+	}
+	return working.StatedFlag(f)
+}

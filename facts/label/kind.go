@@ -1,0 +1,190 @@
+package label
+
+import (
+	"slices"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// pvCable is the kind of place that runs along a cable.
+const pvCable = "pv_cable"
+
+// kinds are the words that a label table may use for a place. Each lists the
+// places of its kind, and what is missing to know them all.
+var kinds = map[string]func(*job) ([]site, []string){
+	pvCable:                       func(*job) ([]site, []string) { return nil, nil }, // listed with its markings
+	"dc_isolator":                 isolators("pv_dc"),
+	"ac_isolator":                 isolators("ac"),
+	"battery_isolator":            isolators("battery_dc"),
+	"inverter":                    inverters,
+	"junction_box":                junctionBoxes,
+	"string_fuse":                 stringFuses,
+	"connector":                   connectors,
+	"pv_board":                    pvBoards,
+	"main_board":                  mainBoards,
+	"rcd_board":                   rcdBoards,
+	"pv_way":                      pvWays,
+	"origin":                      origin,
+	"meter":                       meters,
+	"interconnection":             interconnection,
+	"interconnection_or_inverter": interconnectionOrInverter,
+	"entrance":                    at("entrance", "building_entrance", "fire_panel"),
+	"outside":                     outside,
+	"roof_access":                 roofAccess,
+	"earth_terminal":              earthTerminals,
+	"earth_electrode":             earthElectrodes,
+	"frame":                       frames,
+	"spd":                         spds,
+	"battery":                     batteries,
+	"backup":                      backups,
+}
+
+// always fits wherever the place is there at all.
+func always(at string) working.Flag { return working.Is(true, at) }
+
+// unstated names a list that is not stated.
+func unstated(isNil bool, pointer string) []string {
+	if isNil {
+		return []string{pointer}
+	}
+	return nil
+}
+
+func isolators(circuit string) func(*job) ([]site, []string) {
+	return func(j *job) (all []site, missing []string) {
+		for i := range j.in.Isolators {
+			iso := &j.in.Isolators[i]
+			if !iso.Circuit.Is(circuit) {
+				continue
+			}
+			s := site{part: iso.ID.Value, at: iso.At(), fits: always(iso.At())}
+			if iso.BuiltInto.Stated() {
+				s.parts = []string{iso.BuiltInto.Value}
+			}
+			all = append(all, s)
+		}
+		return all, unstated(j.in.Isolators == nil, "/isolators")
+	}
+}
+
+func inverters(j *job) (all []site, missing []string) {
+	for i := range j.in.Inverters {
+		inv := &j.in.Inverters[i]
+		all = append(all, site{part: inv.ID.Value, at: inv.At(), fits: always(inv.At())})
+	}
+	return all, unstated(j.in.Inverters == nil, "/inverters")
+}
+
+func junctionBoxes(j *job) (all []site, missing []string) {
+	for i := range j.in.Arrays {
+		a := &j.in.Arrays[i]
+		all = append(all, site{part: a.ID.Value, at: a.At(), fits: is(a.JoinedBy, "junction_box")})
+	}
+	return all, unstated(j.in.Arrays == nil, "/arrays")
+}
+
+// is tells whether a text reads so.
+func is(t schema.Text, words ...string) working.Flag {
+	if !t.Stated() {
+		return working.UnknownFlag(t.At())
+	}
+	return working.Is(slices.Contains(words, t.Value), t.At())
+}
+
+// stringFuses stand for the holder: a label on the string, or on the box that
+// the string's cable leads to.
+func stringFuses(j *job) (all []site, missing []string) {
+	for i := range j.in.Strings {
+		s := &j.in.Strings[i]
+		one := site{part: s.ID.Value, at: s.At(), fits: working.StatedFlag(s.Overcurrent.Fitted)}
+		for k := range j.in.Cables {
+			if r := &j.in.Cables[k]; r.From.Is(s.ID.Value) {
+				one.parts = append(one.parts, partOf(r.To.Value))
+			}
+		}
+		all = append(all, one)
+	}
+	return all, unstated(j.in.Strings == nil, "/strings")
+}
+
+// connectors are the plug connectors on DC that ordinary people can reach.
+func connectors(j *job) (all []site, missing []string) {
+	missing = unstated(j.in.Cables == nil, "/cables")
+	for i := range j.in.Cables {
+		r := &j.in.Cables[i]
+		if !slices.Contains(pvServices, r.Service.Value) {
+			continue
+		}
+		if r.Connectors == nil {
+			missing = append(missing, r.Member("connectors"))
+		}
+		for k := range r.Connectors {
+			c := &r.Connectors[k]
+			all = append(all, site{part: c.ID.Value, at: c.At(), fits: working.StatedFlag(c.ReadilyAccessible)})
+		}
+	}
+	return all, missing
+}
+
+func (j *job) cableSites(markings []Marking) (all []site, missing []string) {
+	for i := range j.in.Cables {
+		r := &j.in.Cables[i]
+		if slices.Contains(pvServices, r.Service.Value) {
+			all = append(all, site{part: r.ID.Value, at: r.At(), fits: markings[i].WarningDue})
+		}
+	}
+	return all, unstated(j.in.Cables == nil, "/cables")
+}
+
+// roofAccess is the hatch to a roof space through which PV cable runs.
+func roofAccess(j *job) ([]site, []string) {
+	missing := unstated(j.in.Cables == nil, "/cables")
+	fits := working.Is(false, "/cables")
+	for i := range j.in.Cables {
+		r := &j.in.Cables[i]
+		if !slices.Contains(pvServices, r.Service.Value) {
+			continue
+		}
+		if r.Segments == nil {
+			missing = append(missing, r.Member("segments"))
+		}
+		for k := range r.Segments {
+			if f := is(r.Segments[k].Place, "roof_space"); !f.Known() {
+				missing = append(missing, f.Missing()...)
+			} else if f.Value() {
+				fits = f
+			}
+		}
+	}
+	if !fits.Value() && missing != nil {
+		fits = working.UnknownFlag(missing...)
+	}
+	return []site{{part: "roof_space_access", at: "/cables", fits: fits, locations: []string{"roof_space_access"}}}, nil
+}
+
+// spds are the surge protective devices that stand by themselves; one inside an
+// inverter is looked after by the inverter.
+func spds(j *job) (all []site, missing []string) {
+	for i := range j.in.SPDs {
+		if p := &j.in.SPDs[i]; !p.BuiltInto.Stated() {
+			all = append(all, site{part: p.ID.Value, at: p.At(), fits: always(p.At())})
+		}
+	}
+	return all, unstated(j.in.SPDs == nil, "/spds")
+}
+
+func batteries(j *job) (all []site, missing []string) {
+	for i := range j.in.Storage.Batteries {
+		b := &j.in.Storage.Batteries[i]
+		all = append(all, site{part: b.ID.Value, at: b.At(), fits: always(b.At())})
+	}
+	return all, unstated(j.in.Storage.Batteries == nil, "/storage/batteries")
+}
+
+// at is a kind that stands once at locations that are no part of the document.
+func at(part string, locations ...string) func(*job) ([]site, []string) {
+	return func(*job) ([]site, []string) {
+		return []site{{part: part, at: "/labels", fits: always("/labels"), locations: locations}}, nil
+	}
+}

@@ -1,0 +1,205 @@
+package label
+
+import (
+	"slices"
+	"strings"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// partOf is the part that a terminal belongs to.
+func partOf(terminal string) string {
+	id, _, _ := strings.Cut(terminal, ".")
+	return id
+}
+
+// origin is the cut-out or the service equipment. A label at it may be stated to
+// be on the supply, or at the location.
+func origin(j *job) ([]site, []string) {
+	s := site{part: "origin", at: "/ac/supply", fits: always("/ac/supply"), locations: []string{"origin", "service_equipment"}}
+	if id := j.in.AC.Supply.ID; id.Stated() {
+		s.part = id.Value
+	}
+	return []site{s}, nil
+}
+
+// meters are the meters of the supply; one of generation needs no warning.
+func meters(j *job) (all []site, missing []string) {
+	for i := range j.in.AC.Meters {
+		m := &j.in.AC.Meters[i]
+		if !m.Purpose.Is("generation") && !m.Purpose.Is("battery") {
+			all = append(all, site{part: m.ID.Value, at: m.At(), fits: always(m.At()), locations: []string{"meter"}})
+		}
+	}
+	return all, unstated(j.in.AC.Meters == nil, "/ac/meters")
+}
+
+// board is the place that a board is. The main board may be stated as a
+// location.
+func board(b *schema.Board, fits working.Flag) site {
+	s := site{part: b.ID.Value, at: b.At(), fits: fits}
+	switch {
+	case !b.Role.Stated():
+		s.perhaps = b.Role.At()
+	case b.Role.Value == "main":
+		s.locations = []string{"main_board"}
+	}
+	return s
+}
+
+// pvBoards are the boards on the way from an inverter to the supply.
+func pvBoards(j *job) (all []site, missing []string) {
+	fed, missing := j.fedBoards()
+	for i := range j.in.AC.Boards {
+		b := &j.in.AC.Boards[i]
+		fits := working.Is(fed[b.ID.Value], b.At())
+		if !fits.Value() && missing != nil {
+			fits = working.UnknownFlag(missing...)
+		}
+		all = append(all, board(b, fits))
+	}
+	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
+}
+
+// fedBoards are the boards through which inverters feed, and what is missing
+// where the way of some inverter could not be followed.
+func (j *job) fedBoards() (fed map[string]bool, missing []string) {
+	fed = map[string]bool{}
+	if j.in.Inverters == nil {
+		missing = []string{"/inverters"}
+	}
+	for _, inv := range j.in.Inverters {
+		p := j.c.ToSupply(inv.ID.Value + ".ac")
+		if p.Input == "" || p.Ambiguous {
+			missing = append(missing, "/cables")
+		}
+		for _, outlet := range p.Ways {
+			fed[partOf(outlet)] = true
+		}
+	}
+	return fed, missing
+}
+
+// mainBoards are the boards that are, or may be, the main one.
+func mainBoards(j *job) (all []site, missing []string) {
+	for i := range j.in.AC.Boards {
+		b := &j.in.AC.Boards[i]
+		all = append(all, board(b, is(b.Role, "main")))
+	}
+	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
+}
+
+// residual are the kinds of device that trip on residual current.
+var residual = []string{"rccb", "rcbo", "afdd_with_rcbo"}
+
+// rcdBoards are the boards with a residual current device, as far as the
+// document says which devices they hold.
+func rcdBoards(j *job) (all []site, missing []string) {
+	for i := range j.in.AC.Boards {
+		b := &j.in.AC.Boards[i]
+		fits := working.Is(false, b.At())
+		if b.Ways == nil {
+			fits = working.UnknownFlag(b.Member("ways"))
+		}
+		for k := range b.Ways {
+			w := &b.Ways[k]
+			device := j.in.Datasheets.ProtectiveDevices[w.Device.Value]
+			if w.RCD.Stated() || slices.Contains(residual, device.Kind.Value) {
+				fits = working.Is(true, w.At())
+				break
+			}
+			if !w.Device.Stated() && !w.Serves.Is("spare") {
+				fits = working.UnknownFlag(w.Device.At())
+			}
+		}
+		all = append(all, board(b, fits))
+	}
+	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
+}
+
+// pvWays are the ways of boards that generators feed. Ways have no id of their
+// own, so that their labels are on the board: as many as there are such ways.
+func pvWays(j *job) (all []site, missing []string) {
+	missing = unstated(j.in.AC.Boards == nil, "/ac/boards")
+	for i := range j.in.AC.Boards {
+		b := &j.in.AC.Boards[i]
+		missing = append(missing, unstated(b.Ways == nil, b.Member("ways"))...)
+		var own []site
+		for k := range b.Ways {
+			w := &b.Ways[k]
+			fits := is(w.Serves, "pv_supply", "hybrid_supply")
+			if !fits.Known() || fits.Value() {
+				own = append(own, site{part: b.ID.Value + "." + w.ID.Value, at: w.At(), fits: fits,
+					parts: []string{b.ID.Value}, marked: working.StatedFlag(w.Identified)})
+			}
+		}
+		for k := range own {
+			own[k].least = len(own)
+		}
+		all = append(all, own...)
+	}
+	return all, missing
+}
+
+// interconnection is where the generator meets the supply: near the main board
+// or meter.
+func interconnection(j *job) ([]site, []string) {
+	s := site{part: "interconnection", at: "/ac", fits: always("/ac"), locations: []string{"origin", "meter", "main_board", "service_equipment"}}
+	if id := j.in.AC.Supply.ID; id.Stated() {
+		s.parts = append(s.parts, id.Value)
+	}
+	for _, m := range j.in.AC.Meters {
+		s.parts = append(s.parts, m.ID.Value)
+	}
+	for _, b := range j.in.AC.Boards {
+		s.parts = append(s.parts, b.ID.Value)
+	}
+	return []site{s}, nil
+}
+
+func interconnectionOrInverter(j *job) ([]site, []string) {
+	all, _ := interconnection(j)
+	for _, inv := range j.in.Inverters {
+		all[0].parts = append(all[0].parts, inv.ID.Value)
+	}
+	return all, nil
+}
+
+// outside is where people who come from outside look first.
+func outside(j *job) ([]site, []string) {
+	all, _ := interconnection(j)
+	all[0].part, all[0].parts = "outside", nil
+	all[0].locations = []string{"outside_wall", "meter", "origin", "building_entrance"}
+	if id := j.in.AC.Supply.ID; id.Stated() {
+		all[0].parts = append(all[0].parts, id.Value)
+	}
+	for _, m := range j.in.AC.Meters {
+		all[0].parts = append(all[0].parts, m.ID.Value)
+	}
+	return all, nil
+}
+
+// backups are the changeover switches and the boards that another source feeds;
+// where there are none, the inverters and batteries that can.
+func backups(j *job) (all []site, missing []string) {
+	for i := range j.in.AC.Changeovers {
+		x := &j.in.AC.Changeovers[i]
+		all = append(all, site{part: x.ID.Value, at: x.At(), fits: always(x.At())})
+	}
+	for i := range j.in.AC.Boards {
+		if b := &j.in.AC.Boards[i]; b.Role.Is("backup") {
+			all = append(all, board(b, always(b.At())))
+		}
+	}
+	if all == nil {
+		all = []site{{part: "backup", at: "/inverters", fits: always("/inverters"), locations: []string{"main_board"}}}
+		for _, inv := range j.in.Inverters {
+			all[0].parts = append(all[0].parts, inv.ID.Value)
+		}
+		for _, b := range j.in.AC.Boards {
+			all[0].parts = append(all[0].parts, b.ID.Value)
+		}
+	}
+	return all, nil
+}

@@ -1,0 +1,121 @@
+package label
+
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// openPlaces are the places in the open, of parts and of stretches of cable.
+var openPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground", "behind_modules"}
+
+// openLocations are the locations in the open; the sun may reach a sign at an
+// entrance.
+var openLocations = []string{"outside_wall", "building_entrance"}
+
+// outdoors tells whether a label hangs in the open: where its part stands, or
+// where the cable lies at its position.
+func (j *job) outdoors(l *schema.Label) working.Flag {
+	switch {
+	case l.Run.Stated():
+		return openAt(&j.in.Cables[j.runs[l.Run.Value]], l.PositionM)
+	case l.Location.Stated():
+		return j.locationOutdoors(l)
+	}
+	if place, known := j.places[l.On.Value]; known {
+		return is(place, openPlaces...)
+	}
+	if f, known := j.bareOutdoors(l.On.Value); known {
+		return f
+	}
+	return working.UnknownFlag(l.On.At())
+}
+
+func (j *job) locationOutdoors(l *schema.Label) working.Flag {
+	switch l.Location.Value {
+	case "origin", "service_equipment":
+		return is(j.in.AC.Supply.Place, openPlaces...)
+	case "meter":
+		for i := range j.in.AC.Meters {
+			return is(j.in.AC.Meters[i].Place, openPlaces...)
+		}
+	case "main_board":
+		for i := range j.in.AC.Boards {
+			if b := &j.in.AC.Boards[i]; b.Role.Is("main") {
+				return is(b.Place, openPlaces...)
+			}
+		}
+	}
+	return is(l.Location, openLocations...)
+}
+
+// openAt tells whether a run lies in the open at a position.
+func openAt(r *schema.Run, position schema.Number) working.Flag {
+	w := way{at: r.At()}
+	w.walk(r)
+	if w.unplaced != nil || !position.Stated() {
+		return working.UnknownFlag(append(w.unplaced, position.At())...)
+	}
+	for i, s := range w.stretches {
+		if position.Value <= s.to.Value() {
+			return is(r.Segments[i].Place, openPlaces...)
+		}
+	}
+	return working.UnknownFlag(position.At())
+}
+
+// bareOutdoors tells it of parts that do not say where they stand: plug
+// connectors lie where their run does, frames and strings on the roof.
+func (j *job) bareOutdoors(id string) (working.Flag, bool) {
+	for i := range j.in.Cables {
+		r := &j.in.Cables[i]
+		for k := range r.Connectors {
+			if r.Connectors[k].ID.Value == id {
+				return openAt(r, r.Connectors[k].PositionM), true
+			}
+		}
+	}
+	for _, f := range j.in.Earthing.Frames {
+		if f.ID.Value == id {
+			return working.Is(true, f.At()), true
+		}
+	}
+	for _, s := range j.in.Strings {
+		if s.ID.Value == id {
+			return working.Is(true, s.At()), true
+		}
+	}
+	return working.Flag{}, false
+}
+
+// placesOf lists where the parts stand that can carry a label.
+func placesOf(in *schema.Installation) map[string]schema.Text {
+	at := map[string]schema.Text{in.AC.Supply.ID.Value: in.AC.Supply.Place, in.Earthing.MainTerminal.ID.Value: in.Earthing.MainTerminal.Place}
+	for i := range in.Isolators {
+		at[in.Isolators[i].ID.Value] = in.Isolators[i].Place
+	}
+	for i := range in.Arrays {
+		at[in.Arrays[i].ID.Value] = in.Arrays[i].Place
+	}
+	for i := range in.Inverters {
+		at[in.Inverters[i].ID.Value] = in.Inverters[i].Place
+	}
+	for i := range in.SPDs {
+		at[in.SPDs[i].ID.Value] = in.SPDs[i].Place
+	}
+	for i := range in.AC.Boards {
+		at[in.AC.Boards[i].ID.Value] = in.AC.Boards[i].Place
+	}
+	for i := range in.AC.Meters {
+		at[in.AC.Meters[i].ID.Value] = in.AC.Meters[i].Place
+	}
+	for i := range in.AC.Changeovers {
+		at[in.AC.Changeovers[i].ID.Value] = in.AC.Changeovers[i].Place
+	}
+	for i := range in.Earthing.Terminals {
+		at[in.Earthing.Terminals[i].ID.Value] = in.Earthing.Terminals[i].Place
+	}
+	for i := range in.Storage.Batteries {
+		at[in.Storage.Batteries[i].ID.Value] = in.Storage.Batteries[i].Place
+	}
+	return at
+}
