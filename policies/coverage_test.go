@@ -34,7 +34,13 @@ type chapter struct {
 var chapters = []chapter{
 	{"V", "Voltage of the array and window of the inverter", "pvstring", 19},
 	{"C", "Current, string fuses, reverse current", "pvstring", 18},
+	{"D", "DC cable and connectors", "cable", 18},
 	{"I", "DC isolators", "isolator", 15},
+	{"S", "Surge protection", "surge", 18},
+	{"E", "Earthing and bonding", "earthing", 19},
+	{"A", "AC circuit", "accircuit", 20},
+	{"L", "Labels and notices", "label", 28},
+	{"P", "Batteries", "storage", 10},
 }
 
 // TestCoveragePage keeps docs/coverage-gb.md true: every item of the list is
