@@ -87,7 +87,11 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
-	return env.writeResults(results, o)
+	set, err := load()
+	if err != nil {
+		return couldNot, err
+	}
+	return env.writeResults(set, results, o)
 }
 
 // checked is one document's report, ready to be written.
@@ -150,7 +154,7 @@ func (env *environment) checkOne(ctx context.Context, load loading, name string,
 		return checked{err: fmt.Errorf("%s: %w", name, err)}
 	}
 	var text bytes.Buffer
-	err = report.Formats[o.format](&text, r, env.reportOptions(o))
+	err = report.Formats[o.format].Part(&text, r, env.reportOptions(o))
 	return checked{text.Bytes(), r.Passes, err}
 }
 
@@ -161,7 +165,8 @@ func (env *environment) reportOptions(o checkOptions) report.Options {
 	}
 	return report.Options{
 		Width: width, All: o.all, Strict: o.strict,
-		Colour: onTerminal && o.output == "" && os.Getenv("NO_COLOR") == "",
+		Colour:  onTerminal && o.output == "" && os.Getenv("NO_COLOR") == "",
+		Version: toolVersion(),
 	}
 }
 
@@ -192,17 +197,18 @@ func (env *environment) progress(n int) (tick func()) {
 	return func() { _ = bar.Add(1) } // a progress bar that cannot be drawn is no reason to stop
 }
 
-func (env *environment) writeResults(results []checked, o checkOptions) (int, error) {
-	var all bytes.Buffer
+func (env *environment) writeResults(set *engine.RuleSet, results []checked, o checkOptions) (int, error) {
 	status := passes
+	parts := make([][]byte, len(results))
 	for i, r := range results {
-		if i > 0 && o.format == "text" {
-			all.WriteString("\n" + strings.Repeat("-", 30) + "\n\n")
-		}
-		all.Write(r.report)
+		parts[i] = r.report
 		if !r.passes {
 			status = doesNotPass
 		}
+	}
+	var all bytes.Buffer
+	if err := report.Formats[o.format].Whole(&all, set, parts, env.reportOptions(o)); err != nil {
+		return couldNot, err
 	}
 	return status, env.deliver(all.Bytes(), o.output)
 }
