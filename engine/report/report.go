@@ -31,6 +31,7 @@ type Format struct {
 var Formats = map[string]Format{
 	"text":  {Text, joined("\n" + strings.Repeat("-", 30) + "\n\n")},
 	"json":  {JSON, joined("")},
+	"junit": {junitPart, junitWhole},
 	"sarif": {sarifPart, sarifWhole},
 }
 
