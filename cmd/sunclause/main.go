@@ -78,13 +78,20 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 			return passes
 		}
 		if err != nil {
-			fmt.Fprintln(env.stderr, err)
+			env.tell(err)
 			return couldNot
 		}
 		return status
 	}
 	fmt.Fprintf(env.stderr, "sunclause has no command %q; it has %s\n", args[0], strings.Join(commandNames(), ", "))
 	return couldNot
+}
+
+// tell writes an error. It may name files, whose names are anybody's.
+func (env *environment) tell(err error) {
+	for line := range strings.SplitSeq(err.Error(), "\n") {
+		fmt.Fprintln(env.stderr, report.Visible(line))
+	}
 }
 
 func commandNames() []string {

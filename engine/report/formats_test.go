@@ -70,7 +70,7 @@ func written(t testing.TB, format string, o report.Options, results ...*engine.R
 
 // TestFormatsLook keeps what the reports of the small job look like.
 func TestFormatsLook(t *testing.T) {
-	for format, name := range map[string]string{"sarif": "report.sarif", "junit": "report.junit.xml"} {
+	for format, name := range map[string]string{"sarif": "report.sarif", "junit": "report.junit.xml", "markdown": "report.md"} {
 		got := written(t, format, report.Options{Version: "0.0.0"}, shed(t))
 		path := filepath.Join(formats, name)
 		if *update {

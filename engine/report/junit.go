@@ -64,9 +64,9 @@ type junitFailure struct {
 func junitPart(w io.Writer, r *engine.Result, o Options) error {
 	sum := sha256.Sum256(r.Document.Raw)
 	suite := junitSuite{
-		Name: visible(r.Document.Name),
+		Name: Visible(r.Document.Name),
 		Properties: []junitProperty{
-			{"reference", visible(r.Document.Installation.Project.Reference.Value)},
+			{"reference", Visible(r.Document.Installation.Project.Reference.Value)},
 			{"verdict", strings.ToLower(verdict(r))},
 			{"document_sha256", hex.EncodeToString(sum[:])},
 			{"rule_set", layersOf(r.RuleSet)},
@@ -95,9 +95,9 @@ func junitOf(r *engine.Result, j engine.Judgment, o Options) junitCase {
 	case j.Outcome == engine.NotApplicable:
 		c.Skipped = outcomeWords[j.Outcome]
 	case j.Counts(o.Strict):
-		c.Failure = &junitFailure{string(j.Outcome), visible(junitHead(j)), junitSay(r, j)}
+		c.Failure = &junitFailure{string(j.Outcome), Visible(junitHead(j)), junitSay(r, j)}
 	default:
-		c.Skipped = visible(junitHead(j)) + "\n" + junitSay(r, j)
+		c.Skipped = Visible(junitHead(j)) + "\n" + junitSay(r, j)
 	}
 	return c
 }
@@ -123,7 +123,7 @@ func junitSay(r *engine.Result, j engine.Judgment) string {
 func visibleLines(lines []string) string {
 	shown := make([]string, len(lines))
 	for i, l := range lines {
-		shown[i] = visible(l)
+		shown[i] = Visible(l)
 	}
 	return strings.Join(shown, "\n")
 }

@@ -55,7 +55,7 @@ func (p *page) write(s string) {
 // what follows the break stands two columns further in. Every text of a document
 // comes through here, and here it is made harmless.
 func (p *page) line(indent int, s style, text string) {
-	for i, l := range wrap(visible(text), p.width-indent, 2) {
+	for i, l := range wrap(Visible(text), p.width-indent, 2) {
 		pad := strings.Repeat(" ", indent)
 		if i > 0 {
 			pad += "  "

@@ -29,10 +29,11 @@ type Format struct {
 
 // Formats are the formats there are, by the name that the command line uses.
 var Formats = map[string]Format{
-	"text":  {Text, joined("\n" + strings.Repeat("-", 30) + "\n\n")},
-	"json":  {JSON, joined("")},
-	"junit": {junitPart, junitWhole},
-	"sarif": {sarifPart, sarifWhole},
+	"text":     {Text, joined("\n" + strings.Repeat("-", 30) + "\n\n")},
+	"json":     {JSON, joined("")},
+	"junit":    {junitPart, junitWhole},
+	"markdown": {markdownPart, markdownWhole},
+	"sarif":    {sarifPart, sarifWhole},
 }
 
 // joined puts parts one after the other, each a report by itself.

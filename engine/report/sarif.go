@@ -118,7 +118,7 @@ func suppressions(d *engine.Departure) []sarifSuppression {
 	if d == nil || d.Void != "" {
 		return nil
 	}
-	return []sarifSuppression{{"external", "accepted", visible(sayDeparture(d))}}
+	return []sarifSuppression{{"external", "accepted", Visible(sayDeparture(d))}}
 }
 
 // sarifWhole writes the run.
@@ -180,7 +180,7 @@ func sarifRules(s *engine.RuleSet) []sarifRule {
 // sarifText makes a message of a text. In a message, braces stand for arguments
 // and a bracket followed by a parenthesis makes a link (SARIF 2.1.0, clause
 // 3.11); in texts of a document they are only characters.
-func sarifText(s string) sarifMessage { return sarifMessage{sarifEscapes.Replace(visible(s))} }
+func sarifText(s string) sarifMessage { return sarifMessage{sarifEscapes.Replace(Visible(s))} }
 
 var sarifEscapes = strings.NewReplacer("{", "{{", "}", "}}", "](", "] (")
 

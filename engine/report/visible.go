@@ -7,12 +7,12 @@ import (
 	"unicode/utf8"
 )
 
-// visible spells out the characters of a text that would act instead of being
+// Visible spells out the characters of a text that would act instead of being
 // seen: those that a terminal obeys, those that turn the direction of what
 // follows, and those that have no width. A document can have any of them in its
 // texts, and a report is shown to people who have not read the document. Breaks
 // of lines become spaces.
-func visible(s string) string {
+func Visible(s string) string {
 	if strings.IndexFunc(s, acts) < 0 && utf8.ValidString(s) {
 		return s
 	}
