@@ -35,14 +35,24 @@ type checkOptions struct {
 }
 
 func (o *checkOptions) flags(f *pflag.FlagSet) {
-	f.StringVar(&o.rules, "rules", defaultRules, "rule set: "+strings.Join(engine.Embedded(policies.FS), ", ")+", a folder or a sealed archive")
+	f.StringVar(&o.rules, "rules", defaultRules, rulesHelp())
 	f.StringVar(&o.key, "key", "", keyHelp)
 	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
 	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
-	f.BoolVar(&o.strict, "strict", false, "let a requirement with should count as one with shall")
+	f.BoolVar(&o.strict, "strict", false, strictHelp)
 	f.BoolVar(&o.all, "all", false, "list in the text report also what is met and what does not apply")
-	f.StringVar(&o.date, "date", "", "day on which departures are held against their term, as 2026-03-02; the design date when not given")
+	f.StringVar(&o.date, "date", "", dateHelp)
 	f.IntVar(&o.width, "width", 0, "columns of the text report; the width of the terminal when not given")
+}
+
+// What several commands say of the same options.
+const (
+	strictHelp = "let a requirement with should count as one with shall"
+	dateHelp   = "day on which departures are held against their term, as 2026-03-02; the design date when not given"
+)
+
+func rulesHelp() string {
+	return "rule set: " + strings.Join(engine.Embedded(policies.FS), ", ") + ", a folder or a sealed archive"
 }
 
 func formatNames() []string { return slices.Sorted(maps.Keys(report.Formats)) }
@@ -53,10 +63,19 @@ func (o *checkOptions) check() error {
 	if _, ok := report.Formats[o.format]; !ok {
 		return fmt.Errorf("there is no format %q; there are %s", o.format, strings.Join(formatNames(), ", "))
 	}
+	return o.checkDate()
+}
+
+func (o *checkOptions) checkDate() error {
 	if o.date != "" && !day.MatchString(o.date) {
 		return fmt.Errorf("--date %q is no day; write it as 2026-03-02", o.date)
 	}
 	return nil
+}
+
+// engine is the part of the options that decides outcomes.
+func (o *checkOptions) engine() engine.Options {
+	return engine.Options{Strict: o.strict, Date: o.date}
 }
 
 func runCheck(ctx context.Context, env *environment, args []string) (int, error) {
@@ -148,10 +167,9 @@ func (env *environment) checkOne(ctx context.Context, load loading, name string,
 	if err != nil {
 		return checked{}
 	}
-	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
-	r, err := engine.Check(ctx, set, doc, engine.Options{Strict: o.strict, Date: o.date})
+	r, err := env.checkBy(ctx, set, doc, o)
 	if err != nil {
-		return checked{err: fmt.Errorf("%s: %w", name, err)}
+		return checked{err: err}
 	}
 	var text bytes.Buffer
 	err = report.Formats[o.format].Part(&text, r, env.reportOptions(o))

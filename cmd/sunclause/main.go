@@ -40,6 +40,8 @@ func commands() []command {
 		{"check", "FILE|FOLDER|- …", "judge installations by a rule set", runCheck},
 		{"facts", "FILE|- [PART …]", "show what is derived from an installation", runFacts},
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
+		{"record", "FILE|-", "keep the evidence of a check", runRecord},
+		{"reproduce", "RECORD FILE|-", "judge again and hold the outcome against a record", runReproduce},
 		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
 	}
 }
@@ -106,7 +108,7 @@ func usage() string {
 	var b strings.Builder
 	b.WriteString("sunclause checks a rooftop PV installation against the rules.\n\n")
 	for _, c := range commands() {
-		fmt.Fprintf(&b, "  sunclause %-7s %-17s %s\n", c.name, c.usage, c.short)
+		fmt.Fprintf(&b, "  sunclause %-9s %-17s %s\n", c.name, c.usage, c.short)
 	}
 	b.WriteString("\nsunclause COMMAND --help tells the options of a command.\n")
 	b.WriteString("Exit status: 0 passes, 1 does not pass, 2 could not be checked.\n\n")

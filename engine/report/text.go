@@ -22,7 +22,8 @@ func Text(w io.Writer, r *engine.Result, o Options) error {
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
 	}
-	p.foot(r)
+	p.notes(r.Notes)
+	p.cautions()
 	return p.err
 }
 
@@ -282,14 +283,18 @@ func Cite(s working.Source) string {
 	return text
 }
 
-func (p *page) foot(r *engine.Result) {
-	if len(r.Notes) > 0 {
-		p.line(0, bold, "Notes")
-		for _, n := range r.Notes {
-			p.line(2, plain, n)
-		}
-		p.blank()
+func (p *page) notes(notes []string) {
+	if len(notes) == 0 {
+		return
 	}
+	p.line(0, bold, "Notes")
+	for _, n := range notes {
+		p.line(2, plain, n)
+	}
+	p.blank()
+}
+
+func (p *page) cautions() {
 	p.line(0, bold, "Cautions")
 	for _, c := range Cautions {
 		p.line(2, plain, c)
