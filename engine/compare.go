@@ -16,15 +16,29 @@ type OutcomeChange struct {
 	After       *RecordOutcome `json:"after"`
 }
 
-// Turned tells whether the outcome is another or counts in another way, and not
-// only the values behind it.
-func (c OutcomeChange) Turned() bool {
+// turned tells whether the outcome is another or a finding counts in another way,
+// and not only the values behind it.
+func (c OutcomeChange) turned() bool {
 	a, b := c.Before, c.After
-	return a == nil || b == nil || a.Outcome != b.Outcome || a.Level != b.Level || a.accepted() != b.accepted()
+	return a.Outcome != b.Outcome || a.accepted() != b.accepted() || b.finding() && a.Level != b.Level
 }
 
 // accepted tells whether a departure counts.
 func (o *RecordOutcome) accepted() bool { return o.Departure != nil && o.Departure.Void == "" }
+
+// Matters tells whether somebody has to look at a change: the outcome turned, or
+// only one side judges, and it finds something.
+func (c OutcomeChange) Matters() bool {
+	switch {
+	case c.Before == nil:
+		return c.After.finding()
+	case c.After == nil:
+		return c.Before.finding()
+	}
+	return c.turned()
+}
+
+func (o *RecordOutcome) finding() bool { return o.Outcome == NotMet || o.Outcome == NotShown }
 
 // CompareOutcomes lists what two records state differently, by part and
 // requirement.

@@ -127,25 +127,7 @@ type loading func() (*engine.RuleSet, error)
 // wrong with any of them is told for all of them, and then nothing is reported.
 func (env *environment) checkAll(ctx context.Context, load loading, names []string, o checkOptions) ([]checked, error) {
 	results := make([]checked, len(names))
-	next := make(chan int)
-	tick := env.progress(len(names))
-	var workers sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(names)) {
-		workers.Go(func() {
-			for i := range next {
-				results[i] = env.checkOne(ctx, load, names[i], o)
-				tick()
-			}
-		})
-	}
-	for i := range names {
-		next <- i
-		if i == 0 && len(names) > 1 {
-			debug.SetGCPercent(400) // from here on there is garbage worth collecting
-		}
-	}
-	close(next)
-	workers.Wait()
+	env.eachInOrder(len(names), func(i int) { results[i] = env.checkOne(ctx, load, names[i], o) })
 	if _, err := load(); err != nil {
 		return nil, err
 	}
@@ -156,6 +138,30 @@ func (env *environment) checkAll(ctx context.Context, load loading, names []stri
 		}
 	}
 	return results, errors.Join(wrong...)
+}
+
+// eachInOrder does a piece of work for each of n documents, beginning them in
+// order and using all processors.
+func (env *environment) eachInOrder(n int, work func(i int)) {
+	next := make(chan int)
+	tick := env.progress(n)
+	var workers sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), n) {
+		workers.Go(func() {
+			for i := range next {
+				work(i)
+				tick()
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+		if i == 0 && n > 1 {
+			debug.SetGCPercent(400) // from here on there is garbage worth collecting
+		}
+	}
+	close(next)
+	workers.Wait()
 }
 
 func (env *environment) checkOne(ctx context.Context, load loading, name string, o checkOptions) checked {

@@ -42,6 +42,7 @@ func commands() []command {
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
 		{"record", "FILE|-", "keep the evidence of a check", runRecord},
 		{"reproduce", "RECORD FILE|-", "judge again and hold the outcome against a record", runReproduce},
+		{"compare", "RULES RULES FILE …", "see what differs between two rule sets, or with --documents two installations", runCompare},
 		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
 	}
 }
@@ -108,7 +109,7 @@ func usage() string {
 	var b strings.Builder
 	b.WriteString("sunclause checks a rooftop PV installation against the rules.\n\n")
 	for _, c := range commands() {
-		fmt.Fprintf(&b, "  sunclause %-9s %-17s %s\n", c.name, c.usage, c.short)
+		fmt.Fprintf(&b, "  sunclause %-9s %-18s %s\n", c.name, c.usage, c.short)
 	}
 	b.WriteString("\nsunclause COMMAND --help tells the options of a command.\n")
 	b.WriteString("Exit status: 0 passes, 1 does not pass, 2 could not be checked.\n\n")

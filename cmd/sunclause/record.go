@@ -44,7 +44,7 @@ func runRecord(ctx context.Context, env *environment, args []string) (int, error
 	if err != nil {
 		return couldNot, err
 	}
-	rec := engine.RecordOf(r, o.engine(), toolVersion(), report.Cautions)
+	rec := recordOf(r, o.checkOptions)
 	rec.Time = o.time
 	var text bytes.Buffer
 	if err := report.Record(&text, rec); err != nil {

@@ -51,7 +51,7 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 	if err != nil {
 		return couldNot, err
 	}
-	came := engine.Reproduce(before, engine.RecordOf(r, o.engine(), toolVersion(), report.Cautions))
+	came := engine.Reproduce(before, recordOf(r, o.checkOptions))
 	var text bytes.Buffer
 	if o.format == "json" {
 		err = report.ReproductionJSON(&text, came, signature)

@@ -3,6 +3,7 @@ package report
 import (
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"sunclause/engine"
@@ -57,17 +58,24 @@ func (p *page) outcomeChanges(changes []engine.OutcomeChange, before, after stri
 			p.line(0, bold, c.Subject)
 		}
 		p.line(2, plain, c.Requirement)
-		p.line(4, plain, before+": "+sayStated(c.Before, c.Differs))
-		p.line(4, plain, after+": "+sayStated(c.After, c.Differs))
+		show := c.Differs
+		if slices.Contains(show, "outcome") {
+			show = behindOutcome
+		}
+		p.line(4, plain, before+": "+sayStated(c.Before, show))
+		p.line(4, plain, after+": "+sayStated(c.After, show))
 	}
 	if len(changes) > 0 {
 		p.blank()
 	}
 }
 
-// sayStated says what one of two checks states, and of its values those that
-// differ.
-func sayStated(o *engine.RecordOutcome, differs []string) string {
+// behindOutcome are the members that explain an outcome.
+var behindOutcome = []string{"measured", "limit", "margin_pct", "missing", "departure"}
+
+// sayStated says what one of two checks states, and some of the values behind
+// it.
+func sayStated(o *engine.RecordOutcome, show []string) string {
 	if o == nil {
 		return "not judged"
 	}
@@ -78,7 +86,7 @@ func sayStated(o *engine.RecordOutcome, differs []string) string {
 	if o.Level == engine.Should {
 		says[0] += " (should)"
 	}
-	for _, name := range differs {
+	for _, name := range show {
 		if value := sayMember(o, name); value != "" {
 			says = append(says, value)
 		}

@@ -84,9 +84,11 @@ func (p *page) head(r *engine.Result) {
 	p.blank()
 }
 
-func layersOf(s *engine.RuleSet) string {
-	names := make([]string, len(s.Layers))
-	for i, l := range s.Layers {
+func layersOf(s *engine.RuleSet) string { return layerNames(s.Layers) }
+
+func layerNames(layers []engine.LayerInfo) string {
+	names := make([]string, len(layers))
+	for i, l := range layers {
 		names[i] = l.Name + " " + l.Version
 	}
 	return strings.Join(names, " over ")
