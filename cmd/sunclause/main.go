@@ -112,7 +112,7 @@ func usage() string {
 		fmt.Fprintf(&b, "  sunclause %-9s %-18s %s\n", c.name, c.usage, c.short)
 	}
 	b.WriteString("\nsunclause COMMAND --help tells the options of a command.\n")
-	b.WriteString("Exit status: 0 passes, 1 does not pass, 2 could not be checked.\n\n")
+	b.WriteString("Exit status: 0 passes or is the same, 1 does not pass or differs, 2 could not be checked.\n\n")
 	for _, c := range report.Cautions {
 		b.WriteString(c + "\n")
 	}

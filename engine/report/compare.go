@@ -1,10 +1,10 @@
 package report
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 	"slices"
+	"strings"
 
 	"sunclause/engine"
 )
@@ -114,12 +114,13 @@ const maxShort = 200
 
 // shortJSON is the beginning of a value as it stands in a document.
 func shortJSON(v any) string {
-	text, err := json.Marshal(v)
-	if err != nil {
+	var text strings.Builder
+	if err := encode(&text, v, ""); err != nil {
 		return err.Error()
 	}
-	if characters := []rune(string(text)); len(characters) > maxShort {
+	characters := []rune(strings.TrimSpace(text.String()))
+	if len(characters) > maxShort {
 		return string(characters[:maxShort]) + "…"
 	}
-	return string(text)
+	return string(characters)
 }
