@@ -5,8 +5,11 @@ import (
 	"context"
 	"encoding/json"
 	"strings"
+	"sync"
 	"testing"
 	"unicode"
+
+	"pgregory.net/rapid"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
@@ -26,12 +29,17 @@ var hostile = []string{
 	strings.Repeat("long ", 400), strings.Repeat("W", 2000), strings.Repeat("|", 2000),
 }
 
+// shedRules is the small rule set, loaded once.
+var shedRules = sync.OnceValues(func() (*engine.RuleSet, error) {
+	return engine.Load(context.Background(), policies.FS, formats+"rules")
+})
+
 // hostileShed is the small job with a text in every place where a document has
 // texts that reach a report; its name is the text too. The text is put in after
 // reading, since reading already refuses control characters.
 func hostileShed(t testing.TB, text string) *engine.Result {
 	t.Helper()
-	set, err := engine.Load(context.Background(), policies.FS, formats+"rules")
+	set, err := shedRules()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -56,23 +64,73 @@ func hostileShed(t testing.TB, text string) *engine.Result {
 	return r
 }
 
+// hostileChecks say for each format what no text may do to it.
+var hostileChecks = map[string]func(testing.TB, string, []byte){
+	"text": hostileText, "json": hostileJSON, "sarif": hostileSARIF, "junit": hostileJUnit, "markdown": hostileMarkdown,
+}
+
 // TestHostileTexts writes every hostile text in every format.
 func TestHostileTexts(t *testing.T) {
-	checks := map[string]func(testing.TB, string, []byte){
-		"text": hostileText, "json": hostileJSON, "sarif": hostileSARIF, "junit": hostileJUnit, "markdown": hostileMarkdown,
+	for _, text := range hostile {
+		hold(t, text)
 	}
-	for format := range report.Formats {
-		check, ok := checks[format]
-		if !ok {
-			t.Errorf("format %s is not held against hostile texts", format)
-			continue
+}
+
+// TestAnyText does the same with texts made at random of what has a meaning
+// somewhere.
+func TestAnyText(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		letters := rapid.RuneFrom([]rune("`|\\<>&*_[](){}!#@:$~^-+=%\"';/.,1aé \n\r\t\u202e\u200b\u2028\x1b\u009b"))
+		hold(t, rapid.StringOfN(letters, 1, 40, -1).Draw(r, "text"))
+		if t.Failed() {
+			r.FailNow()
 		}
-		for _, text := range hostile {
-			got := written(t, format, report.Options{All: true}, hostileShed(t, text))
-			if i := bytes.IndexFunc(got, acts); i >= 0 {
-				t.Errorf("%s of %.30q has %+q in it", format, text, got[i:min(len(got), i+8)])
+	})
+}
+
+// hold writes a text in every format and holds each to what it may do.
+func hold(t testing.TB, text string) {
+	t.Helper()
+	result := hostileShed(t, text)
+	for format := range report.Formats {
+		check, ok := hostileChecks[format]
+		if !ok {
+			t.Fatalf("format %s is not held against hostile texts", format)
+		}
+		got := written(t, format, report.Options{All: true}, result)
+		if i := bytes.IndexFunc(got, acts); i >= 0 {
+			t.Errorf("%s of %+.30q has %+q in it", format, text, got[i:min(len(got), i+8)])
+		}
+		check(t, text, got)
+	}
+}
+
+// TestHostileComparisons holds what compare and reproduce write to the same.
+func TestHostileComparisons(t *testing.T) {
+	for _, text := range hostile {
+		before := engine.RecordOf(hostileShed(t, text), engine.Options{}, text, []string{text})
+		after := engine.RecordOf(shed(t), engine.Options{}, "0.0.0", report.Cautions)
+		c := report.Compare(before, after, true)
+		c.Names = [2]string{text, text}
+		members := []engine.MemberChange{{Change: engine.Changed, Name: text, Words: text, Before: text, After: []any{text}}}
+		sides := report.RulesCompared{Before: shed(t).RuleSet, After: shed(t).RuleSet, Documents: []report.Compared{c}}
+		came := engine.Reproduce(before, after)
+		for what, write := range map[string]func(*bytes.Buffer) error{
+			"documents":            func(b *bytes.Buffer) error { return report.DocumentsText(b, c, members, report.Options{}) },
+			"documents in JSON":    func(b *bytes.Buffer) error { return report.DocumentsJSON(b, c, members) },
+			"rules":                func(b *bytes.Buffer) error { return report.RulesComparedText(b, sides, report.Options{}) },
+			"rules in JSON":        func(b *bytes.Buffer) error { return report.RulesComparedJSON(b, sides) },
+			"reproduction":         func(b *bytes.Buffer) error { return report.ReproductionText(b, came, text, report.Options{}) },
+			"reproduction in JSON": func(b *bytes.Buffer) error { return report.ReproductionJSON(b, came, text) },
+			"record":               func(b *bytes.Buffer) error { return report.Record(b, before) },
+		} {
+			var got bytes.Buffer
+			if err := write(&got); err != nil {
+				t.Fatal(err)
 			}
-			check(t, text, got)
+			if i := bytes.IndexFunc(got.Bytes(), acts); i >= 0 {
+				t.Errorf("%s of %+.30q has %+q in it", what, text, got.Bytes()[i:min(got.Len(), i+8)])
+			}
 		}
 	}
 }
