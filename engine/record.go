@@ -101,7 +101,7 @@ func RecordOf(r *Result, o Options, version string, cautions []string) *Record {
 		Tool:          RecordTool{"sunclause", version},
 		Document:      RecordDocument{fileName(r.Document.Name), hashOf(r.Document.Raw), p.Reference.Value, p.Stage.Value},
 		RuleSet:       RecordRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]Change{}, s.Changes...)},
-		Options:       RecordOptions{o.Strict, o.Date},
+		Options:       RecordOptions(o),
 		Passes:        r.Passes,
 		Parts:         []RecordPart{},
 		Cautions:      cautions,

@@ -25,7 +25,7 @@ func (env *environment) watch(rules string, l engine.Limits) (done func()) {
 	}
 	debug.SetMemoryLimit(int64(l.Heap / 4 * 3)) // so that garbage is not taken for what the rules hold
 	return engine.Watch(l, func(reason string) {
-		fmt.Fprintf(env.stderr, "rule set %s: %s\n", rules, reason)
+		env.tell(fmt.Errorf("rule set %s: %s", rules, reason))
 		os.Exit(couldNot)
 	})
 }

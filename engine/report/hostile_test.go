@@ -108,7 +108,8 @@ func hold(t testing.TB, text string) {
 // TestHostileComparisons holds what compare and reproduce write to the same.
 func TestHostileComparisons(t *testing.T) {
 	for _, text := range hostile {
-		before := engine.RecordOf(hostileShed(t, text), engine.Options{}, text, []string{text})
+		judged := hostileShed(t, text)
+		before := engine.RecordOf(judged, engine.Options{}, text, []string{text})
 		after := engine.RecordOf(shed(t), engine.Options{}, "0.0.0", report.Cautions)
 		c := report.Compare(before, after, true)
 		c.Names = [2]string{text, text}
@@ -123,6 +124,12 @@ func TestHostileComparisons(t *testing.T) {
 			"reproduction":         func(b *bytes.Buffer) error { return report.ReproductionText(b, came, text, report.Options{}) },
 			"reproduction in JSON": func(b *bytes.Buffer) error { return report.ReproductionJSON(b, came, text) },
 			"record":               func(b *bytes.Buffer) error { return report.Record(b, before) },
+			"facts": func(b *bytes.Buffer) error {
+				return report.FactsText(b, judged.Document, judged.Facts, true, nil, report.Options{})
+			},
+			"facts in JSON": func(b *bytes.Buffer) error {
+				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, true, nil)
+			},
 		} {
 			var got bytes.Buffer
 			if err := write(&got); err != nil {
