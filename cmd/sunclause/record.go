@@ -16,8 +16,8 @@ import (
 // recordOptions are the options of record.
 type recordOptions struct {
 	checkOptions
-	output, time, sign string
-	now                bool
+	time, sign string
+	now        bool
 }
 
 func runRecord(ctx context.Context, env *environment, args []string) (int, error) {

@@ -6,6 +6,7 @@ import (
 	"flag"
 	"os"
 	"path/filepath"
+	"strings"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -68,10 +69,13 @@ func written(t testing.TB, format string, o report.Options, results ...*engine.R
 	return text.Bytes()
 }
 
-// TestFormatsLook keeps what the reports of the small job look like.
+// TestFormatsLook keeps what the reports of the small job look like. The digest
+// of the rule set takes in the modules that all sets share, and is left out.
 func TestFormatsLook(t *testing.T) {
+	r := shed(t)
+	r.RuleSet.SHA256 = strings.Repeat("0", 64)
 	for format, name := range map[string]string{"sarif": "report.sarif", "junit": "report.junit.xml", "markdown": "report.md"} {
-		got := written(t, format, report.Options{Version: "0.0.0"}, shed(t))
+		got := written(t, format, report.Options{Version: "0.0.0"}, r)
 		path := filepath.Join(formats, name)
 		if *update {
 			if err := os.WriteFile(path, got, 0o644); err != nil {

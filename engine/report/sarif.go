@@ -74,11 +74,15 @@ func sarifOf(r *engine.Result, j engine.Judgment, rule int, o Options) sarifResu
 
 func sarifAt(p schema.Position) *sarifRegion { return &sarifRegion{p.Line, p.Column} }
 
-// sarifMissing says where the members would stand that are not stated.
+// sarifRelated is how many places a finding refers to beside its own.
+const sarifRelated = 10
+
+// sarifMissing says where the members would stand that are not stated. The
+// property missing lists all of them.
 func sarifMissing(r *engine.Result, j engine.Judgment, place sarifPlace) []sarifLocation {
 	var places []sarifLocation
 	for _, m := range j.Missing {
-		if j.Outcome == engine.NotShown && strings.HasPrefix(m, "/") {
+		if len(places) < sarifRelated && j.Outcome == engine.NotShown && strings.HasPrefix(m, "/") {
 			says := sarifText(schema.Spoken(m) + " is not stated")
 			places = append(places, sarifLocation{PhysicalLocation: sarifPhysical{place, sarifAt(r.Document.Position(m))}, Message: &says})
 		}
