@@ -15,9 +15,7 @@ func (d *differ) lists(p place, before, after []any) {
 	case ok && too:
 		d.parts(p, before, after, x, y)
 	case plainList(before) && plainList(after):
-		if !same(before, after) {
-			d.say(Changed, p, before, after)
-		}
+		d.say(Changed, p, before, after)
 	default:
 		d.items(p, before, after)
 	}

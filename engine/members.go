@@ -74,6 +74,9 @@ func (d *differ) say(change string, p place, before, after any) {
 }
 
 func (d *differ) values(p place, before, after any) {
+	if same(before, after) {
+		return // most is the same, and need not be put in order
+	}
 	switch x := before.(type) {
 	case map[string]any:
 		if y, ok := after.(map[string]any); ok {
@@ -86,9 +89,7 @@ func (d *differ) values(p place, before, after any) {
 			return
 		}
 	}
-	if !same(before, after) {
-		d.say(Changed, p, before, after)
-	}
+	d.say(Changed, p, before, after)
 }
 
 func (d *differ) objects(p place, before, after map[string]any) {
