@@ -20,6 +20,7 @@ var files embed.FS
 const (
 	InstallationSchema = "installation.schema.json"
 	ReportSchema       = "report.schema.json"
+	RecordSchema       = "record.schema.json"
 	RuleSetSchema      = "ruleset.schema.json"
 	RequirementsSchema = "requirements.schema.json"
 	TableSchema        = "table.schema.json"

@@ -35,14 +35,24 @@ type checkOptions struct {
 }
 
 func (o *checkOptions) flags(f *pflag.FlagSet) {
-	f.StringVar(&o.rules, "rules", defaultRules, "rule set: "+strings.Join(engine.Embedded(policies.FS), ", ")+", a folder or a sealed archive")
+	f.StringVar(&o.rules, "rules", defaultRules, rulesHelp())
 	f.StringVar(&o.key, "key", "", keyHelp)
 	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
 	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
-	f.BoolVar(&o.strict, "strict", false, "let a requirement with should count as one with shall")
+	f.BoolVar(&o.strict, "strict", false, strictHelp)
 	f.BoolVar(&o.all, "all", false, "list in the text report also what is met and what does not apply")
-	f.StringVar(&o.date, "date", "", "day on which departures are held against their term, as 2026-03-02; the design date when not given")
+	f.StringVar(&o.date, "date", "", dateHelp)
 	f.IntVar(&o.width, "width", 0, "columns of the text report; the width of the terminal when not given")
+}
+
+// What several commands say of the same options.
+const (
+	strictHelp = "let a requirement with should count as one with shall"
+	dateHelp   = "day on which departures are held against their term, as 2026-03-02; the design date when not given"
+)
+
+func rulesHelp() string {
+	return "rule set: " + strings.Join(engine.Embedded(policies.FS), ", ") + ", a folder or a sealed archive"
 }
 
 func formatNames() []string { return slices.Sorted(maps.Keys(report.Formats)) }
@@ -53,10 +63,19 @@ func (o *checkOptions) check() error {
 	if _, ok := report.Formats[o.format]; !ok {
 		return fmt.Errorf("there is no format %q; there are %s", o.format, strings.Join(formatNames(), ", "))
 	}
+	return o.checkDate()
+}
+
+func (o *checkOptions) checkDate() error {
 	if o.date != "" && !day.MatchString(o.date) {
 		return fmt.Errorf("--date %q is no day; write it as 2026-03-02", o.date)
 	}
 	return nil
+}
+
+// engine is the part of the options that decides outcomes.
+func (o *checkOptions) engine() engine.Options {
+	return engine.Options{Strict: o.strict, Date: o.date}
 }
 
 func runCheck(ctx context.Context, env *environment, args []string) (int, error) {
@@ -87,7 +106,11 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
-	return env.writeResults(results, o)
+	set, err := load()
+	if err != nil {
+		return couldNot, err
+	}
+	return env.writeResults(set, results, o)
 }
 
 // checked is one document's report, ready to be written.
@@ -104,25 +127,7 @@ type loading func() (*engine.RuleSet, error)
 // wrong with any of them is told for all of them, and then nothing is reported.
 func (env *environment) checkAll(ctx context.Context, load loading, names []string, o checkOptions) ([]checked, error) {
 	results := make([]checked, len(names))
-	next := make(chan int)
-	tick := env.progress(len(names))
-	var workers sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), len(names)) {
-		workers.Go(func() {
-			for i := range next {
-				results[i] = env.checkOne(ctx, load, names[i], o)
-				tick()
-			}
-		})
-	}
-	for i := range names {
-		next <- i
-		if i == 0 && len(names) > 1 {
-			debug.SetGCPercent(400) // from here on there is garbage worth collecting
-		}
-	}
-	close(next)
-	workers.Wait()
+	env.eachInOrder(len(names), func(i int) { results[i] = env.checkOne(ctx, load, names[i], o) })
 	if _, err := load(); err != nil {
 		return nil, err
 	}
@@ -135,6 +140,30 @@ func (env *environment) checkAll(ctx context.Context, load loading, names []stri
 	return results, errors.Join(wrong...)
 }
 
+// eachInOrder does a piece of work for each of n documents, beginning them in
+// order and using all processors.
+func (env *environment) eachInOrder(n int, work func(i int)) {
+	next := make(chan int)
+	tick := env.progress(n)
+	var workers sync.WaitGroup
+	for range min(runtime.GOMAXPROCS(0), n) {
+		workers.Go(func() {
+			for i := range next {
+				work(i)
+				tick()
+			}
+		})
+	}
+	for i := range n {
+		next <- i
+		if i == 0 && n > 1 {
+			debug.SetGCPercent(400) // from here on there is garbage worth collecting
+		}
+	}
+	close(next)
+	workers.Wait()
+}
+
 func (env *environment) checkOne(ctx context.Context, load loading, name string, o checkOptions) checked {
 	doc, err := env.readDocument(name)
 	if err != nil {
@@ -144,13 +173,12 @@ func (env *environment) checkOne(ctx context.Context, load loading, name string,
 	if err != nil {
 		return checked{}
 	}
-	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
-	r, err := engine.Check(ctx, set, doc, engine.Options{Strict: o.strict, Date: o.date})
+	r, err := env.checkBy(ctx, set, doc, o)
 	if err != nil {
-		return checked{err: fmt.Errorf("%s: %w", name, err)}
+		return checked{err: err}
 	}
 	var text bytes.Buffer
-	err = report.Formats[o.format](&text, r, env.reportOptions(o))
+	err = report.Formats[o.format].Part(&text, r, env.reportOptions(o))
 	return checked{text.Bytes(), r.Passes, err}
 }
 
@@ -161,7 +189,8 @@ func (env *environment) reportOptions(o checkOptions) report.Options {
 	}
 	return report.Options{
 		Width: width, All: o.all, Strict: o.strict,
-		Colour: onTerminal && o.output == "" && os.Getenv("NO_COLOR") == "",
+		Colour:  onTerminal && o.output == "" && os.Getenv("NO_COLOR") == "",
+		Version: toolVersion(),
 	}
 }
 
@@ -192,17 +221,18 @@ func (env *environment) progress(n int) (tick func()) {
 	return func() { _ = bar.Add(1) } // a progress bar that cannot be drawn is no reason to stop
 }
 
-func (env *environment) writeResults(results []checked, o checkOptions) (int, error) {
-	var all bytes.Buffer
+func (env *environment) writeResults(set *engine.RuleSet, results []checked, o checkOptions) (int, error) {
 	status := passes
+	parts := make([][]byte, len(results))
 	for i, r := range results {
-		if i > 0 && o.format == "text" {
-			all.WriteString("\n" + strings.Repeat("-", 30) + "\n\n")
-		}
-		all.Write(r.report)
+		parts[i] = r.report
 		if !r.passes {
 			status = doesNotPass
 		}
+	}
+	var all bytes.Buffer
+	if err := report.Formats[o.format].Whole(&all, set, parts, env.reportOptions(o)); err != nil {
+		return couldNot, err
 	}
 	return status, env.deliver(all.Bytes(), o.output)
 }

@@ -41,6 +41,9 @@ func commands() []command {
 		{"facts", "FILE|- [PART …]", "show what is derived from an installation", runFacts},
 		{"rules", "[ID …]", "list the requirements of a rule set", runRules},
 		{"sheets", "FILE|- --out DIR", "write the papers for the job", runSheets},
+		{"record", "FILE|-", "keep the evidence of a check", runRecord},
+		{"reproduce", "RECORD FILE|-", "judge again and hold the outcome against a record", runReproduce},
+		{"compare", "RULES RULES FILE …", "see what differs between two rule sets, or with --documents two installations", runCompare},
 		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
 	}
 }
@@ -79,13 +82,20 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 			return passes
 		}
 		if err != nil {
-			fmt.Fprintln(env.stderr, err)
+			env.tell(err)
 			return couldNot
 		}
 		return status
 	}
 	fmt.Fprintf(env.stderr, "sunclause has no command %q; it has %s\n", args[0], strings.Join(commandNames(), ", "))
 	return couldNot
+}
+
+// tell writes an error. It may name files, whose names are anybody's.
+func (env *environment) tell(err error) {
+	for line := range strings.SplitSeq(err.Error(), "\n") {
+		fmt.Fprintln(env.stderr, report.Visible(line))
+	}
 }
 
 func commandNames() []string {
@@ -100,10 +110,10 @@ func usage() string {
 	var b strings.Builder
 	b.WriteString("sunclause checks a rooftop PV installation against the rules.\n\n")
 	for _, c := range commands() {
-		fmt.Fprintf(&b, "  sunclause %-7s %-17s %s\n", c.name, c.usage, c.short)
+		fmt.Fprintf(&b, "  sunclause %-9s %-18s %s\n", c.name, c.usage, c.short)
 	}
 	b.WriteString("\nsunclause COMMAND --help tells the options of a command.\n")
-	b.WriteString("Exit status: 0 passes, 1 does not pass, 2 could not be checked.\n\n")
+	b.WriteString("Exit status: 0 passes or is the same, 1 does not pass or differs, 2 could not be checked.\n\n")
 	for _, c := range report.Cautions {
 		b.WriteString(c + "\n")
 	}

@@ -23,7 +23,7 @@ func (env *environment) watch(rules string, l engine.Limits) (done func()) {
 		return func() {}
 	}
 	return engine.Watch(l, func(reason string) {
-		fmt.Fprintf(env.stderr, "rule set %s: %s\n", rules, reason)
+		env.tell(fmt.Errorf("rule set %s: %s", rules, reason))
 		os.Exit(couldNot)
 	})
 }

@@ -1,7 +1,6 @@
 package report
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 	"slices"
@@ -154,9 +153,7 @@ func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.
 		}
 		out.Facts[subject.Name] = list
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	return e.Encode(out)
+	return encode(w, out, "")
 }
 
 func partJSON(part engine.Part, withWorking bool) jsonPart {

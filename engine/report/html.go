@@ -28,7 +28,17 @@ func HTML(w io.Writer, r *engine.Result, o Options) error {
 	}
 	page := htmlPage(r, o)
 	page.Style = template.CSS(css)
-	return htmlTemplate.Execute(w, page)
+	var text strings.Builder
+	if err := htmlTemplate.Execute(&text, page); err != nil {
+		return err
+	}
+	// U+FFFE and U+FFFF are no characters; a strict reader of the page would stop at them.
+	for line := range strings.Lines(strings.NewReplacer("\ufffe", "\ufffd", "\uffff", "\ufffd").Replace(text.String())) {
+		if _, err := io.WriteString(w, Visible(strings.TrimSuffix(line, "\n"))+"\n"); err != nil {
+			return err
+		}
+	}
+	return nil
 }
 
 // htmlReport is what the template shows.
@@ -81,7 +91,7 @@ type htmlRow struct {
 func htmlPage(r *engine.Result, o Options) htmlReport {
 	project := r.Document.Installation.Project
 	page := htmlReport{
-		Title: project.Reference.Value, Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
+		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
 		Notes: r.Notes, Cautions: Cautions, Drawings: drawings(r),
 	}

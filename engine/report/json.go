@@ -3,7 +3,6 @@ package report
 import (
 	"crypto/sha256"
 	"encoding/hex"
-	"encoding/json"
 	"io"
 
 	"sunclause/engine"
@@ -89,9 +88,7 @@ type jsonLimit struct {
 // JSON writes the report as one JSON object on one line, so that the reports of
 // several documents make one object a line (NDJSON).
 func JSON(w io.Writer, r *engine.Result, _ Options) error {
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	return e.Encode(jsonOf(r))
+	return encode(w, jsonOf(r), "")
 }
 
 func jsonOf(r *engine.Result) jsonReport {

@@ -52,9 +52,10 @@ func (p *page) write(s string) {
 }
 
 // line writes a text indented, broken between words where it gets too long;
-// what follows the break stands two columns further in.
+// what follows the break stands two columns further in. Every text of a document
+// comes through here, and here it is made harmless.
 func (p *page) line(indent int, s style, text string) {
-	for i, l := range wrap(text, p.width-indent, 2) {
+	for i, l := range wrap(Visible(text), p.width-indent, 2) {
 		pad := strings.Repeat(" ", indent)
 		if i > 0 {
 			pad += "  "

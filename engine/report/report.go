@@ -3,7 +3,10 @@
 package report
 
 import (
+	"bytes"
+	"fmt"
 	"io"
+	"strings"
 
 	"sunclause/engine"
 )
@@ -14,16 +17,55 @@ type Options struct {
 	Colour bool // whether the text report may use colour
 	All    bool // whether the text report lists what is met and what does not apply
 	Strict bool // whether the check counted should as shall
+
+	Version string // of sunclause, where a format names the tool
 }
 
-// Format writes one result.
-type Format func(w io.Writer, r *engine.Result, o Options) error
+// Format writes the reports of one or more documents. Each document is written
+// by itself, so that many can be judged at once and none need be kept.
+type Format struct {
+	Part  func(w io.Writer, r *engine.Result, o Options) error                  // what one document contributes
+	Whole func(w io.Writer, s *engine.RuleSet, parts [][]byte, o Options) error // puts the parts together
+}
 
 // Formats are the formats there are, by the name that the command line uses.
 var Formats = map[string]Format{
-	"text": Text,
-	"json": JSON,
-	"html": HTML,
+	"text":     {Text, joined("\n" + strings.Repeat("-", 30) + "\n\n")},
+	"json":     {JSON, joined("")},
+	"html":     {HTML, single},
+	"junit":    {junitPart, junitWhole},
+	"markdown": {markdownPart, markdownWhole},
+	"sarif":    {sarifPart, sarifWhole},
+}
+
+// joined puts parts one after the other, each a report by itself.
+func joined(between string) func(io.Writer, *engine.RuleSet, [][]byte, Options) error {
+	return func(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+		_, err := w.Write(bytes.Join(parts, []byte(between)))
+		return err
+	}
+}
+
+// single is for a format whose report is a page of its own.
+func single(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+	if len(parts) != 1 {
+		return fmt.Errorf("a page in HTML is about one installation, and there are %d; check them one by one, or take --format markdown", len(parts))
+	}
+	_, err := w.Write(parts[0])
+	return err
+}
+
+// Write writes results of one rule set in a format.
+func (f Format) Write(w io.Writer, s *engine.RuleSet, results []*engine.Result, o Options) error {
+	parts := make([][]byte, len(results))
+	for i, r := range results {
+		var text bytes.Buffer
+		if err := f.Part(&text, r, o); err != nil {
+			return err
+		}
+		parts[i] = text.Bytes()
+	}
+	return f.Whole(w, s, parts, o)
 }
 
 // Cautions stand under every report.

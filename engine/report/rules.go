@@ -1,7 +1,6 @@
 package report
 
 import (
-	"encoding/json"
 	"fmt"
 	"io"
 	"strings"
@@ -146,7 +145,5 @@ func RulesJSON(w io.Writer, s *engine.RuleSet, requirements []*engine.Requiremen
 			q.ID, q.Title, q.Room, q.Level, q.Subject, Asks(s, q), when, q.Remedy, q.Source, q.Set, q.File, q.Line, append([]engine.Change{}, q.Changes...),
 		})
 	}
-	e := json.NewEncoder(w)
-	e.SetEscapeHTML(false)
-	return e.Encode(out)
+	return encode(w, out, "")
 }

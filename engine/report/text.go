@@ -6,6 +6,8 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"unicode"
+	"unicode/utf8"
 
 	"sunclause/engine"
 	"sunclause/facts/working"
@@ -20,7 +22,8 @@ func Text(w io.Writer, r *engine.Result, o Options) error {
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
 	}
-	p.foot(r)
+	p.notes(r.Notes)
+	p.cautions()
 	return p.err
 }
 
@@ -36,7 +39,7 @@ func byPart(r *engine.Result, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !o.All && j.Outcome != engine.NotMet && j.Outcome != engine.NotShown {
+		if !o.All && !isFinding(j) {
 			continue
 		}
 		i, ok := index[j.Subject.ID]
@@ -81,9 +84,11 @@ func (p *page) head(r *engine.Result) {
 	p.blank()
 }
 
-func layersOf(s *engine.RuleSet) string {
-	names := make([]string, len(s.Layers))
-	for i, l := range s.Layers {
+func layersOf(s *engine.RuleSet) string { return layerNames(s.Layers) }
+
+func layerNames(layers []engine.LayerInfo) string {
+	names := make([]string, len(layers))
+	for i, l := range layers {
 		names[i] = l.Name + " " + l.Version
 	}
 	return strings.Join(names, " over ")
@@ -137,30 +142,46 @@ func (p *page) part(r *engine.Result, part partOf) {
 }
 
 func upperFirst(s string) string {
-	if s == "" {
+	first, size := utf8.DecodeRuneInString(s)
+	if first == utf8.RuneError {
 		return s
 	}
-	return strings.ToUpper(s[:1]) + s[1:]
+	return string(unicode.ToUpper(first)) + s[size:]
 }
 
 var outcomeWords = map[engine.Outcome]string{
 	engine.Met: "met", engine.NotMet: "NOT MET", engine.NotShown: "NOT SHOWN", engine.NotApplicable: "does not apply",
 }
 
-func (p *page) judgment(r *engine.Result, j engine.Judgment) {
-	q := j.Requirement
+// standing is the outcome of a judgment in words, with what weakens it.
+func standing(j engine.Judgment) string {
 	words := outcomeWords[j.Outcome]
 	if j.Departure != nil {
 		words += ", departure"
 	}
-	if q.Level == engine.Should && j.Outcome != engine.Met && j.Outcome != engine.NotApplicable {
+	if j.Requirement.Level == engine.Should && isFinding(j) {
 		words += " (should)"
 	}
-	p.line(2, p.styleOf(j), words+": "+q.Title)
+	return words
+}
+
+// isFinding tells whether a judgment is one that somebody has to look at.
+func isFinding(j engine.Judgment) bool {
+	return j.Outcome == engine.NotMet || j.Outcome == engine.NotShown
+}
+
+// sayJudgment says what was measured against what, or what is not stated.
+func sayJudgment(j engine.Judgment) string {
+	return upperFirst(strings.TrimPrefix(j.Say(), "not shown: "))
+}
+
+func (p *page) judgment(r *engine.Result, j engine.Judgment) {
+	q := j.Requirement
+	p.line(2, p.styleOf(j), standing(j)+": "+q.Title)
 	if j.Outcome == engine.NotApplicable {
 		return
 	}
-	p.line(4, plain, upperFirst(strings.TrimPrefix(j.Say(), "not shown: ")))
+	p.line(4, plain, sayJudgment(j))
 	if j.Outcome == engine.Met {
 		p.line(4, faint, idOf(j)+", "+Cite(q.Source))
 		return
@@ -264,14 +285,18 @@ func Cite(s working.Source) string {
 	return text
 }
 
-func (p *page) foot(r *engine.Result) {
-	if len(r.Notes) > 0 {
-		p.line(0, bold, "Notes")
-		for _, n := range r.Notes {
-			p.line(2, plain, n)
-		}
-		p.blank()
+func (p *page) notes(notes []string) {
+	if len(notes) == 0 {
+		return
 	}
+	p.line(0, bold, "Notes")
+	for _, n := range notes {
+		p.line(2, plain, n)
+	}
+	p.blank()
+}
+
+func (p *page) cautions() {
 	p.line(0, bold, "Cautions")
 	for _, c := range Cautions {
 		p.line(2, plain, c)

@@ -1,0 +1,135 @@
+package main
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"time"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/schema"
+)
+
+// recordOptions are the options of record.
+type recordOptions struct {
+	checkOptions
+	time, sign string
+	now        bool
+}
+
+func runRecord(ctx context.Context, env *environment, args []string) (int, error) {
+	var o recordOptions
+	f := env.flags("record")
+	f.StringVar(&o.rules, "rules", defaultRules, rulesHelp())
+	f.StringVar(&o.key, "key", "", keyHelp)
+	f.StringVar(&o.output, "output", "", "file to write the record to, instead of the screen")
+	f.StringVar(&o.time, "time", "", "time of the check to state in the record, as 2026-03-02T10:30:00Z; none when not given")
+	f.BoolVar(&o.now, "now", false, "state the time of this machine's clock in the record")
+	f.StringVar(&o.sign, "sign", "", "private Ed25519 key, in PEM, to sign the record with; the signature goes beside it, into OUTPUT.sig")
+	f.BoolVar(&o.strict, "strict", false, strictHelp)
+	f.StringVar(&o.date, "date", "", dateHelp)
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if f.NArg() != 1 {
+		return couldNot, errors.New("name one installation to make a record of, or - for the standard input")
+	}
+	if err := o.settle(time.Now); err != nil {
+		return couldNot, err
+	}
+	r, err := env.checkNamed(ctx, f.Arg(0), o.checkOptions)
+	if err != nil {
+		return couldNot, err
+	}
+	rec := recordOf(r, o.checkOptions)
+	rec.Time = o.time
+	var text bytes.Buffer
+	if err := report.Record(&text, rec); err != nil {
+		return couldNot, err
+	}
+	if err := env.deliverSigned(text.Bytes(), o); err != nil {
+		return couldNot, err
+	}
+	if r.Passes {
+		return passes, nil
+	}
+	return doesNotPass, nil
+}
+
+// settle holds the options to one another, and looks at the clock if and only
+// if that is asked for.
+func (o *recordOptions) settle(clock func() time.Time) error {
+	if err := o.checkDate(); err != nil {
+		return err
+	}
+	switch {
+	case o.sign != "" && o.output == "":
+		return errors.New("a signature stands beside the record; name a file with --output")
+	case o.now && o.time != "":
+		return errors.New("--time and --now both state the time; give one of them")
+	case o.now:
+		o.time = clock().UTC().Format(time.RFC3339)
+	case o.time != "":
+		if _, err := time.Parse(time.RFC3339, o.time); err != nil {
+			return fmt.Errorf("--time %q is no time; write it as 2026-03-02T10:30:00Z", o.time)
+		}
+	}
+	return nil
+}
+
+// deliverSigned writes a record, and the signature first: a record is never
+// there without the signature that was asked for.
+func (env *environment) deliverSigned(text []byte, o recordOptions) error {
+	if o.sign == "" {
+		return env.deliver(text, o.output)
+	}
+	key, err := readKey(o.sign)
+	if err != nil {
+		return err
+	}
+	signature, err := engine.SignRecord(text, key)
+	if err != nil {
+		return err
+	}
+	if err := writeWhole(o.output+signatureEnd, signature); err != nil {
+		return err
+	}
+	if err := writeWhole(o.output, text); err != nil {
+		os.Remove(o.output + signatureEnd) // of a record that is not there; the error says the rest
+		return err
+	}
+	return nil
+}
+
+// signatureEnd is what the name of a signature has more than that of its record.
+const signatureEnd = ".sig"
+
+// checkNamed judges one document that is named on the command line.
+func (env *environment) checkNamed(ctx context.Context, name string, o checkOptions) (*engine.Result, error) {
+	sealed, err := sealedWith(o.key)
+	if err != nil {
+		return nil, err
+	}
+	set, err := env.load(ctx, o.rules, sealed...)
+	if err != nil {
+		return nil, err
+	}
+	doc, err := env.readDocument(name)
+	if err != nil {
+		return nil, err
+	}
+	return env.checkBy(ctx, set, doc, o)
+}
+
+// checkBy judges one document, within limits unless the rule set is embedded.
+func (env *environment) checkBy(ctx context.Context, set *engine.RuleSet, doc *schema.Document, o checkOptions) (*engine.Result, error) {
+	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
+	r, err := engine.Check(ctx, set, doc, o.engine())
+	if err != nil {
+		return nil, fmt.Errorf("%s: %w", doc.Name, err)
+	}
+	return r, nil
+}

@@ -1,0 +1,145 @@
+package report
+
+import (
+	"fmt"
+	"io"
+	"regexp"
+	"sort"
+	"strings"
+	"unicode"
+
+	"sunclause/engine"
+)
+
+// The report as Markdown (CommonMark with tables), short enough for a comment
+// on a change: the verdict, how many, what to put right first, the findings
+// with their lines.
+
+const (
+	markdownFirst = 5   // how many findings are told in full
+	markdownRows  = 50  // how many findings the table lists
+	markdownCell  = 300 // characters of one text
+)
+
+// markdownPart writes what there is to say of one document.
+func markdownPart(w io.Writer, r *engine.Result, o Options) error {
+	var b strings.Builder
+	project := r.Document.Installation.Project
+	fmt.Fprintf(&b, "## %s: %s, %s\n\n", upperFirst(strings.ToLower(verdict(r))), inline(project.Reference.Value), strings.ReplaceAll(project.Stage.Value, "_", " "))
+	by := layersOf(r.RuleSet)
+	if c := r.RuleSet.Changes; len(c) > 0 {
+		by += ", " + changesOf(c)
+	}
+	fmt.Fprintf(&b, "File %s, judged by %s.\n\n", inline(r.Document.Name), inline(by))
+	s := Count(r)
+	b.WriteString("| not met | not shown | met | does not apply | accepted in writing |\n|--:|--:|--:|--:|--:|\n")
+	fmt.Fprintf(&b, "| %d | %d | %d | %d | %d |\n\n", s.NotMet, s.NotShown, s.Met, s.NotApplicable, s.Departures)
+	found := worstFirst(r, o)
+	markdownToPutRight(&b, found, o)
+	markdownFindings(&b, r.Document.Name, found)
+	for _, n := range r.Notes {
+		fmt.Fprintf(&b, "Note: %s.\n\n", inline(n))
+	}
+	_, err := io.WriteString(w, b.String())
+	return err
+}
+
+// worstFirst lists the findings, and those of one badness in the order of the
+// document.
+func worstFirst(r *engine.Result, o Options) []engine.Judgment {
+	var found []engine.Judgment
+	for _, j := range r.Judgments {
+		if isFinding(j) {
+			found = append(found, j)
+		}
+	}
+	sort.SliceStable(found, func(a, b int) bool { return badness(found[a], o) < badness(found[b], o) })
+	return found
+}
+
+// markdownToPutRight tells the worst of what makes the check fail.
+func markdownToPutRight(b *strings.Builder, found []engine.Judgment, o Options) {
+	n := 0
+	for _, j := range found {
+		if n == markdownFirst || !j.Counts(o.Strict) {
+			break
+		}
+		if n++; n == 1 {
+			b.WriteString("### To put right first\n\n")
+		}
+		fmt.Fprintf(b, "%d. **%s**, %s: %s.", n, inline(j.Requirement.Title), inline(j.Subject.Name), inline(sayJudgment(j)))
+		if j.Outcome == engine.NotMet && j.Requirement.Remedy != "" {
+			b.WriteString(" " + inline(j.Requirement.Remedy))
+		}
+		b.WriteString("\n")
+	}
+	if n > 0 {
+		b.WriteString("\n")
+	}
+}
+
+func markdownFindings(b *strings.Builder, document string, found []engine.Judgment) {
+	if len(found) == 0 {
+		return
+	}
+	b.WriteString("### Findings\n\n| outcome | requirement | part | where | what |\n|---|---|---|---|---|\n")
+	for i, j := range found {
+		if i == markdownRows {
+			fmt.Fprintf(b, "\nAnd %d more; the report of sunclause check lists all.\n", len(found)-i)
+			break
+		}
+		what := inline(sayJudgment(j))
+		if j.Departure != nil {
+			what += "; " + inline(sayDeparture(j.Departure))
+		}
+		where := inline(fmt.Sprintf("%s:%d", document, j.Position.Line))
+		fmt.Fprintf(b, "| %s | %s | %s | %s | %s |\n", strings.ToLower(standing(j)), inline(j.Requirement.ID), inline(j.Subject.ID), where, what)
+	}
+	b.WriteString("\n")
+}
+
+// markdownWhole puts the documents one after the other, and the cautions under
+// them.
+func markdownWhole(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+	for _, p := range parts {
+		if _, err := w.Write(p); err != nil {
+			return err
+		}
+	}
+	_, err := io.WriteString(w, "### Cautions\n\n- "+strings.Join(Cautions, "\n- ")+"\n")
+	return err
+}
+
+// Texts that are the same to every reader of Markdown, whatever it adds to the
+// standard: no markup, no link, no mention of a person, no picture by name.
+var (
+	harmless = regexp.MustCompile(`^[\pL\pM\pN .,;:%()/+='"°²³·×≤≥–…_-]*$`)
+	harmful  = regexp.MustCompile(`://|:[\w+-]+:|%\d|\pL\.\pL|(^|[^\pL\pN])_|_($|[^\pL\pN])`)
+)
+
+// inline writes a text of a document or a rule set into a line of Markdown,
+// where it can neither end the line or the cell nor mean anything: as it is
+// where it is harmless, else as code.
+func inline(s string) string {
+	s = strings.TrimSpace(Visible(s))
+	if characters := []rune(s); len(characters) > markdownCell {
+		s = string(characters[:markdownCell]) + "…"
+	}
+	switch {
+	case harmless.MatchString(s) && !harmful.MatchString(s):
+		return s
+	case !strings.ContainsAny(s, "`|"):
+		return "`" + s + "`"
+	}
+	// A backtick would end the code and a bar the cell, however they are written
+	// in code; so the code is HTML, and whatever is no letter is a reference.
+	var b strings.Builder
+	for _, r := range s {
+		if r < 128 && !unicode.IsLetter(r) && !unicode.IsDigit(r) && r != ' ' {
+			fmt.Fprintf(&b, "&#%d;", r)
+			continue
+		}
+		b.WriteRune(r)
+	}
+	return "<code>" + b.String() + "</code>"
+}

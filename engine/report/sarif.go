@@ -1,0 +1,200 @@
+package report
+
+import (
+	"bytes"
+	"crypto/sha256"
+	"encoding/hex"
+	"encoding/json"
+	"io"
+	"net/url"
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/schema"
+)
+
+// The report as SARIF 2.1.0 (OASIS): the findings of all documents in one run,
+// whose rules are the requirements of the set. A finding that is "not shown" is
+// of the kind fail as well: a viewer shows no other, and silence is never a
+// pass. What was accepted in writing is a suppression.
+
+const (
+	sarifVersion = "2.1.0"
+	sarifSchema  = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
+)
+
+// sarifPart writes what one document contributes, as JSON that sarifWhole puts
+// in its place.
+func sarifPart(w io.Writer, r *engine.Result, o Options) error {
+	sum := sha256.Sum256(r.Document.Raw)
+	place := sarifPlace{uriOf(r.Document.Name)}
+	part := sarifDocument{
+		Artifact: sarifArtifact{
+			Location: place, Roles: []string{"analysisTarget"},
+			Hashes:     map[string]string{"sha-256": hex.EncodeToString(sum[:])},
+			Properties: sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
+		},
+	}
+	index := map[*engine.Requirement]int{}
+	for i, q := range r.RuleSet.Requirements {
+		index[q] = i
+	}
+	for _, j := range r.Judgments {
+		if isFinding(j) {
+			part.Results = append(part.Results, sarifOf(r, j, index[j.Requirement], o))
+		}
+	}
+	for _, n := range r.Notes {
+		part.Notifications = append(part.Notifications, sarifNotification{"note", sarifText(n), []sarifLocation{{PhysicalLocation: sarifPhysical{ArtifactLocation: place}}}})
+	}
+	return encode(w, part, "")
+}
+
+func sarifOf(r *engine.Result, j engine.Judgment, rule int, o Options) sarifResult {
+	q := j.Requirement
+	place := sarifPlace{uriOf(r.Document.Name)}
+	level := "warning"
+	if q.Level == engine.Shall || o.Strict {
+		level = "error"
+	}
+	full := requirementOf(j)
+	return sarifResult{
+		RuleID: q.ID, RuleIndex: rule, Kind: "fail", Level: level,
+		Message: sarifText(sarifSay(j)),
+		Locations: []sarifLocation{{
+			PhysicalLocation: sarifPhysical{place, sarifAt(j.Position)},
+			LogicalLocations: []sarifLogical{{j.Subject.ID, j.Subject.At}},
+		}},
+		RelatedLocations:    sarifMissing(r, j, place),
+		PartialFingerprints: map[string]string{"requirementAndSubject/v1": fingerprint(q.ID, j.Subject.ID)},
+		Suppressions:        suppressions(j.Departure),
+		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, full.Measured, full.Limit, j.MarginPct, full.Missing, Cite(q.Source)},
+	}
+}
+
+func sarifAt(p schema.Position) *sarifRegion { return &sarifRegion{p.Line, p.Column} }
+
+// sarifRelated is how many places a finding refers to beside its own.
+const sarifRelated = 10
+
+// sarifMissing says where the members would stand that are not stated. The
+// property missing lists all of them.
+func sarifMissing(r *engine.Result, j engine.Judgment, place sarifPlace) []sarifLocation {
+	var places []sarifLocation
+	for _, m := range j.Missing {
+		if len(places) < sarifRelated && j.Outcome == engine.NotShown && strings.HasPrefix(m, "/") {
+			says := sarifText(schema.Spoken(m) + " is not stated")
+			places = append(places, sarifLocation{PhysicalLocation: sarifPhysical{place, sarifAt(r.Document.Position(m))}, Message: &says})
+		}
+	}
+	return places
+}
+
+// sarifSay tells a finding in sentences, since a viewer may show nothing else.
+func sarifSay(j engine.Judgment) string {
+	text := sentence(upperFirst(j.Subject.Name)+": "+strings.ToLower(outcomeWords[j.Outcome])+": "+j.Requirement.Title) + " " + sentence(sayJudgment(j))
+	if j.Outcome == engine.NotMet && j.Requirement.Remedy != "" {
+		text += " To put it right: " + sentence(j.Requirement.Remedy)
+	}
+	if d := j.Departure; d != nil {
+		text += " " + sentence(sayDeparture(d))
+	}
+	return text
+}
+
+// sentence ends a text with a full stop where it has no end of its own.
+func sentence(s string) string {
+	if strings.HasSuffix(s, ".") || strings.HasSuffix(s, "!") || strings.HasSuffix(s, "?") {
+		return s
+	}
+	return s + "."
+}
+
+// fingerprint knows a finding again when lines or values have moved.
+func fingerprint(requirement, subject string) string {
+	sum := sha256.Sum256([]byte(requirement + "\n" + subject))
+	return hex.EncodeToString(sum[:])
+}
+
+// suppressions is a departure that counts. One that does not is no suppression:
+// some viewers hide what has any, whatever its status.
+func suppressions(d *engine.Departure) []sarifSuppression {
+	if d == nil || d.Void != "" {
+		return nil
+	}
+	return []sarifSuppression{{"external", "accepted", Visible(sayDeparture(d))}}
+}
+
+// sarifWhole writes the run.
+func sarifWhole(w io.Writer, s *engine.RuleSet, parts [][]byte, o Options) error {
+	run := sarifRun{
+		Tool:              sarifTool{sarifDriver{"sunclause", o.Version, sarifRules(s)}},
+		AutomationDetails: sarifAutomation{"sunclause/" + s.Name + "/"},
+		Artifacts:         []json.RawMessage{}, Results: []json.RawMessage{},
+		ColumnKind: "unicodeCodePoints",
+		Properties: sarifRunFacts{ruleSetOf(s), Cautions},
+	}
+	invocation := sarifInvocation{ExecutionSuccessful: true}
+	seen := map[string]bool{}
+	for _, text := range parts {
+		if seen[string(text)] {
+			continue // the same document, named twice; the artifacts of a run are a set
+		}
+		seen[string(text)] = true
+		var part struct {
+			Artifact      json.RawMessage
+			Results       []json.RawMessage
+			Notifications []sarifNotification
+		}
+		if err := json.Unmarshal(bytes.TrimSpace(text), &part); err != nil {
+			return err
+		}
+		run.Artifacts = append(run.Artifacts, part.Artifact)
+		run.Results = append(run.Results, part.Results...)
+		invocation.Notifications = append(invocation.Notifications, part.Notifications...)
+	}
+	run.Invocations = []sarifInvocation{invocation}
+	return encode(w, sarifLog{sarifSchema, sarifVersion, []sarifRun{run}}, "  ")
+}
+
+func sarifRules(s *engine.RuleSet) []sarifRule {
+	rules := make([]sarifRule, len(s.Requirements))
+	for i, q := range s.Requirements {
+		asks := sentence("Asks of " + q.Subject + ": " + Asks(s, q))
+		for _, w := range q.When {
+			asks += " " + sentence("Applies where "+SayCondition(s, w))
+		}
+		help := asks
+		if q.Remedy != "" {
+			help += " To put it right: " + sentence(q.Remedy)
+		}
+		help += " " + sentence("Source: "+Cite(q.Source))
+		level := "warning"
+		if q.Level == engine.Shall {
+			level = "error"
+		}
+		rules[i] = sarifRule{
+			ID: q.ID, ShortDescription: sarifText(q.Title), FullDescription: sarifText(asks), Help: sarifText(help),
+			DefaultConfiguration: sarifLevel{level}, Properties: sarifRuleBack{q.Level, q.Room, Cite(q.Source)},
+		}
+	}
+	return rules
+}
+
+// sarifText makes a message of a text. In a message, braces stand for arguments
+// and a bracket followed by a parenthesis makes a link (SARIF 2.1.0, clause
+// 3.11); in texts of a document they are only characters.
+func sarifText(s string) sarifMessage { return sarifMessage{sarifEscapes.Replace(Visible(s))} }
+
+var sarifEscapes = strings.NewReplacer("{", "{{", "}", "}}", "](", "] (")
+
+// uriOf writes the name of a document as a URI reference.
+func uriOf(name string) string {
+	switch {
+	case strings.HasPrefix(name, "/"):
+		return (&url.URL{Scheme: "file", Path: name}).String()
+	case len(name) > 2 && name[1:3] == ":/": // a drive
+		return (&url.URL{Scheme: "file", Path: "/" + name}).String()
+	}
+	return (&url.URL{Path: name}).String()
+}
