@@ -47,9 +47,11 @@ type Facts struct {
 // come from: what is missing when the list is.
 var Lists = map[string]string{
 	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators",
-	"runs": "/cables", "segments": "/cables", "connectors": "/cables", "spds": "/spds", "frames": "/earthing/frames",
+	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
 	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
 	"batteries": "/storage/batteries",
+
+	"connectors": "/cables",
 }
 
 // String puts together what the rooms know of one string.
