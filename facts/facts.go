@@ -64,7 +64,7 @@ var Lists = map[string]string{
 	"connectors":    "/cables",
 	"labels":        "/labels",
 	"label_places":  "/labels",
-	"circuits":      "/inverters",
+	"circuits":      "/ac/circuits",
 	"boards":        "/ac/boards",
 	"batteries":     "/storage/batteries",
 	"main_bonds":    "/earthing/main_bonds",

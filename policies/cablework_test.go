@@ -174,6 +174,8 @@ func TestWorkedCables(t *testing.T) {
 		{"600 mm in insulation", tables7671 + " and table 52.2; " + own, "gb", job{service: "ac", cable: flat6, segment: object{"thermal_insulation": "surrounded", "thermal_insulation_length_mm": 600}}, "R1", capacity, 23.5, 0.1},
 		{"350 mm goes by 400 mm", tables7671 + " and table 52.2", "gb", job{service: "ac", cable: flat6, segment: object{"thermal_insulation": "surrounded", "thermal_insulation_length_mm": 350}}, "R1", capacity, 23.97, 0.001},
 		{"armour of 23 mm² steel, k 46", adiabatic43, "gb", job{service: "ac", phases: 3, cable: armoured, run: object{"protective_by_armour": true}}, "R1", protects, 46 * 46 * 23 * 23, 1},
+		{"the same beside a copper conductor of 1 mm², the armour bears more", adiabatic43, "gb", job{service: "ac", phases: 3, cable: armoured, protective: with(two10, object{"csa_mm2": 1, "cores": 1}), run: object{"protective_by_armour": true}}, "R1", protects, 46 * 46 * 23 * 23, 1},
+		{"and beside 16 mm², which bears more", adiabatic43, "gb", job{service: "ac", phases: 3, cable: armoured, protective: with(two10, object{"csa_mm2": 16, "cores": 1}), run: object{"protective_by_armour": true}}, "R1", protects, 143 * 143 * 16 * 16, 0},
 		{"three unfused strings, a string's cable", "2006 guide to PV in buildings, 2.1.5; " + own, "gb", job{service: "pv_string", cable: solar4, isc: 13.9, strings: 3}, "R1", design, 34.75, 0},
 		{"three unfused strings, the array's cable", "IEC 60364-7-712; " + own, "gb", job{service: "pv_string", cable: solar4, isc: 13.9, strings: 3}, "RA", design, 52.125, 0},
 		{"4 mm² in a loft of 70 °C, two circuits bunched", solar50618 + "; " + own, "gb", job{service: "pv_string", cable: solar4, segment: hot2}, "R1", capacity, 32.4, 0.05},

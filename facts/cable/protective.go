@@ -39,7 +39,11 @@ func (p *plan) protectiveOf(f *Run, r *schema.Run) protective {
 	case slices.Contains([]string{"protective", "bonding", "earthing"}, f.Service.Value()):
 		return p.separate(f.Wire, r)
 	case r.ProtectiveCable.Stated():
-		return p.separate(p.wireOf(r.ProtectiveCable), r)
+		c := p.separate(p.wireOf(r.ProtectiveCable), r)
+		if r.ProtectiveByArmour.Yes() {
+			c.orRather(p.armour(f, sheet))
+		}
+		return c
 	case r.ProtectiveByArmour.Yes():
 		return p.armour(f, sheet)
 	case sheet.CpcCsaMm2.Stated():
@@ -67,6 +71,15 @@ func (p *plan) separate(w Wire, r *schema.Run) protective {
 		csa:        many.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_par", "", r.ConductorsPerPole), w.CsaMm2),
 		resistance: w.Resistance20C.As("R_20,p"),
 		k:          p.protectiveK("separate", w.ConductorMetal, w.CableInsulation),
+	}
+}
+
+// orRather takes the size of another conductor beside this one where it bears
+// more; the resistance stays that of this one alone, which is on the safe side.
+func (c *protective) orRather(other protective) {
+	mine, its := withstand(c.k, c.csa), withstand(other.k, other.csa)
+	if its.Known() && mine.Known() && its.Value() > mine.Value() {
+		c.csa, c.k = other.csa, other.k
 	}
 }
 
