@@ -11,7 +11,9 @@ import (
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
+	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
+	"sunclause/facts/handover"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
@@ -39,6 +41,17 @@ type Facts struct {
 	Circuits     []accircuit.Circuit `json:"circuits" words:"AC circuits of the generators"`
 	Boards       []accircuit.Board   `json:"boards" words:"distribution boards"`
 	Batteries    []storage.Battery   `json:"batteries" words:"batteries"`
+
+	StringTests     []commissioning.StringTest     `json:"string_tests" words:"readings on PV strings, one for each string of the document"`
+	CombinerTests   []commissioning.CombinerTest   `json:"combiner_tests" words:"polarity readings where strings are put in parallel"`
+	CurveTests      []commissioning.CurveTest      `json:"curve_tests" words:"current-voltage curves"`
+	InsulationTests []commissioning.InsulationTest `json:"insulation_tests" words:"readings of insulation resistance"`
+	ContinuityTests []commissioning.ContinuityTest `json:"continuity_tests" words:"readings of continuity"`
+	CircuitTests    []commissioning.CircuitTest    `json:"circuit_tests" words:"tests of the AC circuits, one for each circuit of the document"`
+	RCDTests        []commissioning.RCDTest        `json:"rcd_tests" words:"tests of residual current devices"`
+	Instruments     []commissioning.Instrument     `json:"instruments" words:"test instruments"`
+	Notices         []handover.Notice              `json:"notices" words:"notifications and applications"`
+	GridSettings    []handover.Setting             `json:"grid_settings" words:"settings of the protection of the interface with the supply"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts
@@ -47,7 +60,10 @@ var Lists = map[string]string{
 	"strings": "/strings", "mppts": "/inverters", "inverters": "/inverters", "isolators": "/isolators", "arrays": "/arrays",
 	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
 	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
-	"batteries": "/storage/batteries",
+	"batteries":    "/storage/batteries",
+	"string_tests": "/strings", "combiner_tests": "/commissioning/combiners", "curve_tests": "/commissioning/curves",
+	"insulation_tests": "/commissioning/insulation", "continuity_tests": "/commissioning/continuity", "circuit_tests": "/ac/circuits",
+	"rcd_tests": "/commissioning/rcds", "instruments": "/commissioning/instruments", "grid_settings": "/inverters", "notices": "/handover/notifications",
 }
 
 // String puts together what the rooms know of one string.
@@ -62,6 +78,8 @@ type Inverter struct {
 	surge.Route
 	earthing.Watch
 	accircuit.Output
+	commissioning.Proof
+	handover.Interface
 }
 
 // Run puts together what the rooms know of one run of cable.
@@ -80,6 +98,8 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	labels := label.Derive(in, c, pv, cables, b)
 	ac := accircuit.Derive(in, c, pv, cables, b)
 	store := storage.Derive(in, c, pv, cables, b)
+	tests := commissioning.Derive(in, c, pv, cables, b)
+	papers := handover.Derive(in, c, pv, b)
 	f := &Facts{
 		Mppts:       pv.Mppts,
 		Arrays:      pv.Arrays,
@@ -92,12 +112,17 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 		Circuits:    ac.Circuits,
 		Boards:      ac.Boards,
 		Batteries:   store.Batteries,
+
+		StringTests: tests.Strings, CombinerTests: tests.Combiners, CurveTests: tests.Curves,
+		InsulationTests: tests.Insulation, ContinuityTests: tests.Continuity,
+		CircuitTests: tests.Circuits, RCDTests: tests.RCDs, Instruments: tests.Instruments,
+		Notices: papers.Notices, GridSettings: papers.Settings,
 	}
 	for i, s := range pv.Strings {
 		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
 	}
 	for i, v := range pv.Inverters {
-		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i]})
+		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i], tests.Proofs[i], papers.Interfaces[i]})
 	}
 	for i, r := range cables.Runs {
 		f.Runs = append(f.Runs, Run{r, labels.Markings[i]})
@@ -105,6 +130,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	f.Installation = installationOf(in, f)
 	f.Installation.Site, f.Installation.System, f.Installation.Supply, f.Installation.Provision = surges.Site, earth.System, ac.Supply, store.Provision
 	f.Installation.Legends = labels.Legends
+	f.Installation.Record, f.Installation.Papers, f.Installation.Connection = tests.Record, papers.Papers, papers.Connection
 	f.keepStated(in)
 	return f
 }
@@ -129,6 +155,9 @@ type Installation struct {
 	earthing.System
 	accircuit.Supply
 	storage.Provision
+	commissioning.Record
+	handover.Papers
+	handover.Connection
 
 	Stage      working.Text   `json:"stage" words:"design or as_built"`
 	Premises   working.Text   `json:"premises" words:"kind of premises"`

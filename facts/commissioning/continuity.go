@@ -1,0 +1,81 @@
+package commissioning
+
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// ContinuityTest holds the facts of one reading of the continuity of a
+// protective or bonding conductor.
+type ContinuityTest struct {
+	working.Subject
+
+	Conductor     working.Text   `json:"conductor" words:"which duty the conductor has"`
+	ResistanceOhm working.Number `json:"resistance_ohm" words:"resistance read"`
+	ExpectedOhm   working.Number `json:"resistance_expected_ohm" words:"resistance of the conductor by its length and cross-section, at 20 °C"`
+	ExcessOhm     working.Number `json:"resistance_excess_ohm" words:"resistance read over that"`
+	TestCurrentMa working.Number `json:"test_current_ma" words:"test current"`
+	LeadsNulled   working.Flag   `json:"leads_nulled" words:"whether the resistance of the leads was taken off"`
+}
+
+// continuity derives the facts of every reading; nil when the document states
+// none.
+func (d *deriver) continuity() []ContinuityTest {
+	if d.in.Commissioning.Continuity == nil {
+		return none[ContinuityTest](d.in)
+	}
+	all := make([]ContinuityTest, len(d.in.Commissioning.Continuity))
+	for i := range all {
+		r := &d.in.Commissioning.Continuity[i]
+		all[i] = ContinuityTest{
+			Subject:       working.Subject{ID: r.ID.Value, At: r.At(), Name: "continuity reading " + r.ID.Value},
+			Conductor:     working.StatedText(r.Conductor),
+			ResistanceOhm: working.Stated("R", "Ω", r.ResistanceOhm),
+			ExpectedOhm:   d.conductorOhm(r),
+			TestCurrentMa: working.Stated("I_test", "mA", r.TestCurrentMa),
+			LeadsNulled:   working.StatedFlag(r.LeadsNulled),
+		}
+		over := working.Formula{Symbol: "ΔR", Unit: "Ω", Text: "R − R_20", Source: working.ByDefinition}
+		all[i].ExcessOhm = over.Of(func(x ...float64) float64 { return x[0] - x[1] }, all[i].ResistanceOhm, all[i].ExpectedOhm)
+	}
+	return all
+}
+
+// conductorOhm is the resistance that a sound conductor has: that of the run
+// read, or of the bonding conductor that is the part read.
+func (d *deriver) conductorOhm(r *schema.ContinuityReading) working.Number {
+	for i := range d.in.Cables {
+		if run := &d.in.Cables[i]; r.Run.Stated() && run.ID.Value == r.Run.Value {
+			return d.runOhm(run, d.cables.Runs[i].LengthM)
+		}
+	}
+	for _, b := range d.in.Earthing.MainBonds {
+		if r.Part.Stated() && b.ID.Value == r.Part.Value {
+			per := d.book.Step("conductor_resistance", "csa_mm2", working.Stated("S", "mm²", b.Conductor.CsaMm2), "resistance_20c_ohm_per_km", "r")
+			return ohms(per, working.Stated("l", "m", b.Conductor.LengthM))
+		}
+	}
+	return working.Unknown("R_20", "Ω", r.Run.At())
+}
+
+// runOhm is the resistance of the protective conductor of a run: the one within
+// its cable, the one laid beside it, or the cable itself where it is one core
+// laid for nothing else.
+func (d *deriver) runOhm(run *schema.Run, length working.Number) working.Number {
+	sheet := d.in.Datasheets.Cables[run.Cable.Value]
+	per := working.Stated("r", "Ω/km", sheet.Resistance20cOhmPerKm)
+	switch {
+	case !run.Cable.Stated():
+		per = working.Unknown("r", "Ω/km", run.Cable.At())
+	case run.ProtectiveCable.Stated():
+		per = working.Stated("r", "Ω/km", d.in.Datasheets.Cables[run.ProtectiveCable.Value].Resistance20cOhmPerKm)
+	case sheet.CpcCsaMm2.Stated():
+		per = working.Stated("r", "Ω/km", sheet.CpcResistance20cOhmPerKm)
+	}
+	return ohms(per, length)
+}
+
+func ohms(per, length working.Number) working.Number {
+	f := working.Formula{Symbol: "R_20", Unit: "Ω", Text: "r · l / 1000", Source: conductorLaw}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, per.As("r"), length.As("l"))
+}
