@@ -51,11 +51,26 @@ func (d *deriver) conductorOhm(r *schema.ContinuityReading) working.Number {
 	}
 	for _, b := range d.in.Earthing.MainBonds {
 		if r.Part.Stated() && b.ID.Value == r.Part.Value {
-			per := d.book.Step("conductor_resistance", "csa_mm2", working.Stated("S", "mm²", b.Conductor.CsaMm2), "resistance_20c_ohm_per_km", "r")
-			return ohms(per, working.Stated("l", "m", b.Conductor.LengthM))
+			return ohms(d.ohmPerKm(working.Stated("S", "mm²", b.Conductor.CsaMm2)), working.Stated("l", "m", b.Conductor.LengthM))
 		}
 	}
 	return working.Unknown("R_20", "Ω", r.Run.At())
+}
+
+// ohmPerKm is the resistance of a copper conductor of a size that the table has.
+func (d *deriver) ohmPerKm(csa working.Number) working.Number {
+	const name = "conductor_resistance"
+	t := d.book.Tables[name]
+	if t == nil {
+		return working.Unknown("r", "Ω/km", "the rule set has no table "+name)
+	}
+	f := working.Formula{Symbol: "r", Unit: "Ω/km", Text: "table “" + t.Title + "”", Source: t.Source, Lookup: true}
+	for _, row := range t.Rows {
+		if per, ok := row["resistance_20c_ohm_per_km"].(float64); ok && row["csa_mm2"] == csa.Value() {
+			return f.Of(func(...float64) float64 { return per }, csa)
+		}
+	}
+	return working.Unknown("r", "Ω/km", append(csa.Missing(), csa.Pointers()...)...)
 }
 
 // runOhm is the resistance of the protective conductor of a run: the one within
