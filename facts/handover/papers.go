@@ -9,7 +9,7 @@ import (
 // Papers holds the facts of what is handed over, and of what was counted on
 // site.
 type Papers struct {
-	Papers         working.Names  `json:"papers" words:"documents that exist, by kind"`
+	PaperKinds     working.Names  `json:"papers" words:"documents that exist, by kind"`
 	PapersGiven    working.Names  `json:"papers_given" words:"documents that were given on a date, by kind"`
 	Instructed     working.Flag   `json:"customer_instructed" words:"whether the customer was shown how to use the installation and shut it down"`
 	Scheme         working.Flag   `json:"scheme_job" words:"whether the job is certified under an installer scheme"`
@@ -68,7 +68,7 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 // kinds lists the documents there are, and those that were given.
 func (p *Papers) kinds(h schema.Handover) {
 	if h.Documents == nil {
-		p.Papers, p.PapersGiven = working.UnknownList(h.Member("documents")), working.UnknownList(h.Member("documents"))
+		p.PaperKinds, p.PapersGiven = working.UnknownList(h.Member("documents")), working.UnknownList(h.Member("documents"))
 		return
 	}
 	var all, given []string
@@ -78,7 +78,7 @@ func (p *Papers) kinds(h schema.Handover) {
 			given = append(given, d.Kind.Value)
 		}
 	}
-	p.Papers, p.PapersGiven = working.List(all...), working.List(given...)
+	p.PaperKinds, p.PapersGiven = working.List(all...), working.List(given...)
 }
 
 // dated are the dates of the documents of some kinds.

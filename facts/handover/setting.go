@@ -12,7 +12,7 @@ type Interface struct {
 	TypeTest        working.Text   `json:"grid_type_test" words:"standard to which it is type tested for connection, without its edition"`
 	TypeTestOnFile  working.Flag   `json:"grid_type_test_referenced" words:"whether the type test's reference in the register is recorded"`
 	VectorShift     working.Flag   `json:"vector_shift_used" words:"whether vector shift trips it"`
-	ReconnectionS   working.Number `json:"reconnection_set_s" words:"time in range that it is set to wait before it reconnects"`
+	ReconnectionSet working.Number `json:"reconnection_set_s" words:"time in range that it is set to wait before it reconnects"`
 	Locked          working.Flag   `json:"grid_settings_locked" words:"whether only skilled people can change its settings"`
 	ReductionFromHz working.Number `json:"power_reduction_from_hz" words:"frequency above which it is set to reduce power"`
 	DroopPct        working.Number `json:"droop_pct" words:"droop of that reduction"`
@@ -26,8 +26,9 @@ type Setting struct {
 
 	Setting working.Text   `json:"setting" words:"which setting, by its name in the document"`
 	Value   working.Number `json:"value" words:"what it is set to, in the unit of its name"`
-	Least   working.Number `json:"value_min" words:"least value of the table"`
-	Most    working.Number `json:"value_max" words:"greatest value of the table"`
+	Set     working.Number `json:"value_set" words:"what the table of the rule set asks"`
+	Least   working.Number `json:"value_min" words:"that less the tolerance"`
+	Most    working.Number `json:"value_max" words:"that with the tolerance"`
 }
 
 // interfaces derives the facts of the interface of every inverter.
@@ -39,7 +40,7 @@ func interfaces(in *schema.Installation) []Interface {
 			TypeTest:        firstWord(sheet.GridTypeTest),
 			TypeTestOnFile:  recorded(sheet.GridTypeTestReference),
 			VectorShift:     working.StatedFlag(s.VectorShiftUsed),
-			ReconnectionS:   working.Stated("t_set", "s", s.ReconnectionS),
+			ReconnectionSet: working.Stated("t_set", "s", s.ReconnectionS),
 			Locked:          working.StatedFlag(s.Locked),
 			ReductionFromHz: working.Stated("f", "Hz", s.PowerReductionFromHz),
 			DroopPct:        working.Stated("droop", "%", s.DroopPct),
@@ -103,14 +104,25 @@ func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Se
 		if of == nil {
 			continue
 		}
-		word := working.Word(name, at)
-		all = append(all, Setting{
+		f := Setting{
 			Subject: working.Subject{ID: part + "." + name, At: at, Name: "setting " + name + " of " + part},
-			Setting: word,
+			Setting: working.Word(name, at),
 			Value:   working.Stated("x", "", of(s)),
-			Least:   b.Keyed("grid_settings", "setting", word, "value_min", "x_min"),
-			Most:    b.Keyed("grid_settings", "setting", word, "value_max", "x_max"),
-		})
+		}
+		f.allowed(b)
+		all = append(all, f)
 	}
 	return all
+}
+
+// allowed looks up what the table asks of the setting, and how far it may be off.
+func (f *Setting) allowed(b book.Book) {
+	cell := func(column, symbol string) working.Number {
+		return b.Keyed("grid_settings", "setting", f.Setting, column, symbol)
+	}
+	least := working.Formula{Symbol: "x_min", Text: "x_set − δ_below", Source: working.ByDefinition}
+	most := working.Formula{Symbol: "x_max", Text: "x_set + δ_above", Source: working.ByDefinition}
+	f.Set = cell("set", "x_set")
+	f.Least = least.Of(func(x ...float64) float64 { return x[0] - x[1] }, f.Set, cell("below", "δ_below"))
+	f.Most = most.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.Set, cell("above", "δ_above"))
 }
