@@ -1,8 +1,6 @@
 package commissioning
 
 import (
-	"strings"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -43,7 +41,7 @@ func (d *deriver) circuits() []CircuitTest {
 	all := make([]CircuitTest, len(d.in.AC.Circuits))
 	for i := range all {
 		c := &d.in.AC.Circuits[i]
-		way := d.wayOf(c)
+		way := d.find.ways[c.Way.Value]
 		all[i] = CircuitTest{
 			Subject:       working.Subject{ID: c.ID.Value, At: c.At(), Name: "tests of circuit " + c.ID.Value},
 			Serves:        working.UnknownText(c.Way.At()),
@@ -61,20 +59,6 @@ func (d *deriver) circuits() []CircuitTest {
 	return all
 }
 
-// wayOf is the way of the board from which a circuit leaves.
-func (d *deriver) wayOf(c *schema.ACCircuit) *schema.BoardWay {
-	for i := range d.in.AC.Boards {
-		b := &d.in.AC.Boards[i]
-		id, ok := strings.CutPrefix(c.Way.Value, b.ID.Value+".")
-		for j := range b.Ways {
-			if ok && b.Ways[j].ID.Value == id {
-				return &b.Ways[j]
-			}
-		}
-	}
-	return nil
-}
-
 // rcdOn tells whether a residual current device protects a way.
 func (d *deriver) rcdOn(way *schema.BoardWay) working.Flag {
 	if way.RCD.Stated() {
@@ -87,23 +71,18 @@ func (d *deriver) rcdOn(way *schema.BoardWay) working.Flag {
 	return working.Is(kind.Is("rcd") || kind.Is("rcbo"), way.Device.At())
 }
 
-// residual is the device with a residual current that a part stands for: itself,
-// or the one on the way of a circuit.
+// residual is the device with a residual current on the way of a circuit.
 func (d *deriver) residual(part schema.Text) *schema.ProtectiveDevice {
-	for i := range d.in.AC.Circuits {
-		if c := &d.in.AC.Circuits[i]; c.ID.Value == part.Value {
-			way := d.wayOf(c)
-			if way == nil {
-				return nil
-			}
-			key := way.Device
-			if way.RCD.Stated() {
-				key = way.RCD
-			}
-			if sheet, ok := d.in.Datasheets.ProtectiveDevices[key.Value]; ok {
-				return &sheet
-			}
-		}
+	c := d.find.circuits[part.Value]
+	if c == nil || d.find.ways[c.Way.Value] == nil {
+		return nil
+	}
+	key := d.find.ways[c.Way.Value].Device
+	if rcd := d.find.ways[c.Way.Value].RCD; rcd.Stated() {
+		key = rcd
+	}
+	if sheet, ok := d.in.Datasheets.ProtectiveDevices[key.Value]; ok {
+		return &sheet
 	}
 	return nil
 }
@@ -130,10 +109,7 @@ func (f *CircuitTest) loops(d *deriver, id string) {
 func (f *CircuitTest) insulated(d *deriver, id string) {
 	var ohms, volts []working.Number
 	f.SPDsConnected = working.UnknownFlag(d.at("insulation"))
-	for _, r := range d.in.Commissioning.Insulation {
-		if !r.Part.Is(id) {
-			continue
-		}
+	for _, r := range d.find.insulated[id] {
 		ohms = append(ohms, working.Stated("R", "MΩ", r.ResistanceMegohm))
 		volts = append(volts, working.Stated("U_test", "V", r.TestVoltageV))
 		if len(ohms) == 1 || !r.SPDsConnected.Stated() || f.SPDsConnected.Known() && r.SPDsConnected.Value {
@@ -151,13 +127,7 @@ func (d *deriver) rcdReadings(id string) working.Number {
 	if d.in.Commissioning.Rcds == nil {
 		return working.Unknown("n", "", d.at("rcds"))
 	}
-	n := 0
-	for _, r := range d.in.Commissioning.Rcds {
-		if r.Part.Is(id) {
-			n++
-		}
-	}
-	return working.Counted("n", n, d.at("rcds"))
+	return working.Counted("n", d.find.rcdTests[id], d.at("rcds"))
 }
 
 // rcds derives the facts of every test of a residual current device; nil when

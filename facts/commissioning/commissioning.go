@@ -44,7 +44,7 @@ var (
 
 // Derive derives the facts of commissioning.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	d := deriver{in: in, pv: pv, cables: cables, book: b, instruments: instrumentsOf(in)}
+	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in)}
 	f := Facts{
 		Strings:     d.strings(),
 		Combiners:   d.combiners(),
@@ -63,11 +63,11 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 
 // deriver is what the derivations of this room share.
 type deriver struct {
-	in          *schema.Installation
-	pv          pvstring.Facts
-	cables      cable.Facts
-	book        book.Book
-	instruments map[string]*schema.Instrument
+	in     *schema.Installation
+	pv     pvstring.Facts
+	cables cable.Facts
+	book   book.Book
+	find   index
 }
 
 // none is the list of an installation of which the document states no such

@@ -44,10 +44,8 @@ func (d *deriver) continuity() []ContinuityTest {
 // conductorOhm is the resistance that a sound conductor has: that of the run
 // read, or of the bonding conductor that is the part read.
 func (d *deriver) conductorOhm(r *schema.ContinuityReading) working.Number {
-	for i := range d.in.Cables {
-		if run := &d.in.Cables[i]; r.Run.Stated() && run.ID.Value == r.Run.Value {
-			return d.runOhm(run, d.cables.Runs[i].LengthM)
-		}
+	if i, ok := d.find.runs[r.Run.Value]; ok && r.Run.Stated() {
+		return d.runOhm(&d.in.Cables[i], d.cables.Runs[i].LengthM)
 	}
 	for _, b := range d.in.Earthing.MainBonds {
 		if r.Part.Stated() && b.ID.Value == r.Part.Value {

@@ -40,10 +40,8 @@ func (d *deriver) combiners() []CombinerTest {
 			VoltageV: size.Of(func(x ...float64) float64 { return math.Abs(x[0]) }, working.Stated("U", "V", r.VoltageV)),
 		}
 		stc := working.Unknown("U_oc,STC", "V", r.String.At())
-		for j := range d.pv.Strings {
-			if d.pv.Strings[j].ID == r.String.Value {
-				stc = d.pv.Strings[j].VocStcV
-			}
+		if j, ok := d.find.strings[r.String.Value]; ok {
+			stc = d.pv.Strings[j].VocStcV
 		}
 		all[i].OverVocPct = share.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, all[i].VoltageV, stc)
 	}
@@ -65,12 +63,10 @@ func (d *deriver) curves() []CurveTest {
 				working.Stated("U_oc", "V", r.VocV), working.Stated("I_sc", "A", r.IscA)),
 			FillFactorStc: working.Unknown("FF", "", r.String.At()),
 		}
-		for j := range d.in.Strings {
-			if s := &d.in.Strings[j]; s.ID.Value == r.String.Value {
-				m := d.in.Datasheets.Modules[s.Module.Value]
-				all[i].FillFactorStc = fillFactor(working.Stated("U_mp", "V", m.VmpV), working.Stated("I_mp", "A", m.ImpA),
-					working.Stated("U_oc", "V", m.VocV), working.Stated("I_sc", "A", m.IscA))
-			}
+		if j, ok := d.find.strings[r.String.Value]; ok {
+			m := d.in.Datasheets.Modules[d.in.Strings[j].Module.Value]
+			all[i].FillFactorStc = fillFactor(working.Stated("U_mp", "V", m.VmpV), working.Stated("I_mp", "A", m.ImpA),
+				working.Stated("U_oc", "V", m.VocV), working.Stated("I_sc", "A", m.IscA))
 		}
 	}
 	return all
@@ -86,11 +82,5 @@ func (d *deriver) curvesOf(id string) working.Number {
 	if d.in.Commissioning.Curves == nil {
 		return working.Unknown("n", "", d.at("curves"))
 	}
-	n := 0
-	for _, r := range d.in.Commissioning.Curves {
-		if r.String.Is(id) {
-			n++
-		}
-	}
-	return working.Counted("n", n, d.at("curves"))
+	return working.Counted("n", d.find.curves[id], d.at("curves"))
 }

@@ -19,15 +19,6 @@ type Instrument struct {
 	Category            working.Text   `json:"measurement_category" words:"measurement category of IEC 61010"`
 }
 
-func instrumentsOf(in *schema.Installation) map[string]*schema.Instrument {
-	all := map[string]*schema.Instrument{}
-	for i := range in.Commissioning.Instruments {
-		inst := &in.Commissioning.Instruments[i]
-		all[inst.ID.Value] = inst
-	}
-	return all
-}
-
 // instrumentFacts derives the facts of every instrument; nil when the document
 // states none.
 func (d *deriver) instrumentFacts() []Instrument {
@@ -63,7 +54,7 @@ func recorded(t schema.Text) working.Flag {
 
 // rating is a rating of the instrument that a reading names.
 func (d *deriver) rating(by schema.Text, symbol, unit string, of func(*schema.Instrument) schema.Number) working.Number {
-	if inst := d.instruments[by.Value]; inst != nil {
+	if inst := d.find.instruments[by.Value]; inst != nil {
 		return working.Stated(symbol, unit, of(inst))
 	}
 	return working.Unknown(symbol, unit, by.At())

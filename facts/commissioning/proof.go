@@ -45,10 +45,8 @@ func (d *deriver) proofs() []Proof {
 // A test of which it is not stated what was tested may be of any part: then
 // none can be listed, and it is what is missing.
 func (d *deriver) of(test, part string) (some []*schema.FunctionalTest, missing []string) {
-	for i := range d.in.Commissioning.Functional {
-		f := &d.in.Commissioning.Functional[i]
+	for _, f := range d.find.functional[test] {
 		switch {
-		case !f.Test.Is(test):
 		case part != "" && !f.Part.Stated():
 			missing = append(missing, f.Part.At())
 		case part == "" || f.Part.Value == part:

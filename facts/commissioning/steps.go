@@ -26,12 +26,12 @@ func (r *Record) steps(steps []schema.TestStep, at string) {
 		return
 	}
 	var done, first []string
-	for i, s := range steps {
+	for _, s := range steps {
 		if s.Passed.Yes() {
 			done = append(done, s.Test.Value)
 		}
 		if !slices.Contains(first, s.Test.Value) {
-			first = append(first, steps[i].Test.Value)
+			first = append(first, s.Test.Value)
 		}
 	}
 	r.TestsDone = working.List(done...)

@@ -1,6 +1,8 @@
 package handover
 
 import (
+	"slices"
+
 	"sunclause/facts/book"
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
@@ -27,27 +29,42 @@ func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, m
 			phaseAt(c, inv.ID.Value+".ac", ways, inv.ID), typeTested(sheet.GridTypeTest)})
 	}
 	for _, b := range in.Storage.Batteries {
-		sheet := in.Datasheets.Batteries[b.Datasheet.Value]
-		switch {
+		switch sheet := in.Datasheets.Batteries[b.Datasheet.Value]; {
 		case !sheet.Coupling.Stated():
 			missing = append(missing, sheet.Coupling.At())
 		case sheet.Coupling.Is("ac"):
-			power := working.Formula{Symbol: "P", Unit: "W", Text: "n_units · P_unit", Source: working.ByDefinition}
-			all = append(all, generator{power.Of(func(x ...float64) float64 { return x[0] * x[1] },
-				working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW)),
-				working.Stated("n", "", sheet.Phases), phaseAt(c, b.ID.Value+".ac", ways, b.ID), typeTested(sheet.GridTypeTest)})
+			all = append(all, generator{powerOf(b, sheet), working.Stated("n", "", sheet.Phases),
+				phaseAt(c, b.ID.Value+".ac", ways, b.ID), typeTested(sheet.GridTypeTest)})
 		}
 	}
 	for _, g := range in.AC.ExistingGeneration {
 		all = append(all, generator{working.Stated("P", "W", g.ACPowerRatedW), working.Stated("n", "", g.Phases), g.Phase, working.StatedFlag(g.TypeTested)})
 	}
-	for list, at := range map[string]bool{"/inverters": in.Inverters == nil, "/storage/batteries": in.Storage.Batteries == nil,
-		"/ac/existing_generation": in.AC.ExistingGeneration == nil} {
-		if at {
-			missing = append(missing, list)
-		}
+	return all, append(missing, unstated(in)...)
+}
+
+// unstated names the lists of generators that the document leaves out: there
+// may be any number of them.
+func unstated(in *schema.Installation) []string {
+	var lists []string
+	if in.Inverters == nil {
+		lists = append(lists, "/inverters")
 	}
-	return all, missing
+	if in.Storage.Batteries == nil {
+		lists = append(lists, in.Storage.Member("batteries"))
+	}
+	if in.AC.ExistingGeneration == nil {
+		lists = append(lists, in.AC.Member("existing_generation"))
+	}
+	return lists
+}
+
+// powerOf is the rated AC power of a battery with an inverter built in, of all
+// its units together.
+func powerOf(b schema.Battery, sheet schema.BatteryDatasheet) working.Number {
+	f := working.Formula{Symbol: "P", Unit: "W", Text: "n_units · P_unit", Source: working.ByDefinition}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[1] },
+		working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
 }
 
 // typeTested tells whether a sheet claims a type test for connection.
@@ -84,26 +101,18 @@ func phaseAt(c *circuit.Circuit, terminal string, ways map[string]schema.Text, i
 func (f *Connection) generate(in *schema.Installation, c *circuit.Circuit, b book.Book) {
 	all, missing := generators(in, c)
 	u0 := b.Number("generation_nominal_voltage_v", "U_0")
-	single := in.AC.Supply.Phases.Stated() && in.AC.Supply.Phases.Value == 1
-	phases := map[string][]working.Number{"L1": nil, "L2": nil, "L3": nil}
-	var powers, units []working.Number
+	phases := map[string][]working.Number{}
+	units, powers := []working.Number{none(u0)}, []working.Number{}
 	for _, g := range all {
 		a := amps(g, u0)
 		units, powers = append(units, a), append(powers, g.power)
-		switch _, known := phases[g.phase.Value]; {
-		case g.phases.Known() && g.phases.Value() > 1:
-			for p := range phases {
-				phases[p] = append(phases[p], a)
-			}
-		case single:
-			phases["L1"] = append(phases["L1"], a)
-		case known:
-			phases[g.phase.Value] = append(phases[g.phase.Value], a)
-		default:
-			missing = append(missing, in.AC.Supply.Phases.At(), g.phase.At())
+		on, unplaced := g.on(in.AC.Supply.Phases)
+		missing = append(missing, unplaced...)
+		for _, p := range on {
+			phases[p] = append(phases[p], a)
 		}
 	}
-	f.GenerationW, f.UnitPhaseA = working.Sum("P_gen", "W", powers...), working.Greatest("I_unit", "A", append(units, none(u0))...)
+	f.GenerationW, f.UnitPhaseA = working.Sum("P_gen", "W", powers...), working.Greatest("I_unit", "A", units...)
 	f.PhaseA = working.Greatest("I_phase", "A", working.Sum("I_L1", "A", phases["L1"]...), working.Sum("I_L2", "A", phases["L2"]...), working.Sum("I_L3", "A", phases["L3"]...))
 	f.Untyped = untyped(all)
 	if missing != nil {
@@ -111,6 +120,20 @@ func (f *Connection) generate(in *schema.Installation, c *circuit.Circuit, b boo
 			*n = working.Unknown(n.Symbol(), n.Unit(), missing...)
 		}
 	}
+}
+
+// on tells which phases the generator feeds, or what is missing to place it.
+func (g generator) on(supply schema.Number) (phases, missing []string) {
+	lines := []string{"L1", "L2", "L3"}
+	switch {
+	case g.phases.Known() && g.phases.Value() > 1:
+		return lines, nil
+	case supply.Stated() && supply.Value == 1:
+		return lines[:1], nil
+	case slices.Contains(lines, g.phase.Value):
+		return []string{g.phase.Value}, nil
+	}
+	return nil, []string{supply.At(), g.phase.At()}
 }
 
 // none is no current at all, so that of no generators there is a greatest.
