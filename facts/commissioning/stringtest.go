@@ -15,7 +15,7 @@ type StringTest struct {
 	VocV                working.Number `json:"voc_v" words:"open-circuit voltage read"`
 	VocSimpleV          working.Number `json:"voc_simple_v" words:"open-circuit voltage expected by temperature alone, without regard to the irradiance"`
 	VocExpectedV        working.Number `json:"voc_expected_v" words:"open-circuit voltage expected at the irradiance and cell temperature recorded"`
-	VocDeviationPct     working.Number `json:"voc_deviation_pct" words:"reading off the expected voltage, whichever way"`
+	VocDeviationPct     working.Number `json:"voc_deviation_pct" words:"voltage read off the expected one, whichever way"`
 	VocDeficitModules   working.Number `json:"voc_deficit_modules" words:"modules whose voltage the reading lacks; below zero where it has too much"`
 	VocStcDeviationPct  working.Number `json:"voc_stc_deviation_pct" words:"voltage read off that at STC, whichever way"`
 	AlikeStrings        working.Number `json:"alike_strings" words:"strings with as many modules of the same kind, itself included"`
@@ -24,10 +24,10 @@ type StringTest struct {
 	ShortOfAlikeModules working.Number `json:"short_of_alike_modules" words:"modules whose voltage the reading lacks against that median"`
 	IscA                working.Number `json:"isc_a" words:"short-circuit current read"`
 	IscExpectedA        working.Number `json:"isc_expected_a" words:"short-circuit current expected at the irradiance and cell temperature recorded"`
-	IscDeviationPct     working.Number `json:"isc_deviation_pct" words:"reading off the expected current, whichever way"`
+	IscDeviationPct     working.Number `json:"isc_deviation_pct" words:"current read off the expected one, whichever way"`
 	SameModuleStrings   working.Number `json:"same_module_strings" words:"strings of the same kind of module, itself included"`
 	IscFullSunA         working.Number `json:"isc_full_sun_a" words:"current read, brought to 1000 W/m² in proportion"`
-	IscMedianPct        working.Number `json:"isc_median_deviation_pct" words:"that current off the median of the strings of the same kind of module, whichever way"`
+	IscMedianPct        working.Number `json:"isc_median_deviation_pct" words:"current in full sun off the median of the strings of the same kind of module, whichever way"`
 	OperatingA          working.Number `json:"operating_current_a" words:"current with the inverter running"`
 	IrradianceWPerM2    working.Number `json:"irradiance_w_per_m2" words:"irradiance recorded"`
 	IrradiancePlane     working.Text   `json:"irradiance_plane" words:"plane in which the irradiance was read"`
@@ -35,7 +35,7 @@ type StringTest struct {
 	Light               working.Text   `json:"light" words:"state of the light: steady or changing"`
 	CellTemperatureC    working.Number `json:"cell_temperature_c" words:"cell temperature recorded"`
 	CellByVoltageC      working.Number `json:"cell_temperature_by_voltage_c" words:"cell temperature that the voltage read tells"`
-	CellOffK            working.Number `json:"cell_temperature_off_k" words:"how far that is from the cell temperature recorded, whichever way"`
+	CellOffK            working.Number `json:"cell_temperature_off_k" words:"cell temperature recorded off that told by the voltage, whichever way"`
 	LoadBreakUsed       working.Flag   `json:"load_break_device_used" words:"whether the short circuit was made and broken by a device made for it"`
 	SameReadings        working.Number `json:"same_readings" words:"other strings with the same voltage and current to the last digit"`
 	InstrumentMaxV      working.Number `json:"instrument_voltage_max_v" words:"highest voltage that the instrument may be connected to"`

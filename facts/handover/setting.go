@@ -1,6 +1,8 @@
 package handover
 
 import (
+	"strings"
+
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -25,8 +27,8 @@ type Setting struct {
 	working.Subject
 
 	Setting working.Text   `json:"setting" words:"which setting, by its name in the document"`
-	Value   working.Number `json:"value" words:"what it is set to, in the unit of its name"`
-	Set     working.Number `json:"value_set" words:"what the table of the rule set asks"`
+	Value   working.Number `json:"value" words:"value it is set to"`
+	Set     working.Number `json:"value_set" words:"value that the table of the rule set asks"`
 	Least   working.Number `json:"value_min" words:"that less the tolerance"`
 	Most    working.Number `json:"value_max" words:"that with the tolerance"`
 }
@@ -107,7 +109,7 @@ func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Se
 		f := Setting{
 			Subject: working.Subject{ID: part + "." + name, At: at, Name: "setting " + name + " of " + part},
 			Setting: working.Word(name, at),
-			Value:   working.Stated("x", "", of(s)),
+			Value:   working.Stated("x", unitOf(name), of(s)),
 		}
 		f.allowed(b)
 		all = append(all, f)
@@ -115,13 +117,24 @@ func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Se
 	return all
 }
 
+// unitOf is the unit in which the document states a setting: it ends its name.
+func unitOf(setting string) string {
+	for _, u := range []struct{ ending, unit string }{{"_hz_per_s", "Hz/s"}, {"_hz", "Hz"}, {"_v", "V"}, {"_s", "s"}} {
+		if strings.HasSuffix(setting, u.ending) {
+			return u.unit
+		}
+	}
+	return ""
+}
+
 // allowed looks up what the table asks of the setting, and how far it may be off.
 func (f *Setting) allowed(b book.Book) {
 	cell := func(column, symbol string) working.Number {
 		return b.Keyed("grid_settings", "setting", f.Setting, column, symbol)
 	}
-	least := working.Formula{Symbol: "x_min", Text: "x_set − δ_below", Source: working.ByDefinition}
-	most := working.Formula{Symbol: "x_max", Text: "x_set + δ_above", Source: working.ByDefinition}
+	unit := f.Value.Unit()
+	least := working.Formula{Symbol: "x_min", Unit: unit, Text: "x_set − δ_below", Source: working.ByDefinition}
+	most := working.Formula{Symbol: "x_max", Unit: unit, Text: "x_set + δ_above", Source: working.ByDefinition}
 	f.Set = cell("set", "x_set")
 	f.Least = least.Of(func(x ...float64) float64 { return x[0] - x[1] }, f.Set, cell("below", "δ_below"))
 	f.Most = most.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.Set, cell("above", "δ_above"))
