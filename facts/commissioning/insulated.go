@@ -31,11 +31,38 @@ func (d *deriver) stringsOfParts() map[string]working.Names {
 	return parts
 }
 
+// cableRatings are for each string the least rated voltage of the cables that
+// carry it. A run of which the strings are not known may carry any.
+func (d *deriver) cableRatings() map[string]working.Number {
+	ratings := map[string][]working.Number{}
+	var untraced []string
+	for i := range d.cables.Runs {
+		run := &d.in.Cables[i]
+		rated := working.Stated("U_cable", "V", d.in.Datasheets.Cables[run.Cable.Value].VoltageDCMaxV)
+		if !run.Cable.Stated() {
+			rated = working.Unknown("U_cable", "V", run.Cable.At())
+		}
+		untraced = append(untraced, d.cables.Runs[i].Strings.Missing()...)
+		for _, id := range d.cables.Runs[i].Strings.Values() {
+			ratings[id] = append(ratings[id], rated)
+		}
+	}
+	least := map[string]working.Number{}
+	for i := range d.pv.Strings {
+		id := d.pv.Strings[i].ID
+		least[id] = working.Least("U_cable", "V", ratings[id]...)
+		if untraced != nil || ratings[id] == nil {
+			least[id] = working.Unknown("U_cable", "V", append(untraced, "/cables")...)
+		}
+	}
+	return least
+}
+
 // taken works out which strings a reading on the DC side takes in, and from
 // them what the table asks of it.
-func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts map[string]working.Names) {
+func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts map[string]working.Names, cables map[string]working.Number) {
 	f.Strings = together(r, parts)
-	var voltages, powers, areas, ratings []working.Number
+	var voltages, powers, areas, ratings, cabled []working.Number
 	for _, id := range f.Strings.Values() {
 		i := d.find.strings[id]
 		s := &d.pv.Strings[i]
@@ -43,12 +70,13 @@ func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts ma
 		powers = append(powers, s.PowerW)
 		areas = append(areas, areaOf(s.ModulesInSeries, d.in.Datasheets.Modules[d.in.Strings[i].Module.Value]))
 		ratings = append(ratings, s.SystemVoltageV)
+		cabled = append(cabled, cables[id])
 	}
 	raised := working.Formula{Symbol: "U_sys", Unit: "V", Text: "k · U_oc,STC", Source: insulationTest}
 	f.SystemVoltageV = raised.Of(func(x ...float64) float64 { return x[0] * x[1] },
 		d.book.Number("insulation_voltage_factor", "k"), working.Greatest("U_oc,STC", "V", voltages...))
 	f.PowerW, f.AreaM2 = working.Sum("P", "W", powers...), working.Sum("A", "m²", areas...)
-	f.ModuleVoltageMaxV = working.Least("U_mod", "V", ratings...)
+	f.ModuleVoltageMaxV, f.CableVoltageMaxV = working.Least("U_mod", "V", ratings...), working.Least("U_cable", "V", cabled...)
 	if len(voltages) == 0 {
 		f.untaken(r)
 	}
@@ -62,7 +90,7 @@ func (f *InsulationTest) untaken(r *schema.InsulationReading) {
 	if missing == nil {
 		missing = []string{r.Part.At()}
 	}
-	for _, n := range []*working.Number{&f.SystemVoltageV, &f.PowerW, &f.AreaM2, &f.ModuleVoltageMaxV} {
+	for _, n := range []*working.Number{&f.SystemVoltageV, &f.PowerW, &f.AreaM2, &f.ModuleVoltageMaxV, &f.CableVoltageMaxV} {
 		*n = working.Unknown(n.Symbol(), n.Unit(), missing...)
 	}
 }

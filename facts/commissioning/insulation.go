@@ -23,6 +23,7 @@ type InsulationTest struct {
 	AreaM2              working.Number `json:"area_m2" words:"area of those modules"`
 	WetModulesMegohm    working.Number `json:"wet_modules_megohm" words:"least that those modules may show wet by their type test"`
 	ModuleVoltageMaxV   working.Number `json:"module_voltage_max_v" words:"least maximum system voltage of those modules"`
+	CableVoltageMaxV    working.Number `json:"cable_voltage_max_v" words:"least rated DC voltage of the cables of those strings"`
 	SPDs                working.Number `json:"spds" words:"surge protective devices in the document on that side"`
 	SPDsConnected       working.Flag   `json:"spds_connected" words:"whether surge protective devices were connected during the test"`
 	SPDsRemovable       working.Flag   `json:"spds_removable" words:"whether they can be disconnected"`
@@ -44,11 +45,11 @@ func (d *deriver) insulation() []InsulationTest {
 		return none[InsulationTest](d.in)
 	}
 	all := make([]InsulationTest, len(d.in.Commissioning.Insulation))
-	parts := d.stringsOfParts()
+	parts, cables := d.stringsOfParts(), d.cableRatings()
 	for i := range all {
 		r := &d.in.Commissioning.Insulation[i]
 		all[i] = d.insulationTest(r)
-		all[i].taken(d, r, parts)
+		all[i].taken(d, r, parts, cables)
 	}
 	return all
 }

@@ -61,6 +61,28 @@ func TestInsulationTogether(t *testing.T) {
 	wanting(t, "test voltage then", f.TestVoltageNeededV, "/commissioning/insulation/0/together_with")
 }
 
+// The least rating among the cables that carry a string bounds its test voltage.
+// A string that no run carries may be carried by any.
+func TestCablesOfTheTest(t *testing.T) {
+	doc := site(module(), 10)
+	doc["datasheets"].(object)["cables"] = object{"a": cableOf(object{"voltage_dc_max_v": 1500}), "b": cableOf(object{"voltage_dc_max_v": 1000}), "c": cableOf(object{})}
+	doc["datasheets"].(object)["inverters"] = object{"I": object{"dc_voltage_max_v": 600, "mppts": list{object{}}, "ac_power_rated_w": 5000, "phases": 1}}
+	doc["inverters"] = list{object{"id": "INV1", "datasheet": "I"}}
+	doc["arrays"] = list{object{"id": "A1", "ways": 1}}
+	run := func(id, from, to, cable string) object {
+		return object{"id": id, "from": from, "to": to, "service": "pv_string", "cable": cable}
+	}
+	doc["cables"] = list{run("R1", "S1", "A1.1", "a"), run("R2", "A1.out", "INV1.1", "b")}
+	f := insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 50))
+	is(t, "least of both cables", f.Insulation[0].CableVoltageMaxV, 1000)
+	doc["cables"].(list)[1].(object)["cable"] = "c"
+	f = insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 50))
+	wanting(t, "a cable without a rating", f.Insulation[0].CableVoltageMaxV, "/datasheets/cables/c/voltage_dc_max_v")
+	doc["strings"] = append(doc["strings"].(list), object{"id": "S2", "module": "M", "modules_in_series": 10})
+	f = insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 50))
+	wanting(t, "beside a string that no run carries", f.Insulation[0].CableVoltageMaxV, "/cables")
+}
+
 func TestPolesRead(t *testing.T) {
 	f := insulated(t, site(module(), 10, 10, 10), insulationOf("IR1", "S1", "positive_to_earth", 50), insulationOf("IR2", "S1", "negative_to_earth", 50),
 		insulationOf("IR3", "S2", "positive_to_earth", 50))
@@ -87,4 +109,9 @@ func TestSurgeDevicesOfASide(t *testing.T) {
 
 func spd(id, circuit string) object {
 	return object{"id": id, "connected_at": "S1", "circuit": circuit}
+}
+
+func cableOf(sheet object) object {
+	sheet["csa_mm2"], sheet["kind"] = 6, "solar_single_core"
+	return sheet
 }

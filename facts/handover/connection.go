@@ -24,6 +24,7 @@ type Connection struct {
 	ExportFailSafe   working.Flag   `json:"export_limit_fails_safe" words:"whether loss of a sensor or of communication cuts the export"`
 	ExportStandard   working.Text   `json:"export_limit_standard" words:"standard that the limitation of export meets"`
 	Routes           working.Names  `json:"network_routes" words:"ways in which the network operator was told"`
+	Route            working.Text   `json:"network_route" words:"the way gone to the network operator that asks most of it: apply_before, fast_track, multiple_premises or connect_and_notify"`
 	ApplicationDays  working.Number `json:"days_from_application_to_work" words:"days from the first application to the network operator to the start of the work"`
 	ApprovalDays     working.Number `json:"days_from_approval_to_work" words:"days from the network operator's approval to the start of the work"`
 	ApprovalLeft     working.Number `json:"days_of_approval_left" words:"days from going into service to the end of the approval"`

@@ -193,6 +193,9 @@ func TestDates(t *testing.T) {
 	if !slices.Equal(f.Routes.Values(), []string{"apply_before", "information_only"}) {
 		t.Errorf("routes %v", f.Routes.Values())
 	}
+	if f.Route.Value() != "apply_before" {
+		t.Errorf("main route %q", f.Route.Value())
+	}
 	doc["commissioning"] = object{"date": "2026-04-01"}
 	h["notifications"].(list)[3].(object)["notified"] = "2026-04-17"
 	is(t, "register over Easter", derive(t, doc).Connection.RegisterDays, 10)

@@ -1,6 +1,8 @@
 package handover
 
 import (
+	"slices"
+
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -13,6 +15,7 @@ func (f *Connection) told(in *schema.Installation, b book.Book) {
 	network, building, scheme := sentTo(h, "network_operator"), sentTo(h, "building_control"), sentTo(h, "certification_scheme")
 	approved := answered(network)
 	f.Routes = routes(network, h.Notifications == nil, list)
+	f.Route = mainRoute(f.Routes, list)
 	f.ApplicationDays = days("t", first(each(network, func(n *schema.Notification) schema.Text { return n.Applied })), h.StartOfWork, list)
 	f.ApprovalDays = days("t", first(each(approved, func(n *schema.Notification) schema.Text { return n.Approved })), h.StartOfWork, list)
 	f.ApprovalLeft = days("t", service, last(each(approved, func(n *schema.Notification) schema.Text { return n.ApprovalUntil })), list)
@@ -87,6 +90,19 @@ func routes(all []*schema.Notification, unstated bool, list string) working.Name
 		return working.UnknownList(missing...)
 	}
 	return working.List(ways...)
+}
+
+// mainRoute is the way among those gone that asks most of the network operator.
+func mainRoute(gone working.Names, list string) working.Text {
+	if !gone.Known() {
+		return working.UnknownText(gone.Missing()...)
+	}
+	for _, way := range []string{"apply_before", "fast_track", "multiple_premises", "connect_and_notify"} {
+		if slices.Contains(gone.Values(), way) {
+			return working.Word(way, list)
+		}
+	}
+	return working.UnknownText(list)
 }
 
 // approvedPower is the greatest power approved.
