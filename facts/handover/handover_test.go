@@ -220,7 +220,7 @@ func TestSettings(t *testing.T) {
 	is(t, "at most", f.Settings[0].Most, 265.65)
 	wanting(t, "a setting not told", f.Settings[1].Value, "/inverters/0/settings/rocof_s")
 	is(t, "outside the inverter", f.Settings[3].Value, 0.5)
-	if f.Settings[3].ID != "interface.rocof_s" || f.Interfaces[0].TypeTest.Value() != "G98" {
-		t.Errorf("%s, type test %q", f.Settings[3].ID, f.Interfaces[0].TypeTest.Value())
+	if f.Settings[3].ID != "interface.rocof_s" || f.Interfaces[0].TypeTestStandard.Value() != "G98" {
+		t.Errorf("%s, type test %q", f.Settings[3].ID, f.Interfaces[0].TypeTestStandard.Value())
 	}
 }

@@ -13,11 +13,11 @@ type Papers struct {
 	PapersGiven    working.Names  `json:"papers_given" words:"documents that were given on a date, by kind"`
 	Instructed     working.Flag   `json:"customer_instructed" words:"whether the customer was shown how to use the installation and shut it down"`
 	Scheme         working.Flag   `json:"scheme_job" words:"whether the job is certified under an installer scheme"`
-	Batteries      working.Number `json:"batteries_fitted" words:"batteries of the document"`
+	BatteryCount   working.Number `json:"batteries_fitted" words:"batteries of the document"`
 	Warranties     working.Names  `json:"warranties" words:"what the warranties cover that have a start and a period"`
 	Insured        working.Flag   `json:"workmanship_insured" words:"whether the workmanship warranty is insured against the installer's end of business"`
 	Unwritten      working.Number `json:"decisions_not_in_writing" words:"decisions of the customer that are not in writing"`
-	SurgeDeclined  working.Flag   `json:"surge_declined_by_owner" words:"whether the owner declined surge protection"`
+	OwnerRefused   working.Flag   `json:"owner_refused_surge_protection" words:"whether the owner declined surge protection"`
 	RefusalWritten working.Flag   `json:"surge_refusal_in_writing" words:"whether that refusal is in writing"`
 	StructureDays  working.Number `json:"days_from_structure_check_to_work" words:"days from the check of the roof structure to the start of the work"`
 	EstimateDays   working.Number `json:"days_from_estimate_to_contract" words:"days from the performance estimate to the contract"`
@@ -43,8 +43,8 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 	p := Papers{
 		Instructed:       working.StatedFlag(h.CustomerInstructed),
 		Scheme:           working.StatedFlag(in.Project.CertificationScheme),
-		Batteries:        counted(in.Storage.Batteries, in.Storage.Member("batteries")),
-		SurgeDeclined:    working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner),
+		BatteryCount:     counted(in.Storage.Batteries, in.Storage.Member("batteries")),
+		OwnerRefused:     working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner),
 		RefusalWritten:   refusal(h),
 		StructureDays:    days("t", first(dated(h, "structural_assessment", "structural_calculation")), h.StartOfWork, h.Member("documents")),
 		EstimateDays:     days("t", e.Date, h.ContractDate, ""),

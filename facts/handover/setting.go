@@ -11,14 +11,14 @@ import (
 // Interface holds what one inverter is set to, beside the settings that the
 // table of the rule set names.
 type Interface struct {
-	TypeTest        working.Text   `json:"grid_type_test" words:"standard to which it is type tested for connection, without its edition"`
-	TypeTestOnFile  working.Flag   `json:"grid_type_test_referenced" words:"whether the type test's reference in the register is recorded"`
-	VectorShift     working.Flag   `json:"vector_shift_used" words:"whether vector shift trips it"`
-	ReconnectionSet working.Number `json:"reconnection_set_s" words:"time in range that it is set to wait before it reconnects"`
-	Locked          working.Flag   `json:"grid_settings_locked" words:"whether only skilled people can change its settings"`
-	ReductionFromHz working.Number `json:"power_reduction_from_hz" words:"frequency above which it is set to reduce power"`
-	DroopPct        working.Number `json:"droop_pct" words:"droop of that reduction"`
-	DCInjectionPct  working.Number `json:"dc_injection_max_pct" words:"greatest DC injection, in share of rated current"`
+	TypeTestStandard working.Text   `json:"type_test_standard" words:"standard to which it is type tested for connection, without its edition"`
+	TypeTestOnFile   working.Flag   `json:"type_test_referenced" words:"whether the type test's reference in the register is recorded"`
+	VectorShift      working.Flag   `json:"vector_shift_used" words:"whether vector shift trips it"`
+	ReconnectionSet  working.Number `json:"reconnection_set_s" words:"time in range that it is set to wait before it reconnects"`
+	Locked           working.Flag   `json:"grid_settings_locked" words:"whether only skilled people can change its settings"`
+	ReductionFromHz  working.Number `json:"power_reduction_from_hz" words:"frequency above which it is set to reduce power"`
+	DroopPct         working.Number `json:"droop_pct" words:"droop of that reduction"`
+	DCInjectionPct   working.Number `json:"dc_injection_max_pct" words:"greatest DC injection, in share of rated current"`
 }
 
 // Setting holds one setting of the protection of one interface, and what the
@@ -39,14 +39,14 @@ func interfaces(in *schema.Installation) []Interface {
 	for i, inv := range in.Inverters {
 		s, sheet := inv.Settings, in.Datasheets.Inverters[inv.Datasheet.Value]
 		all[i] = Interface{
-			TypeTest:        firstWord(sheet.GridTypeTest),
-			TypeTestOnFile:  recorded(sheet.GridTypeTestReference),
-			VectorShift:     working.StatedFlag(s.VectorShiftUsed),
-			ReconnectionSet: working.Stated("t_set", "s", s.ReconnectionS),
-			Locked:          working.StatedFlag(s.Locked),
-			ReductionFromHz: working.Stated("f", "Hz", s.PowerReductionFromHz),
-			DroopPct:        working.Stated("droop", "%", s.DroopPct),
-			DCInjectionPct:  working.Stated("I_dc", "%", s.DCInjectionMaxPct),
+			TypeTestStandard: firstWord(sheet.GridTypeTest),
+			TypeTestOnFile:   recorded(sheet.GridTypeTestReference),
+			VectorShift:      working.StatedFlag(s.VectorShiftUsed),
+			ReconnectionSet:  working.Stated("t_set", "s", s.ReconnectionS),
+			Locked:           working.StatedFlag(s.Locked),
+			ReductionFromHz:  working.Stated("f", "Hz", s.PowerReductionFromHz),
+			DroopPct:         working.Stated("droop", "%", s.DroopPct),
+			DCInjectionPct:   working.Stated("I_dc", "%", s.DCInjectionMaxPct),
 		}
 	}
 	return all
