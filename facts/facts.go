@@ -7,186 +7,101 @@
 package facts
 
 import (
-	"slices"
-
 	"sunclause/facts/accircuit"
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
+	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
+	"sunclause/facts/handover"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
-	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
-// Facts are all facts of one installation. A list is nil when the document does
-// not state the parts it is about, which is not the same as having none.
-type Facts struct {
-	Installation Installation        `json:"installation" words:"the installation as a whole"`
-	Strings      []String            `json:"strings" words:"PV strings"`
-	Mppts        []pvstring.Mppt     `json:"mppts" words:"tracking inputs of the inverters"`
-	Inverters    []Inverter          `json:"inverters" words:"inverters"`
-	Arrays       []pvstring.Array    `json:"arrays" words:"arrays: strings put in parallel before the inverter"`
-	Isolators    []isolator.Isolator `json:"isolators" words:"isolators"`
-	Runs         []Run               `json:"runs" words:"runs of cable"`
-	Segments     []cable.Segment     `json:"segments" words:"stretches of runs with the same conditions all along"`
-	Connectors   []cable.Connector   `json:"connectors" words:"pairs of plug connectors in runs of cable"`
-	SPDs         []surge.SPD         `json:"spds" words:"surge protective devices"`
-	Frames       []earthing.Frame    `json:"frames" words:"array frames and other metal of the PV work"`
-	Labels       []label.Label       `json:"labels" words:"labels and notices put up"`
-	LabelPlaces  []label.Place       `json:"label_places" words:"places where the label table asks for a label"`
-	Circuits     []accircuit.Circuit `json:"circuits" words:"AC circuits of the generators"`
-	Boards       []accircuit.Board   `json:"boards" words:"distribution boards"`
-	Batteries    []storage.Battery   `json:"batteries" words:"batteries"`
-
-	MainBonds    []earthing.MainBond  `json:"main_bonds" words:"main bonding conductors of the building"`
-	Electrodes   []earthing.Electrode `json:"electrodes" words:"earth electrodes"`
-	EarthedPoles []earthing.Pole      `json:"earthed_poles" words:"poles of arrays earthed on purpose"`
-	Alarms       []earthing.Alarm     `json:"alarms" words:"earth-fault alarms"`
+// rooms are what each room derives.
+type rooms struct {
+	pv     pvstring.Facts
+	cables cable.Facts
+	surges surge.Facts
+	earth  earthing.Facts
+	labels label.Facts
+	ac     accircuit.Facts
+	store  storage.Facts
+	tests  commissioning.Facts
+	papers handover.Facts
 }
 
-// Lists tells for each list of facts the member of the document that its parts
-// come from: what is missing when the list is.
-var Lists = map[string]string{
-	"strings":       "/strings",
-	"mppts":         "/inverters",
-	"inverters":     "/inverters",
-	"isolators":     "/isolators",
-	"arrays":        "/arrays",
-	"runs":          "/cables",
-	"segments":      "/cables",
-	"spds":          "/spds",
-	"frames":        "/earthing/frames",
-	"connectors":    "/cables",
-	"labels":        "/labels",
-	"label_places":  "/labels",
-	"circuits":      "/ac/circuits",
-	"boards":        "/ac/boards",
-	"batteries":     "/storage/batteries",
-	"main_bonds":    "/earthing/main_bonds",
-	"electrodes":    "/earthing/electrodes",
-	"earthed_poles": "/earthing/poles",
-	"alarms":        "/earthing/alarms",
-}
-
-// String puts together what the rooms know of one string.
-type String struct {
-	pvstring.String
-	cable.Drop
-}
-
-// Inverter puts together what the rooms know of one inverter.
-type Inverter struct {
-	pvstring.Inverter
-	surge.Route
-	earthing.Watch
-	accircuit.Output
-	storage.Port
-}
-
-// Run puts together what the rooms know of one run of cable.
-type Run struct {
-	cable.Run
-	label.Marking
-}
-
-// Derive derives all facts, room by room.
+// Derive derives all facts, room by room, and puts together what the rooms know
+// of one part.
 func Derive(in *schema.Installation, b book.Book) *Facts {
 	c := circuit.Of(in)
-	pv := pvstring.Derive(in, c, b)
-	cables := cable.Derive(in, c, pv, b)
-	surges := surge.Derive(in, c, pv, cables, b)
-	earth := earthing.Derive(in, c, pv, cables, b)
-	labels := label.Derive(in, c, pv, cables, b)
-	ac := accircuit.Derive(in, c, pv, cables, b)
-	store := storage.Derive(in, c, pv, cables, b)
-	f := &Facts{
-		Mppts:       pv.Mppts,
-		Arrays:      pv.Arrays,
-		Isolators:   isolator.Derive(in, c, pv),
-		Segments:    cables.Segments,
-		Connectors:  cables.Connectors,
-		SPDs:        surges.SPDs,
-		Frames:      earth.Frames,
-		Labels:      labels.Labels,
-		LabelPlaces: labels.Places,
-		Circuits:    ac.Circuits,
-		Boards:      ac.Boards,
-		Batteries:   store.Batteries,
-	}
-	f.MainBonds, f.Electrodes, f.EarthedPoles, f.Alarms = earth.MainBonds, earth.Electrodes, earth.Poles, earth.Alarms
-	for i, s := range pv.Strings {
-		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
-	}
-	for i, v := range pv.Inverters {
-		f.Inverters = append(f.Inverters, Inverter{v, surges.Routes[i], earth.Watches[i], ac.Outputs[i], store.Ports[i]})
-	}
-	f.Runs = slices.Grow(f.Runs, len(cables.Runs))
-	for i, r := range cables.Runs {
-		f.Runs = append(f.Runs, Run{r, labels.Markings[i]})
-	}
-	f.Installation = installationOf(in, f)
-	f.Installation.Site, f.Installation.System, f.Installation.Supply, f.Installation.Provision = surges.Site, earth.System, ac.Supply, store.Provision
-	f.Installation.Legends = labels.Legends
-	f.keepStated(in)
+	var r rooms
+	r.pv = pvstring.Derive(in, c, b)
+	r.cables = cable.Derive(in, c, r.pv, b)
+	r.surges = surge.Derive(in, c, r.pv, r.cables, b)
+	r.earth = earthing.Derive(in, c, r.pv, r.cables, b)
+	r.labels = label.Derive(in, c, r.pv, r.cables, b)
+	r.ac = accircuit.Derive(in, c, r.pv, r.cables, b)
+	r.store = storage.Derive(in, c, r.pv, r.cables, b)
+	r.tests = commissioning.Derive(in, c, r.pv, r.cables, b)
+	r.papers = handover.Derive(in, c, r.pv, b)
+	f := r.lists()
+	f.Isolators = isolator.Derive(in, c, r.pv)
+	f.Installation = r.installation(in, f)
 	return f
 }
 
-// keepStated makes lists that the document states empty come out empty, not nil.
-func (f *Facts) keepStated(in *schema.Installation) {
-	if in.Strings != nil && f.Strings == nil {
-		f.Strings = []String{}
-	}
-	if in.Inverters != nil && f.Inverters == nil {
-		f.Inverters = []Inverter{}
-	}
-	if in.Cables != nil && f.Runs == nil {
-		f.Runs = []Run{}
+// lists takes the lists of the rooms.
+func (r *rooms) lists() *Facts {
+	return &Facts{
+		Strings: r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
+		Runs: r.runs(), Segments: r.cables.Segments, Connectors: r.cables.Connectors,
+		SPDs:   r.surges.SPDs,
+		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
+		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,
+		Labels: r.labels.Labels, LabelPlaces: r.labels.Places,
+		Circuits: r.ac.Circuits, Boards: r.ac.Boards,
+		Batteries:   r.store.Batteries,
+		StringTests: r.tests.Strings, CombinerTests: r.tests.Combiners, CurveTests: r.tests.Curves,
+		InsulationTests: r.tests.Insulation, ContinuityTests: r.tests.Continuity,
+		CircuitTests: r.tests.Circuits, RCDTests: r.tests.RCDs, Instruments: r.tests.Instruments,
+		Notices: r.papers.Notices, GridSettings: r.papers.Settings,
 	}
 }
 
-// Installation holds the facts of the installation as a whole.
-type Installation struct {
-	working.Subject
-	surge.Site
-	earthing.System
-	accircuit.Supply
-	storage.Provision
-
-	Stage      working.Text   `json:"stage" words:"design or as_built"`
-	Premises   working.Text   `json:"premises" words:"kind of premises"`
-	Country    working.Text   `json:"country" words:"country, two letters"`
-	DesignDate working.Text   `json:"design_date" words:"date of the design"`
-	Strings    working.Number `json:"strings" words:"PV strings"`
-	DcPowerW   working.Number `json:"dc_power_w" words:"rated power of all modules"`
-	VocMaxV    working.Number `json:"voc_max_v" words:"greatest maximum voltage of any string"`
-	Legends    working.Names  `json:"label_legends" words:"legends of the labels put up"`
+func (r *rooms) strings() []String {
+	if r.pv.Strings == nil {
+		return nil
+	}
+	all := make([]String, len(r.pv.Strings))
+	for i, s := range r.pv.Strings {
+		all[i] = String{s, r.cables.Drops[i]}
+	}
+	return all
 }
 
-func installationOf(in *schema.Installation, f *Facts) Installation {
-	v := Installation{
-		Subject:    working.Subject{ID: "installation", At: "", Name: "the installation"},
-		Stage:      working.StatedText(in.Project.Stage),
-		Premises:   working.StatedText(in.Project.Premises),
-		Country:    working.StatedText(in.Project.Country),
-		DesignDate: working.StatedText(in.Project.DesignDate),
-		Strings:    working.Counted("n", len(f.Strings), "/strings"),
+func (r *rooms) inverters() []Inverter {
+	if r.pv.Inverters == nil {
+		return nil
 	}
-	var power, voltage []working.Number
-	for i := range f.Strings {
-		power = append(power, f.Strings[i].PowerW)
-		voltage = append(voltage, f.Strings[i].VocMaxV)
+	all := make([]Inverter, len(r.pv.Inverters))
+	for i, v := range r.pv.Inverters {
+		all[i] = Inverter{v, r.surges.Routes[i], r.earth.Watches[i], r.ac.Outputs[i], r.store.Ports[i], r.tests.Proofs[i], r.papers.Interfaces[i]}
 	}
-	v.DcPowerW = working.Sum("P_dc", "W", power...)
-	v.VocMaxV = working.Greatest("U_oc,max", "V", voltage...)
-	if f.Strings == nil {
-		v.Strings = working.Unknown("n", "", "/strings")
-		v.DcPowerW = working.Unknown("P_dc", "W", "/strings")
-		v.VocMaxV = working.Unknown("U_oc,max", "V", "/strings")
+	return all
+}
+
+func (r *rooms) runs() []Run {
+	if r.cables.Runs == nil {
+		return nil
 	}
-	return v
+	all := make([]Run, len(r.cables.Runs))
+	for i, run := range r.cables.Runs {
+		all[i] = Run{run, r.labels.Markings[i]}
+	}
+	return all
 }

@@ -52,7 +52,7 @@ func TestWorkOut(t *testing.T) {
 	for text, want := range map[string]float64{
 		"1 + 2 · 3": 7, "10 · 49.5 · (1 + −0.25/100 · (−10 − 25))": 538.3125, "8 − 3 − 2": 3, "8 / 4 / 2": 1,
 		"−(2 + 1)": -3, "7 − −1": 8, "100 · (8 − 2) / 8": 75, "greatest of 2, −1, 1 + 2": 3, "least of 2, −1": -1,
-		"√(3² + 4²)": 5, "0": 0, "0.000000001 · 2": 2e-9,
+		"√(3² + 4²)": 5, "2 · |3 − 8|": 10, "ln(1) + 1": 1, "0": 0, "0.000000001 · 2": 2e-9,
 	} {
 		if got, err := workOut(text); err != nil || math.Abs(got-want) > 1e-12 {
 			t.Errorf("%s = %v (%v), want %v", text, got, err, want)
@@ -65,8 +65,8 @@ func TestWorkOut(t *testing.T) {
 	}
 }
 
-// workOut works out a formula with numbers put in: + − · / √ ², parentheses, and
-// the greatest or the least of a list.
+// workOut works out a formula with numbers put in: + − · / √ ² ln, parentheses,
+// magnitudes, and the greatest or the least of a list.
 func workOut(text string) (v float64, err error) {
 	s := &sum{text}
 	defer func() {
@@ -141,6 +141,8 @@ func (s *sum) signed() float64 {
 		return -s.signed()
 	case s.takes("√"):
 		return math.Sqrt(s.signed())
+	case s.takes("ln"):
+		return math.Log(s.signed())
 	}
 	v := s.value()
 	for s.takes("²") {
@@ -150,6 +152,13 @@ func (s *sum) signed() float64 {
 }
 
 func (s *sum) value() float64 {
+	if s.takes("|") {
+		v := s.terms()
+		if !s.takes("|") {
+			panic("a magnitude is not closed")
+		}
+		return math.Abs(v)
+	}
 	if s.takes("(") {
 		v := s.terms()
 		if !s.takes(")") {

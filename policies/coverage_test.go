@@ -41,7 +41,14 @@ var chapters = []chapter{
 	{"A", "AC circuit", "accircuit", 20},
 	{"L", "Labels and notices", "label", 28},
 	{"P", "Batteries", "storage", 10},
+	{"T", "Tests before going into service", "commissioning", 25},
+	{"H", "Papers and handover", "handover", 26},
+	{"N", "Network operator", "handover", 16},
+	{"B", "Building regulations and planning", "handover", 5},
 }
+
+// absent are the numbers that a list leaves out, from the first to the last.
+var absent = map[string][2]int{"H": {14, 19}}
 
 // TestCoveragePage keeps docs/coverage-gb.md true: every item of the list is
 // there once, in order, and what it names exists.
@@ -92,7 +99,11 @@ func (c chapter) read(t *testing.T) []item {
 		}
 	}
 	for n := range max(len(own), c.items) {
-		want := c.letter + "-" + fmt.Sprintf("%02d", n+1)
+		number := n + 1
+		if gap, ok := absent[c.letter]; ok && number >= gap[0] {
+			number += gap[1] - gap[0] + 1
+		}
+		want := c.letter + "-" + fmt.Sprintf("%02d", number)
 		if n >= len(own) || n >= c.items || own[n].Item != want {
 			t.Errorf("%s.yaml: item %d is not %s of %s", c.file, n+1, want, c.letter+"-"+strconv.Itoa(c.items))
 			break

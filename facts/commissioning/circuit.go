@@ -1,0 +1,159 @@
+package commissioning
+
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// CircuitTest holds the facts of the tests of one AC circuit.
+type CircuitTest struct {
+	working.Subject
+
+	Serves           working.Text   `json:"serves" words:"what the circuit serves"`
+	LoopOhm          working.Number `json:"loop_ohm" words:"greatest earth fault loop impedance read on it"`
+	LoopStatedOhm    working.Number `json:"loop_stated_ohm" words:"earth fault loop impedance with which the circuit is judged"`
+	R1R2Ohm          working.Number `json:"r1_r2_ohm" words:"resistance of line and protective conductor read on it"`
+	InsulationMegohm working.Number `json:"insulation_megohm" words:"least insulation resistance read on it"`
+	InsulationTestV  working.Number `json:"insulation_test_voltage_v" words:"least test voltage among those readings"`
+	SPDsConnected    working.Flag   `json:"spds_connected" words:"whether surge protective devices were connected during one of them"`
+	RCDFitted        working.Flag   `json:"rcd_fitted" words:"whether a residual current device protects it"`
+	RCDReadings      working.Number `json:"rcd_readings" words:"tests of that device"`
+}
+
+// RCDTest holds the facts of one test of a residual current device.
+type RCDTest struct {
+	working.Subject
+
+	CurrentMultiple working.Number `json:"current_multiple" words:"test current over the rated residual current"`
+	Form            working.Text   `json:"test_current_form" words:"form of the test current: AC, A or B"`
+	TripTimeMs      working.Number `json:"trip_time_ms" words:"time in which it opened"`
+	Tripped         working.Flag   `json:"tripped" words:"whether it opened"`
+	Delayed         working.Flag   `json:"time_delayed" words:"whether the device is time-delayed"`
+	ButtonWorks     working.Flag   `json:"test_button_works" words:"whether its test button opens it"`
+}
+
+// circuits derives the tests of every AC circuit stated; nil when the document
+// states no circuits.
+func (d *deriver) circuits() []CircuitTest {
+	if d.in.AC.Circuits == nil {
+		return none[CircuitTest](d.in)
+	}
+	all := make([]CircuitTest, len(d.in.AC.Circuits))
+	for i := range all {
+		c := &d.in.AC.Circuits[i]
+		way := d.find.ways[c.Way.Value]
+		all[i] = CircuitTest{
+			Subject:       working.Subject{ID: c.ID.Value, At: c.At(), Name: "tests of circuit " + c.ID.Value},
+			Serves:        working.UnknownText(c.Way.At()),
+			LoopStatedOhm: working.Stated("Z_s", "Ω", c.ZsOhm),
+			RCDFitted:     working.UnknownFlag(c.Way.At()),
+		}
+		if way != nil {
+			all[i].Serves = working.StatedText(way.Serves)
+			all[i].RCDFitted = d.rcdOn(way)
+		}
+		all[i].loops(d, c.ID.Value)
+		all[i].insulated(d, c.ID.Value)
+		all[i].RCDReadings = d.rcdReadings(c.ID.Value)
+	}
+	return all
+}
+
+// rcdOn tells whether a residual current device protects a way.
+func (d *deriver) rcdOn(way *schema.BoardWay) working.Flag {
+	if way.RCD.Stated() {
+		return working.Is(true, way.RCD.At())
+	}
+	if !way.Device.Stated() {
+		return working.UnknownFlag(way.Device.At())
+	}
+	kind := d.in.Datasheets.ProtectiveDevices[way.Device.Value].Kind
+	return working.Is(kind.Is("rcd") || kind.Is("rcbo"), way.Device.At())
+}
+
+// residual is the device with a residual current on the way of a circuit.
+func (d *deriver) residual(part schema.Text) *schema.ProtectiveDevice {
+	c := d.find.circuits[part.Value]
+	if c == nil || d.find.ways[c.Way.Value] == nil {
+		return nil
+	}
+	key := d.find.ways[c.Way.Value].Device
+	if rcd := d.find.ways[c.Way.Value].RCD; rcd.Stated() {
+		key = rcd
+	}
+	if sheet, ok := d.in.Datasheets.ProtectiveDevices[key.Value]; ok {
+		return &sheet
+	}
+	return nil
+}
+
+func (f *CircuitTest) loops(d *deriver, id string) {
+	var loops, r1r2 []working.Number
+	for _, r := range d.in.Commissioning.Loops {
+		if !r.Part.Stated() { // it may be of this circuit
+			f.LoopOhm, f.R1R2Ohm = working.Unknown("Z", "Ω", r.Part.At()), working.Unknown("R_1+R_2", "Ω", r.Part.At())
+			return
+		}
+		if r.Part.Is(id) {
+			loops = append(loops, working.Stated("Z", "Ω", r.LoopImpedanceOhm))
+			r1r2 = append(r1r2, working.Stated("R_1+R_2", "Ω", r.R1R2Ohm))
+		}
+	}
+	f.LoopOhm, f.R1R2Ohm = working.Greatest("Z", "Ω", loops...), working.Greatest("R_1+R_2", "Ω", r1r2...)
+	if loops == nil {
+		f.LoopOhm = working.Unknown("Z", "Ω", d.at("loops"))
+		f.R1R2Ohm = working.Unknown("R_1+R_2", "Ω", d.at("loops"))
+	}
+}
+
+func (f *CircuitTest) insulated(d *deriver, id string) {
+	var ohms, volts []working.Number
+	f.SPDsConnected = working.UnknownFlag(d.at("insulation"))
+	for _, r := range d.find.insulated[id] {
+		ohms = append(ohms, working.Stated("R", "MΩ", r.ResistanceMegohm))
+		volts = append(volts, working.Stated("U_test", "V", r.TestVoltageV))
+		if len(ohms) == 1 || !r.SPDsConnected.Stated() || f.SPDsConnected.Known() && r.SPDsConnected.Value {
+			f.SPDsConnected = working.StatedFlag(r.SPDsConnected)
+		}
+	}
+	f.InsulationMegohm, f.InsulationTestV = working.Least("R", "MΩ", ohms...), working.Least("U_test", "V", volts...)
+	if ohms == nil {
+		f.InsulationMegohm = working.Unknown("R", "MΩ", d.at("insulation"))
+		f.InsulationTestV = working.Unknown("U_test", "V", d.at("insulation"))
+	}
+}
+
+func (d *deriver) rcdReadings(id string) working.Number {
+	if d.in.Commissioning.Rcds == nil {
+		return working.Unknown("n", "", d.at("rcds"))
+	}
+	return working.Counted("n", d.find.rcdTests[id], d.at("rcds"))
+}
+
+// rcds derives the facts of every test of a residual current device; nil when
+// the document states none.
+func (d *deriver) rcds() []RCDTest {
+	if d.in.Commissioning.Rcds == nil {
+		return none[RCDTest](d.in)
+	}
+	all := make([]RCDTest, len(d.in.Commissioning.Rcds))
+	for i := range all {
+		r := &d.in.Commissioning.Rcds[i]
+		all[i] = RCDTest{
+			Subject:         working.Subject{ID: r.ID.Value, At: r.At(), Name: "RCD test " + r.ID.Value},
+			CurrentMultiple: working.Unknown("k", "", r.Part.At()),
+			Form:            working.StatedText(r.TestCurrentForm),
+			TripTimeMs:      working.Stated("t", "ms", r.TripTimeMs),
+			Tripped:         working.StatedFlag(r.Tripped),
+			Delayed:         working.UnknownFlag(r.Part.At()),
+			ButtonWorks:     working.StatedFlag(r.TestButtonWorks),
+		}
+		if device := d.residual(r.Part); device != nil {
+			times := working.Formula{Symbol: "k", Text: "I_test / I_Δn", Source: working.ByDefinition}
+			all[i].CurrentMultiple = times.Of(func(x ...float64) float64 { return x[0] / x[1] },
+				working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa))
+			all[i].Delayed = working.StatedFlag(device.TimeDelayed)
+		}
+	}
+	return all
+}

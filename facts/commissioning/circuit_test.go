@@ -1,0 +1,94 @@
+package commissioning_test
+
+import "testing"
+
+// premises have a circuit C1 for the inverter on a way with a 30 mA device.
+func premises() object {
+	doc := site(module(), 10)
+	doc["datasheets"].(object)["protective_devices"] = object{
+		"rcbo": object{"kind": "rcbo", "residual_current_ma": 30, "time_delayed": false}, "mcb": object{"kind": "circuit_breaker"}}
+	doc["datasheets"].(object)["inverters"] = object{"I": object{"dc_voltage_max_v": 600, "mppts": list{object{}}, "ac_power_rated_w": 5000, "phases": 1, "backup_output": false}}
+	doc["inverters"] = list{object{"id": "INV1", "datasheet": "I", "battery_fitted": false}}
+	doc["isolators"] = list{object{"id": "ISO1", "circuit": "ac", "ways": list{object{"id": "1"}}}}
+	doc["ac"] = object{
+		"boards":   list{object{"id": "B1", "ways": list{object{"id": "1", "serves": "pv_supply", "device": "rcbo"}, object{"id": "2", "serves": "lighting", "device": "mcb"}}}},
+		"circuits": list{object{"id": "C1", "way": "B1.1", "zs_ohm": 0.4}, object{"id": "C2", "way": "B1.2"}},
+	}
+	return doc
+}
+
+func TestCircuits(t *testing.T) {
+	doc := premises()
+	record(doc)["loops"] = list{object{"id": "LP1", "part": "C1", "loop_impedance_ohm": 0.31, "r1_r2_ohm": 0.1}, object{"id": "LP2", "part": "C1", "loop_impedance_ohm": 0.33, "r1_r2_ohm": 0.09}}
+	record(doc)["insulation"] = list{
+		object{"id": "IR1", "part": "C1", "side": "ac", "resistance_megohm": 200, "test_voltage_v": 500, "spds_connected": false},
+		object{"id": "IR2", "part": "C1", "side": "ac", "resistance_megohm": 150, "test_voltage_v": 250, "spds_connected": true}}
+	record(doc)["rcds"] = list{object{"id": "RC1", "part": "C1", "test_current_ma": 150, "trip_time_ms": 24}}
+	f := derive(t, doc, figures(0.04))
+	c := f.Circuits[0]
+	is(t, "greatest loop", c.LoopOhm, 0.33)
+	is(t, "loop stated", c.LoopStatedOhm, 0.4)
+	is(t, "greatest R1 + R2", c.R1R2Ohm, 0.1)
+	is(t, "least insulation", c.InsulationMegohm, 150)
+	is(t, "least test voltage", c.InsulationTestV, 250)
+	if !c.SPDsConnected.Value() || c.Serves.Value() != "pv_supply" || !c.RCDFitted.Value() || f.Circuits[1].RCDFitted.Value() {
+		t.Errorf("surge devices in circuit %v, serves %v, RCD %v and %v", c.SPDsConnected.Value(), c.Serves.Value(), c.RCDFitted.Value(), f.Circuits[1].RCDFitted.Value())
+	}
+	is(t, "tests of its RCD", c.RCDReadings, 1)
+	is(t, "five times the rated current", f.RCDs[0].CurrentMultiple, 5)
+	wanting(t, "a circuit not read", f.Circuits[1].LoopOhm, "/commissioning/loops")
+	delete(record(doc)["loops"].(list)[1].(object), "part")
+	wanting(t, "a reading of no stated part may be of any", derive(t, doc, figures(0.04)).Circuits[0].LoopOhm, "/commissioning/loops/1/part")
+}
+
+func TestProofs(t *testing.T) {
+	doc := premises()
+	test := func(id, kind string, passed bool, s float64) object {
+		return object{"id": id, "test": kind, "part": "INV1", "passed": passed, "time_s": s}
+	}
+	record(doc)["functional"] = list{test("F1", "inverter_starts", true, 1), test("F2", "loss_of_mains", true, 0.3), test("F3", "loss_of_mains", false, 0.7),
+		test("F4", "reconnection", true, 72), test("F5", "reconnection", true, 65)}
+	f := derive(t, doc, figures(0.04))
+	p := f.Proofs[0]
+	if !p.Starts.Value() || p.LossOfMains.Value() || !p.LossOfMains.Known() || !p.Reconnects.Value() {
+		t.Errorf("starts %v, stops %v (known %v), comes back %v", p.Starts.Value(), p.LossOfMains.Value(), p.LossOfMains.Known(), p.Reconnects.Value())
+	}
+	is(t, "longest until it stopped", p.LossOfMainsS, 0.7)
+	is(t, "shortest until it came back", p.ReconnectionS, 65)
+	wanting(t, "settings not read back", p.SettingsRead, "/commissioning/functional")
+	is(t, "isolators not operated", f.Record.SwitchesUntried, 1)
+	delete(record(doc)["functional"].(list)[2].(object), "part")
+	wanting(t, "a test of no stated part may be of any", derive(t, doc, figures(0.04)).Proofs[0].LossOfMains, "/commissioning/functional/2/part")
+}
+
+// Two strings of 495 V: joined the right way round they differ by little, with
+// one reversed by the sum of both. And the fill factor of a curve: 412 V and
+// 13.1 A of 495 V and 13.9 A give 0.7844.
+func TestCombinersAndCurves(t *testing.T) {
+	doc := site(module(), 10, 10)
+	combiner := func(id string, u float64) object {
+		return object{"id": id, "string": "S1", "against": "S2", "voltage_v": u}
+	}
+	record(doc)["combiners"] = list{combiner("CB1", -4.95), combiner("CB2", 990)}
+	record(doc)["curves"] = list{object{"id": "CU1", "string": "S1", "voc_v": 495, "isc_a": 13.9, "vmp_v": 412, "imp_a": 13.1}}
+	f := derive(t, doc, figures(0.04))
+	is(t, "the right way round", f.Combiners[0].OverVocPct, 1)
+	is(t, "one reversed", f.Combiners[1].OverVocPct, 200)
+	near(t, "fill factor", f.Curves[0].FillFactor, 0.7844, 0.0001)
+	near(t, "fill factor of the sheet", f.Curves[0].FillFactorStc, 0.7844, 0.0001)
+	is(t, "curves of the string", f.Strings[0].Curves, 1)
+	is(t, "curves of the other", f.Strings[1].Curves, 0)
+}
+
+// While an installation is only designed there is nothing to read; once it is
+// built, readings not stated are missing.
+func TestDesigned(t *testing.T) {
+	doc := site(module(), 10)
+	if f := derive(t, doc, figures(0.04)); f.Insulation != nil || f.Continuity != nil || f.Instruments != nil || len(f.Strings) != 1 {
+		t.Error("a built installation without readings has them, or its string has none")
+	}
+	doc["project"].(object)["stage"] = "design"
+	if f := derive(t, doc, figures(0.04)); f.Insulation == nil || f.Curves == nil || f.Strings == nil || len(f.Strings) != 0 {
+		t.Error("a designed installation lacks readings")
+	}
+}

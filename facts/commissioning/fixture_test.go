@@ -1,0 +1,109 @@
+package commissioning_test
+
+import (
+	"encoding/json"
+	"fmt"
+	"math"
+	"testing"
+
+	"sunclause/facts/book"
+	"sunclause/facts/cable"
+	"sunclause/facts/circuit"
+	"sunclause/facts/commissioning"
+	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+type object = map[string]any
+
+type list = []any
+
+// module is an invented one; a test that needs another changes it.
+func module() object {
+	return object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2, "imp_a": 13.1,
+		"voc_coeff_pct_per_k": -0.25, "isc_coeff_pct_per_k": 0.045, "bifacial": false, "system_voltage_max_v": 1500,
+		"length_mm": 2000, "width_mm": 1000}
+}
+
+// site is a finished installation of strings of so many modules each.
+func site(m object, series ...int) object {
+	strings := list{}
+	for i, n := range series {
+		strings = append(strings, object{"id": fmt.Sprintf("S%d", i+1), "module": "M", "modules_in_series": n})
+	}
+	return object{
+		"project":       object{"reference": "test", "stage": "as_built", "country": "GB"},
+		"site":          object{"temp_min_c": -15, "temp_max_c": 35},
+		"datasheets":    object{"modules": object{"M": m}},
+		"strings":       strings,
+		"commissioning": object{},
+	}
+}
+
+// reading is one of a string in a light and warmth.
+func reading(id, of string, u, i, g, t float64) object {
+	return object{"id": id, "string": of, "voc_v": u, "isc_a": i, "irradiance_w_per_m2": g, "cell_temperature_c": t}
+}
+
+func record(doc object) object { return doc["commissioning"].(object) }
+
+// figures are those of a rule set, with the irradiance factor a.
+func figures(a float64) book.Book {
+	return book.Book{
+		Parameters: map[string]book.Parameter{
+			"voltage_method":            {Name: "voltage_method", Text: "coefficient", IsText: true},
+			"isc_factor":                {Name: "isc_factor", Number: 1.25},
+			"voltage_irradiance_factor": {Name: "voltage_irradiance_factor", Number: a},
+			"insulation_voltage_factor": {Name: "insulation_voltage_factor", Number: 1.25},
+		},
+		Tables: map[string]*book.Table{
+			"insulation_test": {Name: "insulation_test", Rows: []map[string]any{
+				{"below_v": 120.0, "test_voltage_v": 250.0, "resistance_min_megohm": 0.5},
+				{"up_to_v": 500.0, "test_voltage_v": 500.0, "resistance_min_megohm": 1.0},
+				{"up_to_v": 1000.0, "test_voltage_v": 1000.0, "resistance_min_megohm": 1.0},
+				{"test_voltage_v": 1500.0, "resistance_min_megohm": 1.0}}},
+			"conductor_resistance": {Name: "conductor_resistance", Rows: []map[string]any{
+				{"csa_mm2": 4.0, "resistance_20c_ohm_per_km": 4.61}, {"csa_mm2": 10.0, "resistance_20c_ohm_per_km": 1.83}}},
+			"inspection_points": {Name: "inspection_points", Rows: []map[string]any{{"point": "labels"}, {"point": "rcd_type"}}},
+		},
+	}
+}
+
+func derive(t testing.TB, doc object, b book.Book) commissioning.Facts {
+	t.Helper()
+	text, err := json.Marshal(doc)
+	if err != nil {
+		t.Fatal(err)
+	}
+	d, err := schema.Decode("test", text)
+	if err != nil {
+		t.Fatal(err)
+	}
+	in := &d.Installation
+	c := circuit.Of(in)
+	pv := pvstring.Derive(in, c, b)
+	return commissioning.Derive(in, c, pv, cable.Derive(in, c, pv, b), b)
+}
+
+func near(t *testing.T, what string, got working.Number, want, within float64) {
+	t.Helper()
+	if !got.Known() || math.Abs(got.Value()-want) > within {
+		t.Errorf("%s = %v (known %t, missing %v), want %v within %v", what, got.Value(), got.Known(), got.Missing(), want, within)
+	}
+}
+
+func is(t *testing.T, what string, got working.Number, want float64) {
+	t.Helper()
+	near(t, what, got, want, 0)
+}
+
+func wanting(t *testing.T, what string, got interface {
+	Known() bool
+	Missing() []string
+}, missing ...string) {
+	t.Helper()
+	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
+		t.Errorf("%s is known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
+	}
+}

@@ -1,0 +1,57 @@
+package commissioning
+
+import "sunclause/schema"
+
+// index finds parts and readings by their id: a document may have many of them.
+type index struct {
+	instruments map[string]*schema.Instrument
+	strings     map[string]int // place in the list
+	runs        map[string]int // place in the list
+	circuits    map[string]*schema.ACCircuit
+	ways        map[string]*schema.BoardWay // by terminal
+	curves      map[string]int              // how many, by string
+	rcdTests    map[string]int              // how many, by part
+	functional  map[string][]*schema.FunctionalTest
+	insulated   map[string][]*schema.InsulationReading
+}
+
+func indexOf(in *schema.Installation) index {
+	x := index{map[string]*schema.Instrument{}, map[string]int{}, map[string]int{}, map[string]*schema.ACCircuit{}, map[string]*schema.BoardWay{},
+		map[string]int{}, map[string]int{}, map[string][]*schema.FunctionalTest{}, map[string][]*schema.InsulationReading{}}
+	for i := range in.Strings {
+		x.strings[in.Strings[i].ID.Value] = i
+	}
+	for i := range in.Cables {
+		x.runs[in.Cables[i].ID.Value] = i
+	}
+	for i := range in.AC.Circuits {
+		x.circuits[in.AC.Circuits[i].ID.Value] = &in.AC.Circuits[i]
+	}
+	for _, b := range in.AC.Boards {
+		for i := range b.Ways {
+			x.ways[b.ID.Value+"."+b.Ways[i].ID.Value] = &b.Ways[i]
+		}
+	}
+	x.readings(&in.Commissioning)
+	return x
+}
+
+func (x *index) readings(c *schema.Commissioning) {
+	for i := range c.Instruments {
+		x.instruments[c.Instruments[i].ID.Value] = &c.Instruments[i]
+	}
+	for _, r := range c.Curves {
+		x.curves[r.String.Value]++
+	}
+	for _, r := range c.Rcds {
+		x.rcdTests[r.Part.Value]++
+	}
+	for i := range c.Functional {
+		f := &c.Functional[i]
+		x.functional[f.Test.Value] = append(x.functional[f.Test.Value], f)
+	}
+	for i := range c.Insulation {
+		r := &c.Insulation[i]
+		x.insulated[r.Part.Value] = append(x.insulated[r.Part.Value], r)
+	}
+}

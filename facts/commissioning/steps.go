@@ -1,0 +1,142 @@
+package commissioning
+
+import (
+	"slices"
+
+	"sunclause/facts/book"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// sequence is the order in which the tests follow each other. Insulation is
+// free in it: some sites need it first, for safety.
+var sequence = []string{"inspection", "ac_tests", "continuity", "polarity", "combiner", "open_circuit_voltage", "current", "functional"}
+
+// underPower are the tests that close circuits or load the strings.
+var underPower = []string{"combiner", "current", "functional", "iv_curve"}
+
+// steps derives what the order of the tests tells: the list stands in the order
+// in which they were done.
+func (r *Record) steps(steps []schema.TestStep, at string) {
+	if steps == nil {
+		r.TestsDone = working.UnknownList(at)
+		for _, n := range []*working.Number{&r.OutOfOrder, &r.BeforePolarity, &r.FailedOpen} {
+			*n = working.Unknown("n", "", at)
+		}
+		return
+	}
+	var done, first []string
+	for _, s := range steps {
+		if s.Passed.Yes() {
+			done = append(done, s.Test.Value)
+		}
+		if !slices.Contains(first, s.Test.Value) {
+			first = append(first, s.Test.Value)
+		}
+	}
+	r.TestsDone = working.List(done...)
+	r.OutOfOrder = working.Counted("n", outOfOrder(first), at)
+	r.BeforePolarity = beforePolarity(first, at)
+	r.FailedOpen = failedOpen(steps, at)
+}
+
+// outOfOrder counts the tests that came after one that should have followed
+// them.
+func outOfOrder(first []string) int {
+	n, reached := 0, -1
+	for _, test := range first {
+		switch place := slices.Index(sequence, test); {
+		case place < 0:
+		case place < reached:
+			n++
+		default:
+			reached = place
+		}
+	}
+	return n
+}
+
+func beforePolarity(first []string, at string) working.Number {
+	n := 0
+	for _, test := range first {
+		if test == "polarity" {
+			return working.Counted("n", n, at)
+		}
+		if slices.Contains(underPower, test) {
+			n++
+		}
+	}
+	return working.Unknown("n", "", at)
+}
+
+// failedOpen counts the tests that failed and were not done again with success,
+// on the same part or on the whole installation.
+func failedOpen(steps []schema.TestStep, at string) working.Number {
+	n := 0
+	for i, s := range steps {
+		if !s.Passed.Stated() {
+			return working.Unknown("n", "", s.Passed.At())
+		}
+		again := slices.ContainsFunc(steps[i+1:], func(later schema.TestStep) bool {
+			samePart := !later.Part.Stated() || later.Part.Value == s.Part.Value
+			return later.Test.Value == s.Test.Value && samePart && later.Passed.Yes()
+		})
+		if !s.Passed.Value && !again {
+			n++
+		}
+	}
+	return working.Counted("n", n, at)
+}
+
+// inspection holds the points looked at against the table of points.
+func (r *Record) inspection(d *deriver) {
+	points, at := d.in.Commissioning.Inspections, d.at("inspections")
+	table := d.book.Tables["inspection_points"]
+	switch {
+	case points == nil:
+		r.noInspection(at)
+	case table == nil:
+		r.noInspection("the rule set has no table inspection_points")
+	default:
+		r.lacking(points, at, table)
+	}
+	if points != nil {
+		r.PointsFailed = pointsFailed(points, at)
+	}
+}
+
+func (r *Record) noInspection(missing string) {
+	r.PointsFailed = working.Unknown("n", "", missing)
+	r.PointsLacking = working.Unknown("n", "", missing)
+	r.PointsLackingNames = working.UnknownList(missing)
+}
+
+func (r *Record) lacking(points []schema.InspectionPoint, at string, table *book.Table) {
+	looked := map[string]bool{}
+	for _, p := range points {
+		if p.Result.Stated() && !p.Result.Is("not_inspected") {
+			looked[p.Point.Value] = true
+		}
+	}
+	var lacking []string
+	for _, row := range table.Rows {
+		if point, ok := row["point"].(string); ok && !looked[point] {
+			lacking = append(lacking, point)
+		}
+	}
+	r.PointsLackingNames = working.List(lacking...)
+	r.PointsLacking = working.Counted("n", len(lacking), at)
+}
+
+func pointsFailed(points []schema.InspectionPoint, at string) working.Number {
+	n := 0
+	for _, p := range points {
+		if !p.Result.Stated() {
+			return working.Unknown("n", "", p.Result.At())
+		}
+		if p.Result.Is("unsatisfactory") {
+			n++
+		}
+	}
+	return working.Counted("n", n, at)
+}

@@ -1,0 +1,162 @@
+package handover
+
+import (
+	"slices"
+
+	"sunclause/facts/book"
+	"sunclause/facts/circuit"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+var perPhase = working.Source{Document: "distributor's connection procedure for G98", Clause: "rating of the generators together", How: working.Read}
+
+// generator is one source of power on the AC side, of this document or found at
+// the premises.
+type generator struct {
+	power  working.Number
+	phases working.Number
+	phase  schema.Text // of one on a single phase
+	typed  working.Flag
+}
+
+// generators lists all of them; what is missing where that cannot be done.
+func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, missing []string) {
+	ways := phasesOfWays(in)
+	for _, inv := range in.Inverters {
+		sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+		all = append(all, generator{working.Stated("P", "W", sheet.ACPowerRatedW), working.Stated("n", "", sheet.Phases),
+			phaseAt(c, inv.ID.Value+".ac", ways, inv.ID), typeTested(sheet.GridTypeTest)})
+	}
+	for _, b := range in.Storage.Batteries {
+		switch sheet := in.Datasheets.Batteries[b.Datasheet.Value]; {
+		case !sheet.Coupling.Stated():
+			missing = append(missing, sheet.Coupling.At())
+		case sheet.Coupling.Is("ac"):
+			all = append(all, generator{powerOf(b, sheet), working.Stated("n", "", sheet.Phases),
+				phaseAt(c, b.ID.Value+".ac", ways, b.ID), typeTested(sheet.GridTypeTest)})
+		}
+	}
+	for _, g := range in.AC.ExistingGeneration {
+		all = append(all, generator{working.Stated("P", "W", g.ACPowerRatedW), working.Stated("n", "", g.Phases), g.Phase, working.StatedFlag(g.TypeTested)})
+	}
+	return all, append(missing, unstated(in)...)
+}
+
+// unstated names the lists of generators that the document leaves out: there
+// may be any number of them.
+func unstated(in *schema.Installation) []string {
+	var lists []string
+	if in.Inverters == nil {
+		lists = append(lists, "/inverters")
+	}
+	if in.Storage.Batteries == nil {
+		lists = append(lists, in.Storage.Member("batteries"))
+	}
+	if in.AC.ExistingGeneration == nil {
+		lists = append(lists, in.AC.Member("existing_generation"))
+	}
+	return lists
+}
+
+// powerOf is the rated AC power of a battery with an inverter built in, of all
+// its units together.
+func powerOf(b schema.Battery, sheet schema.BatteryDatasheet) working.Number {
+	f := working.Formula{Symbol: "P", Unit: "W", Text: "n_units · P_unit", Source: working.ByDefinition}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[1] },
+		working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
+}
+
+// typeTested tells whether a sheet claims a type test for connection.
+func typeTested(standard schema.Text) working.Flag {
+	if !standard.Stated() {
+		return working.UnknownFlag(standard.At())
+	}
+	return working.Is(standard.Value != "none", standard.At())
+}
+
+func phasesOfWays(in *schema.Installation) map[string]schema.Text {
+	ways := map[string]schema.Text{}
+	for _, b := range in.AC.Boards {
+		for _, w := range b.Ways {
+			ways[b.ID.Value+"."+w.ID.Value] = w.Phase
+		}
+	}
+	return ways
+}
+
+// phaseAt is the phase of the first board way on the path to the supply. Where
+// none is found the part itself is what cannot be placed.
+func phaseAt(c *circuit.Circuit, terminal string, ways map[string]schema.Text, id schema.Text) schema.Text {
+	for _, w := range c.ToSupply(terminal).Ways {
+		if phase, ok := ways[w]; ok {
+			return phase
+		}
+	}
+	return id
+}
+
+// generate adds up what the generators can feed into each phase at once. Nothing
+// is taken off for their not running together.
+func (f *Connection) generate(in *schema.Installation, c *circuit.Circuit, b book.Book) {
+	all, missing := generators(in, c)
+	u0 := b.Number("generation_nominal_voltage_v", "U_0")
+	phases := map[string][]working.Number{}
+	units, powers := []working.Number{none(u0)}, []working.Number{}
+	for _, g := range all {
+		a := amps(g, u0)
+		units, powers = append(units, a), append(powers, g.power)
+		on, unplaced := g.on(in.AC.Supply.Phases)
+		missing = append(missing, unplaced...)
+		for _, p := range on {
+			phases[p] = append(phases[p], a)
+		}
+	}
+	f.GenerationW, f.UnitPhaseA = working.Sum("P_gen", "W", powers...), working.Greatest("I_unit", "A", units...)
+	f.PhaseA = working.Greatest("I_phase", "A", working.Sum("I_L1", "A", phases["L1"]...), working.Sum("I_L2", "A", phases["L2"]...), working.Sum("I_L3", "A", phases["L3"]...))
+	f.Untyped = untyped(all)
+	if missing != nil {
+		for _, n := range []*working.Number{&f.GenerationW, &f.UnitPhaseA, &f.PhaseA, &f.Untyped} {
+			*n = working.Unknown(n.Symbol(), n.Unit(), missing...)
+		}
+	}
+}
+
+// on tells which phases the generator feeds, or what is missing to place it.
+func (g generator) on(supply schema.Number) (phases, missing []string) {
+	lines := []string{"L1", "L2", "L3"}
+	switch {
+	case g.phases.Known() && g.phases.Value() > 1:
+		return lines, nil
+	case supply.Stated() && supply.Value == 1:
+		return lines[:1], nil
+	case slices.Contains(lines, g.phase.Value):
+		return []string{g.phase.Value}, nil
+	}
+	return nil, []string{supply.At(), g.phase.At()}
+}
+
+// none is no current at all, so that of no generators there is a greatest.
+func none(u0 working.Number) working.Number {
+	f := working.Formula{Symbol: "0", Unit: "A", Text: "0", Source: working.ByDefinition, Lookup: true}
+	return f.Of(func(...float64) float64 { return 0 }, u0)
+}
+
+func amps(g generator, u0 working.Number) working.Number {
+	f := working.Formula{Symbol: "I", Unit: "A", Text: "P / (n · U_0)", Source: perPhase}
+	return f.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) }, g.power, g.phases, u0)
+}
+
+// untyped counts the generators without a type test.
+func untyped(all []generator) working.Number {
+	n := 0
+	for _, g := range all {
+		if !g.typed.Known() {
+			return working.Unknown("n", "", g.typed.Missing()...)
+		}
+		if !g.typed.Value() {
+			n++
+		}
+	}
+	return working.Counted("n", n, "/inverters")
+}

@@ -1,0 +1,169 @@
+package handover
+
+import (
+	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Papers holds the facts of what is handed over, and of what was counted on
+// site.
+type Papers struct {
+	PaperKinds     working.Names  `json:"papers" words:"documents that exist, by kind"`
+	PapersGiven    working.Names  `json:"papers_given" words:"documents that were given on a date, by kind"`
+	Instructed     working.Flag   `json:"customer_instructed" words:"whether the customer was shown how to use the installation and shut it down"`
+	Scheme         working.Flag   `json:"scheme_job" words:"whether the job is certified under an installer scheme"`
+	BatteryCount   working.Number `json:"batteries_fitted" words:"batteries of the document"`
+	Warranties     working.Names  `json:"warranties" words:"what the warranties cover that have a start and a period"`
+	Insured        working.Flag   `json:"workmanship_insured" words:"whether the workmanship warranty is insured against the installer's end of business"`
+	Unwritten      working.Number `json:"decisions_not_in_writing" words:"decisions of the customer that are not in writing"`
+	OwnerRefused   working.Flag   `json:"owner_refused_surge_protection" words:"whether the owner declined surge protection"`
+	RefusalWritten working.Flag   `json:"surge_refusal_in_writing" words:"whether that refusal is in writing"`
+	StructureDays  working.Number `json:"days_from_structure_check_to_work" words:"days from the check of the roof structure to the start of the work"`
+	EstimateDays   working.Number `json:"days_from_estimate_to_contract" words:"days from the performance estimate to the contract"`
+	EstimateMethod working.Text   `json:"estimate_method" words:"how the performance estimate was made"`
+	EstimateOffPct working.Number `json:"estimate_off_pct" words:"energy of the estimate off its yield times the rated power of the modules, whichever way"`
+
+	ModulesCounted   working.Number `json:"as_built_modules" words:"modules counted on site"`
+	ModulesStated    working.Number `json:"modules_in_strings" words:"modules in the strings of the document"`
+	StringsCounted   working.Number `json:"as_built_strings" words:"strings counted on site"`
+	InvertersCounted working.Number `json:"as_built_inverters" words:"inverters counted on site"`
+	InvertersStated  working.Number `json:"inverters_in_document" words:"inverters of the document"`
+	SameAsDesign     working.Flag   `json:"same_as_design" words:"whether what was built is what was designed"`
+	ChangesTold      working.Flag   `json:"changes_described" words:"whether it is described what was changed"`
+	SerialsUnlike    working.Number `json:"inverter_serials_unlike" words:"inverters and batteries whose serial number was recorded as another, or not at all"`
+	SerialsTwice     working.Number `json:"serials_twice" words:"serial numbers that stand at more than one part"`
+	ModuleSerials    working.Number `json:"module_serials" words:"serial numbers recorded of parts that are modules"`
+	OnList           working.Flag   `json:"products_on_approved_list" words:"whether all products stood on the list of the scheme on the day of the work"`
+}
+
+func papers(in *schema.Installation, pv pvstring.Facts) Papers {
+	h := in.Handover
+	e := h.PerformanceEstimate
+	p := Papers{
+		Instructed:       working.StatedFlag(h.CustomerInstructed),
+		Scheme:           working.StatedFlag(in.Project.CertificationScheme),
+		BatteryCount:     counted(in.Storage.Batteries, in.Storage.Member("batteries")),
+		OwnerRefused:     working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner),
+		RefusalWritten:   refusal(h),
+		StructureDays:    days("t", first(dated(h, "structural_assessment", "structural_calculation")), h.StartOfWork, h.Member("documents")),
+		EstimateDays:     days("t", e.Date, h.ContractDate, ""),
+		EstimateMethod:   working.StatedText(e.Method),
+		EstimateOffPct:   estimateOff(e, pv),
+		ModulesCounted:   working.Stated("n_site", "", h.AsBuilt.Modules),
+		ModulesStated:    modulesOf(pv),
+		StringsCounted:   working.Stated("n_site", "", h.AsBuilt.Strings),
+		InvertersCounted: working.Stated("n_site", "", h.AsBuilt.Inverters),
+		InvertersStated:  counted(in.Inverters, "/inverters"),
+		SameAsDesign:     working.StatedFlag(h.AsBuilt.SameAsDesign),
+		ChangesTold:      recorded(h.AsBuilt.Changes),
+		OnList:           working.StatedFlag(h.AsBuilt.ProductsOnApprovedList),
+	}
+	p.kinds(h)
+	p.warranted(h)
+	p.serials(in)
+	return p
+}
+
+// kinds lists the documents there are, and those that were given.
+func (p *Papers) kinds(h schema.Handover) {
+	if h.Documents == nil {
+		p.PaperKinds, p.PapersGiven = working.UnknownList(h.Member("documents")), working.UnknownList(h.Member("documents"))
+		return
+	}
+	var all, given []string
+	for _, d := range h.Documents {
+		all = append(all, d.Kind.Value)
+		if d.Given.Stated() {
+			given = append(given, d.Kind.Value)
+		}
+	}
+	p.PaperKinds, p.PapersGiven = working.List(all...), working.List(given...)
+}
+
+// dated are the dates of the documents of some kinds.
+func dated(h schema.Handover, kinds ...string) []schema.Text {
+	var dates []schema.Text
+	for _, d := range h.Documents {
+		for _, k := range kinds {
+			if d.Kind.Is(k) {
+				dates = append(dates, d.Date)
+			}
+		}
+	}
+	return dates
+}
+
+// warranted lists what warranties cover that say when they start and how long
+// they run; the others promise nothing that can be held to.
+func (p *Papers) warranted(h schema.Handover) {
+	at := h.Member("warranties")
+	if h.Warranties == nil {
+		p.Warranties, p.Insured = working.UnknownList(at), working.UnknownFlag(at)
+		return
+	}
+	var covered []string
+	p.Insured = working.UnknownFlag(at)
+	for _, w := range h.Warranties {
+		if w.Start.Stated() && w.PeriodYr.Stated() {
+			covered = append(covered, w.Kind.Value)
+		}
+		if w.Kind.Is("workmanship") && !p.Insured.Value() {
+			p.Insured = working.StatedFlag(w.InsuranceBacked)
+		}
+	}
+	p.Warranties = working.List(covered...)
+}
+
+// refusal tells whether the owner's refusal of surge protection is in writing:
+// as a decision, or as a document. Unless there is one, nothing shows it.
+func refusal(h schema.Handover) working.Flag {
+	for _, d := range h.Documents {
+		if d.Kind.Is("surge_protection_refusal") {
+			return working.Is(true, d.At())
+		}
+	}
+	for _, d := range h.Decisions {
+		if d.Decision.Is("surge_protection_declined") {
+			return working.StatedFlag(d.InWriting)
+		}
+	}
+	return working.UnknownFlag(h.Member("decisions"))
+}
+
+// estimateOff holds the energy of the estimate against its own yield.
+func estimateOff(e schema.PerformanceEstimate, pv pvstring.Facts) working.Number {
+	power := working.Unknown("P_dc", "W", "/strings")
+	if pv.Strings != nil {
+		var all []working.Number
+		for i := range pv.Strings {
+			all = append(all, pv.Strings[i].PowerW)
+		}
+		power = working.Sum("P_dc", "W", all...)
+	}
+	f := working.Formula{Symbol: "ΔE", Unit: "%", Text: "100 · |E / (Y · P_dc / 1000) − 1|", Source: working.ByDefinition}
+	return f.Of(func(x ...float64) float64 {
+		off := 100 * (x[0]/(x[1]*x[2]/1000) - 1)
+		return max(off, -off)
+	}, working.Stated("E", "kWh", e.EnergyPerYearKwh), working.Stated("Y", "kWh/kW", e.YieldKwhPerKw), power)
+}
+
+func modulesOf(pv pvstring.Facts) working.Number {
+	if pv.Strings == nil {
+		return working.Unknown("n", "", "/strings")
+	}
+	var all []working.Number
+	for i := range pv.Strings {
+		all = append(all, pv.Strings[i].ModulesInSeries)
+	}
+	return working.Sum("n", "", all...)
+}
+
+// recorded tells that a text is stated. What is not stated is not known to be
+// lacking.
+func recorded(t schema.Text) working.Flag {
+	if !t.Stated() {
+		return working.UnknownFlag(t.At())
+	}
+	return working.Is(true, t.At())
+}

@@ -1,0 +1,141 @@
+package handover
+
+import (
+	"strings"
+
+	"sunclause/facts/book"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Interface holds what one inverter is set to, beside the settings that the
+// table of the rule set names.
+type Interface struct {
+	TypeTestStandard working.Text   `json:"type_test_standard" words:"standard to which it is type tested for connection, without its edition"`
+	TypeTestOnFile   working.Flag   `json:"type_test_referenced" words:"whether the type test's reference in the register is recorded"`
+	VectorShift      working.Flag   `json:"vector_shift_used" words:"whether vector shift trips it"`
+	ReconnectionSet  working.Number `json:"reconnection_set_s" words:"time in range that it is set to wait before it reconnects"`
+	Locked           working.Flag   `json:"grid_settings_locked" words:"whether only skilled people can change its settings"`
+	ReductionFromHz  working.Number `json:"power_reduction_from_hz" words:"frequency above which it is set to reduce power"`
+	DroopPct         working.Number `json:"droop_pct" words:"droop of that reduction"`
+	DCInjectionPct   working.Number `json:"dc_injection_max_pct" words:"greatest DC injection, in share of rated current"`
+}
+
+// Setting holds one setting of the protection of one interface, and what the
+// table of the rule set allows.
+type Setting struct {
+	working.Subject
+
+	Setting working.Text   `json:"setting" words:"which setting, by its name in the document"`
+	Value   working.Number `json:"value" words:"value it is set to"`
+	Set     working.Number `json:"value_set" words:"value that the table of the rule set asks"`
+	Least   working.Number `json:"value_min" words:"that less the tolerance"`
+	Most    working.Number `json:"value_max" words:"that with the tolerance"`
+}
+
+// interfaces derives the facts of the interface of every inverter.
+func interfaces(in *schema.Installation) []Interface {
+	all := make([]Interface, len(in.Inverters))
+	for i, inv := range in.Inverters {
+		s, sheet := inv.Settings, in.Datasheets.Inverters[inv.Datasheet.Value]
+		all[i] = Interface{
+			TypeTestStandard: firstWord(sheet.GridTypeTest),
+			TypeTestOnFile:   recorded(sheet.GridTypeTestReference),
+			VectorShift:      working.StatedFlag(s.VectorShiftUsed),
+			ReconnectionSet:  working.Stated("t_set", "s", s.ReconnectionS),
+			Locked:           working.StatedFlag(s.Locked),
+			ReductionFromHz:  working.Stated("f", "Hz", s.PowerReductionFromHz),
+			DroopPct:         working.Stated("droop", "%", s.DroopPct),
+			DCInjectionPct:   working.Stated("I_dc", "%", s.DCInjectionMaxPct),
+		}
+	}
+	return all
+}
+
+// named are the settings that a table may name.
+var named = map[string]func(schema.GridSettings) schema.Number{
+	"under_voltage_1_v":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage1V },
+	"under_voltage_1_s":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage1S },
+	"under_voltage_2_v":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage2V },
+	"under_voltage_2_s":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage2S },
+	"over_voltage_1_v":     func(s schema.GridSettings) schema.Number { return s.OverVoltage1V },
+	"over_voltage_1_s":     func(s schema.GridSettings) schema.Number { return s.OverVoltage1S },
+	"over_voltage_2_v":     func(s schema.GridSettings) schema.Number { return s.OverVoltage2V },
+	"over_voltage_2_s":     func(s schema.GridSettings) schema.Number { return s.OverVoltage2S },
+	"over_voltage_mean_v":  func(s schema.GridSettings) schema.Number { return s.OverVoltageMeanV },
+	"under_frequency_1_hz": func(s schema.GridSettings) schema.Number { return s.UnderFrequency1Hz },
+	"under_frequency_1_s":  func(s schema.GridSettings) schema.Number { return s.UnderFrequency1S },
+	"under_frequency_2_hz": func(s schema.GridSettings) schema.Number { return s.UnderFrequency2Hz },
+	"under_frequency_2_s":  func(s schema.GridSettings) schema.Number { return s.UnderFrequency2S },
+	"over_frequency_1_hz":  func(s schema.GridSettings) schema.Number { return s.OverFrequency1Hz },
+	"over_frequency_1_s":   func(s schema.GridSettings) schema.Number { return s.OverFrequency1S },
+	"over_frequency_2_hz":  func(s schema.GridSettings) schema.Number { return s.OverFrequency2Hz },
+	"over_frequency_2_s":   func(s schema.GridSettings) schema.Number { return s.OverFrequency2S },
+	"rocof_hz_per_s":       func(s schema.GridSettings) schema.Number { return s.RocofHzPerS },
+	"rocof_s":              func(s schema.GridSettings) schema.Number { return s.RocofS },
+}
+
+// settings derives every setting that the table names, of every inverter and of
+// the protection outside them where there is one.
+func settings(in *schema.Installation, b book.Book) []Setting {
+	if in.Inverters == nil {
+		return nil
+	}
+	all := []Setting{}
+	for _, inv := range in.Inverters {
+		all = append(all, settingsOf(inv.ID.Value, inv.Settings, inv.At(), b)...)
+	}
+	if p := in.AC.InterfaceProtection; p.Fitted.Yes() {
+		all = append(all, settingsOf("interface", p.Settings, p.At(), b)...)
+	}
+	return all
+}
+
+func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Setting {
+	t := b.Tables["grid_settings"]
+	if t == nil {
+		return nil
+	}
+	if s.Stated() {
+		at = s.At()
+	}
+	var all []Setting
+	for _, row := range t.Rows {
+		name, _ := row["setting"].(string)
+		of := named[name]
+		if of == nil {
+			continue
+		}
+		f := Setting{
+			Subject: working.Subject{ID: part + "." + name, At: at, Name: "setting " + name + " of " + part},
+			Setting: working.Word(name, at),
+			Value:   working.Stated("x", unitOf(name), of(s)),
+		}
+		f.allowed(b)
+		all = append(all, f)
+	}
+	return all
+}
+
+// unitOf is the unit in which the document states a setting: it ends its name.
+func unitOf(setting string) string {
+	for _, u := range []struct{ ending, unit string }{{"_hz_per_s", "Hz/s"}, {"_hz", "Hz"}, {"_v", "V"}, {"_s", "s"}} {
+		if strings.HasSuffix(setting, u.ending) {
+			return u.unit
+		}
+	}
+	return ""
+}
+
+// allowed looks up what the table asks of the setting, and how far it may be off.
+func (f *Setting) allowed(b book.Book) {
+	cell := func(column, symbol string) working.Number {
+		return b.Keyed("grid_settings", "setting", f.Setting, column, symbol)
+	}
+	unit := f.Value.Unit()
+	least := working.Formula{Symbol: "x_min", Unit: unit, Text: "x_set − δ_below", Source: working.ByDefinition}
+	most := working.Formula{Symbol: "x_max", Unit: unit, Text: "x_set + δ_above", Source: working.ByDefinition}
+	f.Set = cell("set", "x_set")
+	f.Least = least.Of(func(x ...float64) float64 { return x[0] - x[1] }, f.Set, cell("below", "δ_below"))
+	f.Most = most.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.Set, cell("above", "δ_above"))
+}

@@ -1,0 +1,66 @@
+package facts
+
+import (
+	"sunclause/facts/accircuit"
+	"sunclause/facts/commissioning"
+	"sunclause/facts/earthing"
+	"sunclause/facts/handover"
+	"sunclause/facts/storage"
+	"sunclause/facts/surge"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Installation holds the facts of the installation as a whole.
+type Installation struct {
+	working.Subject
+	surge.Site
+	earthing.System
+	accircuit.Supply
+	storage.Provision
+	commissioning.Record
+	handover.Papers
+	handover.Connection
+
+	Stage      working.Text   `json:"stage" words:"design or as_built"`
+	Premises   working.Text   `json:"premises" words:"kind of premises"`
+	Country    working.Text   `json:"country" words:"country, two letters"`
+	DesignDate working.Text   `json:"design_date" words:"date of the design"`
+	Strings    working.Number `json:"strings" words:"PV strings"`
+	DcPowerW   working.Number `json:"dc_power_w" words:"rated power of all modules"`
+	VocMaxV    working.Number `json:"voc_max_v" words:"greatest maximum voltage of any string"`
+	Legends    working.Names  `json:"label_legends" words:"legends of the labels put up"`
+}
+
+func (r *rooms) installation(in *schema.Installation, f *Facts) Installation {
+	v := Installation{
+		Subject: working.Subject{ID: "installation", At: "", Name: "the installation"},
+		Site:    r.surges.Site, System: r.earth.System, Supply: r.ac.Supply, Provision: r.store.Provision,
+		Record: r.tests.Record, Papers: r.papers.Papers, Connection: r.papers.Connection,
+		Stage:      working.StatedText(in.Project.Stage),
+		Premises:   working.StatedText(in.Project.Premises),
+		Country:    working.StatedText(in.Project.Country),
+		DesignDate: working.StatedText(in.Project.DesignDate),
+		Legends:    r.labels.Legends,
+	}
+	v.sums(f)
+	return v
+}
+
+// sums adds up what the strings have.
+func (v *Installation) sums(f *Facts) {
+	if f.Strings == nil {
+		v.Strings = working.Unknown("n", "", "/strings")
+		v.DcPowerW = working.Unknown("P_dc", "W", "/strings")
+		v.VocMaxV = working.Unknown("U_oc,max", "V", "/strings")
+		return
+	}
+	var power, voltage []working.Number
+	for i := range f.Strings {
+		power = append(power, f.Strings[i].PowerW)
+		voltage = append(voltage, f.Strings[i].VocMaxV)
+	}
+	v.Strings = working.Counted("n", len(f.Strings), "/strings")
+	v.DcPowerW = working.Sum("P_dc", "W", power...)
+	v.VocMaxV = working.Greatest("U_oc,max", "V", voltage...)
+}
