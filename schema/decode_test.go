@@ -577,3 +577,21 @@ func TestMoreProblems(t *testing.T) {
 		t.Errorf("got  %s\nwant %s", lines[100], want)
 	}
 }
+
+// The segments of all runs together are bounded: each is judged by itself.
+func TestSegmentsInAll(t *testing.T) {
+	runs := func(n int) string {
+		run := `{"id":"R%d","from":"INV1.1","to":"INV1.1","service":"bonding","segments":[` + strings.Repeat("{},", 199) + `{}]},`
+		var text strings.Builder
+		for i := range n {
+			fmt.Fprintf(&text, run, i)
+		}
+		return `{"project":{"reference":"x","stage":"design","country":"GB"},"cables":[` + strings.TrimSuffix(text.String(), ",") + `]}`
+	}
+	for n, refused := range map[int]bool{50: false, 51: true} {
+		_, err := schema.Decode("x.json", []byte(runs(n)))
+		if got := err != nil && strings.Contains(err.Error(), "10200 segments in all; at most 10000 are read"); got != refused {
+			t.Errorf("%d runs of 200 segments: refused %t, want %t", n, got, refused)
+		}
+	}
+}

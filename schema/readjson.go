@@ -15,15 +15,16 @@ import (
 
 // Limits on a text from a stranger. They are far above any real installation.
 const (
-	maxBytes  = 32 << 20  // of the whole text
-	maxDepth  = 32        // lists and objects one in the other
-	maxDigits = 40        // characters of one number
-	maxName   = 100       // bytes of a member name
-	maxItems  = 25_000    // of one list
-	maxFields = 10_000    // members of one object
-	maxFaults = 10_000    // after which the reading stops
-	maxRoom   = 128 << 20 // bytes, roughly, for keeping the values and their places
-	valueRoom = 100       // bytes, roughly, for one value beside its JSON pointer
+	maxBytes    = 32 << 20  // of the whole text
+	maxDepth    = 32        // lists and objects one in the other
+	maxDigits   = 40        // characters of one number
+	maxName     = 100       // bytes of a member name
+	maxItems    = 25_000    // of one list
+	maxFields   = 10_000    // members of one object
+	maxSegments = 10_000    // of all runs of cable together
+	maxFaults   = 10_000    // after which the reading stops
+	maxRoom     = 128 << 20 // bytes, roughly, for keeping the values and their places
+	valueRoom   = 100       // bytes, roughly, for one value beside its JSON pointer
 )
 
 // readJSON reads a JSON text into a tree. Member names that stand twice and

@@ -15,6 +15,9 @@ import (
 // part's terminals.
 func checkReferences(d *Document) *findings {
 	c := &references{doc: d, found: &findings{source: d.Source}, kinds: map[string]string{}, first: map[string]string{}, ids: map[string][]string{}, ends: map[string][]string{}}
+	if c.tooManySegments(); len(c.found.list) > 0 {
+		return c.found
+	}
 	root := reflect.ValueOf(&d.Installation).Elem()
 	walk(root, c.collect)
 	walk(root, c.resolve)
@@ -22,6 +25,18 @@ func checkReferences(d *Document) *findings {
 	c.checkModules()
 	c.checkLabels()
 	return c.found
+}
+
+// tooManySegments refuses what would cost minutes to judge: every stretch of
+// cable is judged by itself.
+func (c *references) tooManySegments() {
+	n := 0
+	for _, r := range c.doc.Installation.Cables {
+		n += len(r.Segments)
+	}
+	if n > maxSegments {
+		c.found.say(0, "/cables", fmt.Sprintf("the runs of cable have %d segments in all; at most %d are read", n, maxSegments), "split the job into several documents")
+	}
 }
 
 type references struct {
