@@ -15,6 +15,7 @@ import (
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/roof"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
 	"sunclause/facts/working"
@@ -39,6 +40,13 @@ type Facts struct {
 	Circuits     []accircuit.Circuit `json:"circuits" words:"AC circuits of the generators"`
 	Boards       []accircuit.Board   `json:"boards" words:"distribution boards"`
 	Batteries    []storage.Battery   `json:"batteries" words:"batteries"`
+	Planes       []roof.Plane        `json:"planes" words:"planes of the roof"`
+	Modules      []roof.Module       `json:"modules" words:"modules where they lie on the roof"`
+	Rails        []roof.Rail         `json:"rails" words:"rails"`
+	Fixings      []roof.Fixing       `json:"fixings" words:"hooks and other fixings to the building"`
+	Clamps       []roof.Clamp        `json:"clamps" words:"clamps that hold the modules"`
+	Openings     []roof.Opening      `json:"openings" words:"roof windows, chimneys and whatever else comes through a plane"`
+	Penetrations []roof.Penetration  `json:"penetrations" words:"places where something goes through the covering"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts
@@ -48,6 +56,8 @@ var Lists = map[string]string{
 	"runs": "/cables", "segments": "/cables", "spds": "/spds", "frames": "/earthing/frames",
 	"labels": "/labels", "label_places": "/labels", "circuits": "/ac/circuits", "boards": "/ac/boards",
 	"batteries": "/storage/batteries",
+	"planes":    "/roof/planes", "modules": "/roof/planes", "rails": "/roof/planes", "fixings": "/roof/planes", "clamps": "/roof/planes",
+	"openings": "/roof/planes", "penetrations": "/roof/planes",
 }
 
 // String puts together what the rooms know of one string.
@@ -80,6 +90,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	labels := label.Derive(in, c, pv, cables, b)
 	ac := accircuit.Derive(in, c, pv, cables, b)
 	store := storage.Derive(in, c, pv, cables, b)
+	top := roof.Derive(in, b)
 	f := &Facts{
 		Mppts:       pv.Mppts,
 		Arrays:      pv.Arrays,
@@ -92,6 +103,9 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 		Circuits:    ac.Circuits,
 		Boards:      ac.Boards,
 		Batteries:   store.Batteries,
+
+		Planes: top.Planes, Modules: top.Modules, Rails: top.Rails, Fixings: top.Fixings, Clamps: top.Clamps,
+		Openings: top.Openings, Penetrations: top.Penetrations,
 	}
 	for i, s := range pv.Strings {
 		f.Strings = append(f.Strings, String{s, cables.Drops[i]})
@@ -105,6 +119,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	f.Installation = installationOf(in, f)
 	f.Installation.Site, f.Installation.System, f.Installation.Supply, f.Installation.Provision = surges.Site, earth.System, ac.Supply, store.Provision
 	f.Installation.Legends = labels.Legends
+	f.Installation.Weather, f.Installation.Survey = top.Weather, top.Survey
 	f.keepStated(in)
 	return f
 }
@@ -129,6 +144,8 @@ type Installation struct {
 	earthing.System
 	accircuit.Supply
 	storage.Provision
+	roof.Weather
+	roof.Survey
 
 	Stage      working.Text   `json:"stage" words:"design or as_built"`
 	Premises   working.Text   `json:"premises" words:"kind of premises"`
