@@ -124,6 +124,10 @@ func (s *slope) hold(f *Module, m *laid, grips []grip) {
 	f.PushRatedPa, f.PullRatedPa = working.Least("p_Rd", "Pa", pushes...), working.Least("w_Rd", "Pa", pulls...)
 	f.Clamps = working.Counted("n", len(grips), at)
 	f.ClampsASide = working.Counted("n", max(min(sides["left"], sides["right"]), min(sides["top"], sides["bottom"])), at)
+	f.Rails = working.Counted("n", len(m.bars), s.doc.Member("rails"))
+	if s.doc.Rails == nil {
+		f.Rails = working.Unknown("n", "", s.doc.Member("rails"))
+	}
 	if s.doc.Clamps == nil {
 		f.Clamps, f.ClampsASide = working.Unknown("n", "", at), working.Unknown("n", "", at)
 	}
