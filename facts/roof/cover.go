@@ -5,8 +5,8 @@ import (
 	"sunclause/schema"
 )
 
-// cover is the covering of a plane and its state after the work.
-type cover struct {
+// Cover is the covering of a plane and its state after the work.
+type Cover struct {
 	Tiled          working.Flag   `json:"tiled" words:"whether the covering is of tiles or slates"`
 	Condition      working.Text   `json:"covering_condition" words:"condition of the covering before the work"`
 	LifeYr         working.Number `json:"covering_life_yr" words:"years the covering is expected to last"`
@@ -19,9 +19,9 @@ type cover struct {
 	Photographed   working.Flag   `json:"hooks_photographed" words:"whether hooks and tiles were photographed before the modules covered them"`
 }
 
-func (s *slope) cover() cover {
+func (s *slope) cover() Cover {
 	c, t := s.doc.Covering, s.doc.TileWork
-	return cover{
+	return Cover{
 		Tiled:          s.tiled(),
 		Condition:      working.StatedText(c.Condition),
 		LifeYr:         working.Stated("t_life", "a", c.LifeExpectedYr),

@@ -8,7 +8,7 @@ import (
 // Fixing holds the facts of one hook or other fixing to the building.
 type Fixing struct {
 	working.Subject
-	grasp
+	Grasp
 
 	Kind             working.Text   `json:"kind" words:"what it is: hook, hanger_bolt, sheet_bracket, …"`
 	Rail             working.Text   `json:"rail" words:"rail it carries"`
@@ -58,7 +58,7 @@ func (s *slope) fixingFacts() []Fixing {
 		}
 		s.loadOn(&f, i)
 		s.overTile(&f, doc, sheet)
-		f.grasp = s.graspOf(doc, sheet, f.UpliftKn)
+		f.Grasp = s.graspOf(doc, sheet, f.UpliftKn)
 		all[i] = f
 	}
 	return all

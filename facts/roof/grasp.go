@@ -7,8 +7,8 @@ import (
 	"sunclause/schema"
 )
 
-// grasp is how a fixing holds in the timber below it.
-type grasp struct {
+// Grasp is how a fixing holds in the timber below it.
+type Grasp struct {
 	Member         working.Text   `json:"member" words:"what it is fixed into"`
 	InTimber       working.Flag   `json:"in_timber" words:"whether that is timber of the roof: rafter, noggin or purlin"`
 	TestedInTimber working.Flag   `json:"kit_tested_in_timber" words:"whether it was tested with its screws in timber"`
@@ -41,14 +41,14 @@ type timber struct {
 	width, height, density, offMiddle working.Number
 }
 
-func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load working.Number) grasp {
+func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load working.Number) Grasp {
 	screw := s.fixingSheet(doc.Screw)
 	noggin := s.nogginOf(doc)
 	t := s.timberOf(doc, noggin)
 	hook := func(symbol, unit string, of func(schema.HookDatasheet) schema.Number) working.Number {
 		return sheetNumber(symbol, unit, sheet, doc.Datasheet, func(f *schema.FixingDatasheet) schema.Number { return of(f.Hook) })
 	}
-	g := grasp{
+	g := Grasp{
 		Member:         working.StatedText(doc.Member),
 		InTimber:       s.inTimber(doc.Member),
 		TestedInTimber: sheetFlag(sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Flag { return s.Load.TestedInTimber }),
@@ -78,7 +78,7 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 }
 
 // spaces works out the distances of the screws in diameters.
-func (s *slope) spaces(g *grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) {
+func (s *slope) spaces(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) {
 	g.DiameterMm = sheetNumber("d", "mm", screw, doc.Screw, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.DiameterMm })
 	over := func(symbol, of string, n working.Number) working.Number {
 		f := working.Formula{Symbol: symbol, Text: of + " / d", Source: en1995("8.7.2, table 8.6", working.Read)}
@@ -109,7 +109,7 @@ func (s *slope) spaces(g *grasp, doc *schema.Fixing, screw *schema.FixingDatashe
 }
 
 // withdraw works out what pull the screws bear in the timber.
-func (s *slope) withdraw(g *grasp, doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) {
+func (s *slope) withdraw(g *Grasp, doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) {
 	n := working.Formula{Symbol: "n_ef", Text: "n^0.9", Source: en1995("8.7.2(8), (8.41)", working.Read)}.Of(
 		func(x ...float64) float64 { return math.Pow(x[0], 0.9) }, g.Screws)
 	g.DepthMm = s.depth(doc, sheet, screw, t)
@@ -147,7 +147,7 @@ func (s *slope) byFormula(screw *schema.FixingDatasheet) bool {
 }
 
 // strength is the withdrawal strength of the screws in the timber.
-func (s *slope) strength(g *grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) working.Number {
+func (s *slope) strength(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) working.Number {
 	of := func(symbol, unit string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
 		return sheetNumber(symbol, unit, screw, doc.Screw, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}

@@ -5,20 +5,20 @@ import (
 	"sunclause/schema"
 )
 
-// deadLoad is the weight of the modules and of what carries them.
-type deadLoad struct {
+// DeadLoad is the weight of the modules and of what carries them.
+type DeadLoad struct {
 	Modules    working.Number `json:"modules" words:"modules on the plane"`
 	AreaM2     working.Number `json:"modules_area_m2" words:"area of the modules"`
 	ArrayKgM2  working.Number `json:"array_kg_per_m2" words:"mass of modules, rails and fixings on a square metre of modules"`
 	ArrayKnM2  working.Number `json:"array_dead_kn_per_m2" words:"weight of modules, rails and fixings on a square metre of modules"`
-	RoofKnM2   working.Number `json:"roof_dead_kn_per_m2" words:"existing dead load on a square metre of slope"`
+	RoofDead   working.Number `json:"roof_dead_kn_per_m2" words:"existing dead load on a square metre of slope"`
 	AddedPct   working.Number `json:"added_dead_pct" words:"weight of the array over the existing dead load"`
 	AddedTotal working.Number `json:"added_total_pct" words:"weight of the array over the existing dead load with snow or access"`
 }
 
 // weigh works out the weight of the array and what it adds to the roof.
 func (s *slope) weigh() {
-	d := deadLoad{RoofKnM2: working.Stated("g_roof", "kN/m²", s.doc.DeadLoadKnPerM2)}
+	d := DeadLoad{RoofDead: working.Stated("g_roof", "kN/m²", s.doc.DeadLoadKnPerM2)}
 	mass, area := s.massAndArea(&d)
 	d.AreaM2 = area
 	mounting := working.Stated("m_rails", "kg", s.doc.MountingMassKg)
@@ -29,15 +29,15 @@ func (s *slope) weigh() {
 		func(x ...float64) float64 { return gravity * x[0] }, d.ArrayKgM2)
 	approved := working.Source{Document: "LABC best practice note on retrofitting solar panels (Approved Document A)", How: working.Read}
 	d.AddedPct = working.Formula{Symbol: "Δ_g", Unit: "%", Text: "100 · g_pv / g_roof", Source: approved}.Of(
-		func(x ...float64) float64 { return 100 * x[0] / x[1] }, d.ArrayKnM2, d.RoofKnM2)
-	variable := working.Greatest("q", "kN/m²", s.snow.RoofKnM2, working.Stated("q_access", "kN/m²", s.doc.ImposedLoadKnPerM2))
+		func(x ...float64) float64 { return 100 * x[0] / x[1] }, d.ArrayKnM2, d.RoofDead)
+	variable := working.Greatest("q", "kN/m²", s.snow.SnowKnM2, working.Stated("q_access", "kN/m²", s.doc.ImposedLoadKnPerM2))
 	d.AddedTotal = working.Formula{Symbol: "Δ_t", Unit: "%", Text: "100 · g_pv / (g_roof + q)", Source: approved}.Of(
-		func(x ...float64) float64 { return 100 * x[0] / (x[1] + x[2]) }, d.ArrayKnM2, d.RoofKnM2, variable)
+		func(x ...float64) float64 { return 100 * x[0] / (x[1] + x[2]) }, d.ArrayKnM2, d.RoofDead, variable)
 	s.dead = d
 }
 
 // massAndArea adds the modules up, datasheet by datasheet.
-func (s *slope) massAndArea(d *deadLoad) (mass, area working.Number) {
+func (s *slope) massAndArea(d *DeadLoad) (mass, area working.Number) {
 	at := s.doc.Member("modules")
 	if s.doc.Modules == nil {
 		d.Modules = working.Unknown("n", "", at)
@@ -63,9 +63,9 @@ func (s *slope) massAndArea(d *deadLoad) (mass, area working.Number) {
 	return working.Sum("m_modules", "kg", masses...), working.Sum("A_modules", "m²", areas...)
 }
 
-// arealLoads are the loads towards the roof and down it on a square metre of
+// ArealLoads are the loads towards the roof and down it on a square metre of
 // slope under the modules.
-type arealLoads struct {
+type ArealLoads struct {
 	Down    working.Number `json:"down_kn_per_m2" words:"design load towards the roof on a square metre of modules"`
 	Along   working.Number `json:"along_kn_per_m2" words:"design load down the slope on a square metre of modules"`
 	Service working.Number `json:"push_kn_per_m2" words:"characteristic load towards the roof on a square metre of modules"`
@@ -79,7 +79,7 @@ func (s *slope) bearDown() {
 	dead := working.Formula{Symbol: "g_n", Unit: "kN/m²", Text: "g_pv · cos(α)", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * cos(x[1]) }, s.dead.ArrayKnM2, s.pitch)
 	snow := working.Formula{Symbol: "s_n", Unit: "kN/m²", Text: "s · cos(α)²", Source: statics}.Of(
-		func(x ...float64) float64 { return x[0] * square(cos(x[1])) }, s.snow.RoofKnM2, s.pitch)
+		func(x ...float64) float64 { return x[0] * square(cos(x[1])) }, s.snow.SnowKnM2, s.pitch)
 	g, q := s.param("load_factor_dead", "γ_G"), s.param("load_factor_variable", "γ_Q")
 	psiW, psiS := s.param("wind_combination_factor", "ψ_w"), s.param("snow_combination_factor", "ψ_s")
 	design := func(symbol, text string, inputs ...working.Number) working.Number {
@@ -98,7 +98,7 @@ func (s *slope) bearDown() {
 		service("p_wind", "g_n + w + ψ_s · s_n", wind, psiS, snow))
 	s.areal.Along = working.Formula{Symbol: "p_along", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0]*x[1]*sin(x[2]) + x[3]*x[4]*cos(x[2])*sin(x[2]) },
-		g, s.dead.ArrayKnM2, s.pitch, q, s.snow.RoofKnM2)
+		g, s.dead.ArrayKnM2, s.pitch, q, s.snow.SnowKnM2)
 }
 
 // load works out what rests on the plane, before what carries it is looked at.

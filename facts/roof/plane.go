@@ -10,13 +10,13 @@ import (
 // Plane holds the facts of one plane of the roof.
 type Plane struct {
 	working.Subject
-	pressure
-	strips
-	snow
-	deadLoad
-	arealLoads
-	frame
-	cover
+	Pressure
+	Strips
+	Snow
+	DeadLoad
+	ArealLoads
+	Frame
+	Cover
 
 	PitchDeg     working.Number `json:"pitch_deg" words:"pitch, from the horizontal"`
 	Shape        working.Text   `json:"roof_shape" words:"shape of the roof as a whole"`
@@ -27,22 +27,19 @@ type Plane struct {
 	TiltDeg      working.Number `json:"tilt_to_roof_deg" words:"angle between the modules and the plane"`
 	EngineerFor  working.Names  `json:"engineer_wanted_for" words:"what about it wants a structural engineer"`
 	EngineerWant working.Flag   `json:"engineer_wanted" words:"whether something about it wants a structural engineer"`
-	BoundaryM    working.Number `json:"boundary_distance_m" words:"shortest distance from the modules to the boundary"`
-	FireClass    working.Text   `json:"fire_class" words:"fire classification of the modules on this covering"`
-	FireClassDue working.Text   `json:"fire_class_required" words:"fire classification the roof needs"`
 }
 
 func (s *slope) planeFacts() Plane {
 	p := s.doc
 	f := Plane{
 		Subject:    working.Subject{ID: p.ID.Value, At: p.At(), Name: "plane " + p.ID.Value},
-		pressure:   s.wind,
-		strips:     s.strips(),
-		snow:       s.snow,
-		deadLoad:   s.dead,
-		arealLoads: s.areal,
-		frame:      s.frame(),
-		cover:      s.cover(),
+		Pressure:   s.wind,
+		Strips:     s.strips(),
+		Snow:       s.snow,
+		DeadLoad:   s.dead,
+		ArealLoads: s.areal,
+		Frame:      s.frame(),
+		Cover:      s.cover(),
 
 		PitchDeg:     s.pitch,
 		Shape:        working.StatedText(s.in.Roof.Shape),
@@ -51,9 +48,6 @@ func (s *slope) planeFacts() Plane {
 		GapUnderMm:   working.Stated("d_gap", "mm", p.GapUnderModulesMm),
 		ProjectionMm: working.Stated("d_up", "mm", p.ProjectionMm),
 		TiltDeg:      working.Stated("β", "°", p.TiltToRoofDeg),
-		BoundaryM:    working.Stated("d_b", "m", p.BoundaryDistanceM),
-		FireClass:    working.StatedText(p.FireClass),
-		FireClassDue: working.StatedText(p.FireClassRequired),
 	}
 	if p.Openings == nil {
 		f.Openings = working.Unknown("n", "", p.Member("openings"))
@@ -112,8 +106,8 @@ func (s *slope) wantsEngineer(f *Plane) {
 	}
 }
 
-// frame is what carries the plane.
-type frame struct {
+// Frame is what carries the plane.
+type Frame struct {
 	Structure      working.Text   `json:"structure" words:"kind of structure"`
 	TimberEvidence working.Text   `json:"timber_evidence" words:"how the strength class is known"`
 	TimberDensity  working.Number `json:"timber_density_kg_per_m3" words:"characteristic density of the timber"`
@@ -123,11 +117,11 @@ type frame struct {
 	BendingAfter   working.Number `json:"rafter_bending" words:"bending stress over strength in a rafter with the array"`
 }
 
-func (s *slope) frame() frame {
+func (s *slope) frame() Frame {
 	r := s.doc.Rafters
-	roof := s.dead.RoofKnM2
+	roof := s.dead.RoofDead
 	loaded := working.Sum("g_all", "kN/m²", roof, s.dead.ArrayKnM2)
-	return frame{
+	return Frame{
 		Structure:      working.StatedText(r.Structure),
 		TimberEvidence: working.StatedText(r.TimberEvidence),
 		TimberDensity:  s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3),
@@ -144,7 +138,7 @@ func (s *slope) bending(dead working.Number) working.Number {
 	r := s.doc.Rafters
 	w := working.Formula{Symbol: "w_r", Unit: "kN/m", Text: "(γ_G · " + dead.Symbol() + " · cos(α) + γ_Q · s · cos(α)²) · s_r / 1000", Source: combination}.Of(
 		func(x ...float64) float64 { return (x[0]*x[1]*cos(x[2]) + x[3]*x[4]*square(cos(x[2]))) * x[5] / 1000 },
-		s.param("load_factor_dead", "γ_G"), dead, s.pitch, s.param("load_factor_variable", "γ_Q"), s.snow.RoofKnM2, working.Stated("s_r", "mm", r.SpacingMm))
+		s.param("load_factor_dead", "γ_G"), dead, s.pitch, s.param("load_factor_variable", "γ_Q"), s.snow.SnowKnM2, working.Stated("s_r", "mm", r.SpacingMm))
 	b, h := working.Stated("b", "mm", r.WidthMm), working.Stated("h", "mm", r.HeightMm)
 	stress := working.Formula{Symbol: "σ_m", Unit: "N/mm²", Text: "w_r · L² / 8 / (b · h² / 6)", Source: en1995("6.1.6", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * square(x[1]) / 8 / (x[2] * square(x[3]) / 6) }, w, working.Stated("L", "mm", r.SpanMm), b, h)

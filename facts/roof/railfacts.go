@@ -11,31 +11,29 @@ import (
 type Rail struct {
 	working.Subject
 
-	CarriedBy      working.Text   `json:"carried_by" words:"what carries it: fixings or rails_below"`
-	Modules        working.Number `json:"modules" words:"modules on it"`
-	Fixings        working.Number `json:"fixings" words:"fixings that hold it"`
-	SpanMm         working.Number `json:"span_mm" words:"greatest distance between two fixings"`
-	SpanAllowedMm  working.Number `json:"span_allowed_mm" words:"largest span of the maker's table for the load on it"`
-	OverhangMm     working.Number `json:"overhang_mm" words:"longest free end beyond the last fixing"`
-	OverhangShare  working.Number `json:"overhang_over_span" words:"longest free end over the least span"`
-	OverhangMaxMm  working.Number `json:"overhang_allowed_mm" words:"longest free end that the maker allows"`
-	UpliftKnM      working.Number `json:"uplift_kn_per_m" words:"design line load away from the roof"`
-	DownKnM        working.Number `json:"down_kn_per_m" words:"design line load towards the roof"`
-	BeyondMm       working.Number `json:"end_beyond_modules_mm" words:"least length of rail beyond the outermost module"`
-	EndMinMm       working.Number `json:"end_beyond_clamp_min_mm" words:"length beyond the end clamp that the maker asks for"`
-	Breaks         working.Number `json:"breaks" words:"joints that let it move: sliding or open"`
-	UnbrokenM      working.Number `json:"unbroken_m" words:"longest piece without a break"`
-	UnbrokenMaxM   working.Number `json:"unbroken_max_m" words:"longest piece without a break that the maker allows"`
-	ExpansionMm    working.Number `json:"expansion_mm" words:"change of the longest piece over the range of temperature"`
-	JointGapMm     working.Number `json:"joint_gap_mm" words:"least gap at a break"`
-	AcrossBreaks   working.Number `json:"modules_across_breaks" words:"modules that lie over a break"`
-	BreakFixingMm  working.Number `json:"break_to_fixing_mm" words:"greatest distance from a break to the fixing on either side"`
-	EndClamps      working.Number `json:"end_clamps" words:"end clamps on it"`
-	EndClampsDue   working.Number `json:"end_clamps_due" words:"end clamps that its rows of modules need: two a row"`
-	MidClamps      working.Number `json:"mid_clamps" words:"mid clamps on it"`
-	MidClampsDue   working.Number `json:"mid_clamps_due" words:"mid clamps that its rows of modules need: one a gap"`
-	ModulesKnown   working.Flag   `json:"modules_known" words:"whether it is known which modules lie on it"`
-	FixingMaterial working.Text   `json:"material" words:"what it is made of"`
+	CarriedBy     working.Text   `json:"carried_by" words:"what carries it: fixings or rails_below"`
+	Modules       working.Number `json:"modules" words:"modules on it"`
+	Fixings       working.Number `json:"fixings" words:"fixings that hold it"`
+	SpanMm        working.Number `json:"span_mm" words:"greatest distance between two fixings"`
+	SpanAllowedMm working.Number `json:"span_allowed_mm" words:"largest span of the maker's table for the load on it"`
+	OverhangMm    working.Number `json:"overhang_mm" words:"longest free end beyond the last fixing"`
+	OverhangShare working.Number `json:"overhang_over_span" words:"longest free end over the least span"`
+	OverhangMaxMm working.Number `json:"overhang_allowed_mm" words:"longest free end that the maker allows"`
+	UpliftKnM     working.Number `json:"uplift_kn_per_m" words:"design line load away from the roof"`
+	DownKnM       working.Number `json:"down_kn_per_m" words:"design line load towards the roof"`
+	BeyondMm      working.Number `json:"end_beyond_modules_mm" words:"least length of rail beyond the outermost module"`
+	EndMinMm      working.Number `json:"end_beyond_clamp_min_mm" words:"length beyond the end clamp that the maker asks for"`
+	Breaks        working.Number `json:"breaks" words:"joints that let it move: sliding or open"`
+	UnbrokenM     working.Number `json:"unbroken_m" words:"longest piece without a break"`
+	UnbrokenMaxM  working.Number `json:"unbroken_max_m" words:"longest piece without a break that the maker allows"`
+	ExpansionMm   working.Number `json:"expansion_mm" words:"change of the longest piece over the range of temperature"`
+	JointGapMm    working.Number `json:"joint_gap_mm" words:"least gap at a break"`
+	AcrossBreaks  working.Number `json:"modules_across_breaks" words:"modules that lie over a break"`
+	BreakFixingMm working.Number `json:"break_to_fixing_mm" words:"greatest distance from a break to the fixing on either side"`
+	EndClamps     working.Number `json:"end_clamps" words:"end clamps on it"`
+	EndClampsDue  working.Number `json:"end_clamps_due" words:"end clamps that its rows of modules need: two a row"`
+	MidClamps     working.Number `json:"mid_clamps" words:"mid clamps on it"`
+	MidClampsDue  working.Number `json:"mid_clamps_due" words:"mid clamps that its rows of modules need: one a gap"`
 }
 
 func (s *slope) railFacts() []Rail {

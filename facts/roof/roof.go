@@ -65,10 +65,10 @@ type slope struct {
 	book book.Book
 
 	pitch  working.Number // of the plane
-	wind   pressure       // on the plane
-	snow   snow
-	dead   deadLoad
-	areal  arealLoads // on a square metre of slope
+	wind   Pressure       // on the plane
+	snow   Snow
+	dead   DeadLoad
+	areal  ArealLoads // on a square metre of slope
 	layout []laid     // modules where they lie, in the order of the document
 	bars   []bar      // rails with what they carry and what carries them
 }

@@ -6,18 +6,18 @@ import (
 	"sunclause/facts/working"
 )
 
-// snow is the snow on one plane.
-type snow struct {
-	Shape     working.Number `json:"snow_shape" words:"snow load shape coefficient"`
-	RoofKnM2  working.Number `json:"snow_kn_per_m2" words:"snow on a square metre of roof in plan"`
+// Snow is the snow on one plane.
+type Snow struct {
+	SnowShape working.Number `json:"snow_shape" words:"snow load shape coefficient"`
+	SnowKnM2  working.Number `json:"snow_kn_per_m2" words:"snow on a square metre of roof in plan"`
 	Obstacles working.Text   `json:"snow_obstruction" words:"what keeps snow from sliding off"`
 }
 
-func (s *slope) snowOn() snow {
-	w := snow{Obstacles: working.StatedText(s.doc.SnowObstruction), Shape: s.snowShape()}
+func (s *slope) snowOn() Snow {
+	w := Snow{Obstacles: working.StatedText(s.doc.SnowObstruction), SnowShape: s.snowShape()}
 	f := working.Formula{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2(3), (5.1)", working.Read)}
-	w.RoofKnM2 = f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
-		w.Shape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
+	w.SnowKnM2 = f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
+		w.SnowShape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
 	return w
 }
 

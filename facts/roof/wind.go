@@ -4,11 +4,10 @@ import (
 	"math"
 
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
-// pressure is the wind on one plane.
-type pressure struct {
+// Pressure is the wind on one plane.
+type Pressure struct {
 	Terrain    working.Text   `json:"terrain" words:"terrain category that counts"`
 	AltitudeF  working.Number `json:"wind_altitude_factor" words:"factor for the altitude of the site"`
 	VbMPerS    working.Number `json:"wind_vb_m_per_s" words:"basic wind velocity"`
@@ -21,8 +20,8 @@ type pressure struct {
 }
 
 // windOn works out the wind on the plane at the height of its ridge.
-func (s *slope) windOn() pressure {
-	p := pressure{Terrain: s.terrain()}
+func (s *slope) windOn() Pressure {
+	p := Pressure{Terrain: s.terrain()}
 	height := working.Stated("z_e", "m", s.doc.RidgeHeightM)
 	z0 := s.book.Keyed("terrain_categories", "category", p.Terrain, "z0_m", "z_0")
 	zMin := s.book.Keyed("terrain_categories", "category", p.Terrain, "zmin_m", "z_min")
@@ -45,7 +44,7 @@ func (s *slope) windOn() pressure {
 }
 
 // peak works out the velocity pressures.
-func (s *slope) peak(p *pressure) {
+func (s *slope) peak(p *Pressure) {
 	rho := s.param("air_density_kg_per_m3", "ρ")
 	p.BasicKnM2 = working.Formula{Symbol: "q_b", Unit: "kN/m²", Text: "ρ / 2 · v_b² / 1000", Source: en1991Wind("4.5, (4.10)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] / 2 * square(x[1]) / 1000 }, rho, p.VbMPerS)
@@ -74,10 +73,4 @@ func (s *slope) orography() working.Number {
 		return working.Unknown("c_o", "", flag.At())
 	}
 	return working.Figure("c_o", "", 1, "no significant orography", en1991Wind("4.3.3", working.Read)).ChosenBy(flag.At())
-}
-
-// metres takes a length that the document states in mm.
-func metres(symbol string, n schema.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "m", Text: symbol + "_mm / 1000", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] / 1000 }, working.Stated(symbol+"_mm", "mm", n))
 }

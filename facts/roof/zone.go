@@ -8,22 +8,22 @@ import (
 	"sunclause/facts/working"
 )
 
-// strips are the widths of the zones of raised suction of a duopitch roof, in
+// Strips are the widths of the zones of raised suction of a duopitch roof, in
 // plan: e/10 along the eaves and below the ridge by the wind onto the eaves,
 // e/10 along the gables by the wind onto a gable, e/4 for the corners.
-type strips struct {
+type Strips struct {
 	Eaves working.Number `json:"eaves_strip_m" words:"width in plan of the strips of raised suction along eaves and ridge"`
 	Gable working.Number `json:"gable_strip_m" words:"width in plan of the strips of raised suction along the gables"`
 }
 
 var figure78 = en1991Wind("7.2.5, figure 7.8", working.Memory)
 
-func (s *slope) strips() strips {
+func (s *slope) strips() Strips {
 	twice := working.Formula{Symbol: "h_2", Unit: "m", Text: "2 · h", Source: figure78}.Of(
 		func(x ...float64) float64 { return 2 * x[0] }, working.Stated("h", "m", s.doc.RidgeHeightM))
 	tenth := working.Formula{Symbol: "e_10", Unit: "m", Text: "e / 10", Source: figure78}
 	part := func(x ...float64) float64 { return x[0] / 10 }
-	return strips{
+	return Strips{
 		Eaves: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingLengthM), twice)),
 		Gable: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingWidthM), twice)),
 	}
