@@ -103,7 +103,7 @@ func TestOpenings(t *testing.T) {
 // TestNothingStated: what the document does not have is not known, and no panic.
 func TestNothingStated(t *testing.T) {
 	h := standard(t)
-	h.site, h.module, h.hook, h.screw, h.railSheet, h.rafters = object{}, h.module, object{}, object{}, object{}, object{}
+	h.site, h.hook, h.screw, h.railSheet, h.rafters = object{}, object{}, object{}, object{}, object{}
 	h.plane = object{}
 	f := h.derive(t)
 	if f.Fixings[0].UpliftKn.Known() || f.Modules[0].PullPa.Known() || f.Planes[0].SnowKnM2.Known() || f.Rails[0].SpanAllowedMm.Known() {
