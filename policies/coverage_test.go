@@ -35,6 +35,7 @@ var chapters = []chapter{
 	{"V", "Voltage of the array and window of the inverter", "pvstring", 19},
 	{"C", "Current, string fuses, reverse current", "pvstring", 18},
 	{"I", "DC isolators", "isolator", 15},
+	{"RF", "The roof: loads, fixings, places, covering", "roof", 56},
 }
 
 // TestCoveragePage keeps docs/coverage-gb.md true: every item of the list is
