@@ -7,10 +7,9 @@ import (
 
 func (s *slope) clampFacts() []Clamp {
 	all := make([]Clamp, len(s.doc.Clamps))
-	grips := s.grips()
 	torques := s.torques()
 	byHold := map[*schema.ClampHold]grip{}
-	for _, list := range grips {
+	for _, list := range s.clamps {
 		for _, g := range list {
 			byHold[g.hold] = g
 		}
@@ -25,7 +24,7 @@ func (s *slope) clampFacts() []Clamp {
 			}
 		}
 		s.sit(&all[i], doc, own)
-		s.pull(&all[i], own, grips)
+		s.pull(&all[i], own)
 		all[i].TorqueNM = working.Unknown("M", "N·m", "/commissioning/torques")
 		if t, ok := torques[doc.ID.Value]; ok {
 			all[i].TorqueNM = working.Stated("M", "N·m", t)
@@ -84,10 +83,10 @@ func (s *slope) sit(f *Clamp, doc *schema.Clamp, grips []grip) {
 }
 
 // pull is the load on the clamp: of each module it holds, the share of one clamp.
-func (s *slope) pull(f *Clamp, grips []grip, all map[string][]grip) {
+func (s *slope) pull(f *Clamp, grips []grip) {
 	var shares []working.Number
 	for _, g := range grips {
-		n := working.Counted("n_c", len(all[g.module.doc.ID.Value]), s.doc.Member("clamps"))
+		n := working.Counted("n_c", len(s.clamps[g.module.doc.ID.Value]), s.doc.Member("clamps"))
 		share := working.Formula{Symbol: "F_m", Unit: "kN", Text: "γ_Q · w_pull / 1000 · A / n_c", Source: combination}
 		shares = append(shares, share.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 * x[2] / x[3] },
 			s.param("load_factor_variable", "γ_Q"), g.module.pull, g.module.area, n))

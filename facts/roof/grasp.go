@@ -42,7 +42,6 @@ type timber struct {
 }
 
 func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load working.Number) Grasp {
-	screw := s.fixingSheet(doc.Screw)
 	noggin := s.nogginOf(doc)
 	t := s.timberOf(doc, noggin)
 	hook := func(symbol, unit string, of func(schema.HookDatasheet) schema.Number) working.Number {
@@ -72,9 +71,22 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 		func(x ...float64) float64 { return x[0] * (1 + x[1]/x[2]) }, load.As("F_d"),
 		hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
 		hook("c", "mm", func(h schema.HookDatasheet) schema.Number { return h.PivotDistanceMm }))
+	if g.InTimber.Known() && !g.InTimber.Value() {
+		g.notInTimber(doc.Member.At())
+		return g
+	}
+	screw := s.fixingSheet(doc.Screw)
 	s.spaces(&g, doc, screw, t)
 	s.withdraw(&g, doc, sheet, screw, t)
 	return g
+}
+
+// notInTimber leaves unknown what only screws in timber have.
+func (g *Grasp) notInTimber(at string) {
+	for _, n := range []*working.Number{&g.DiameterMm, &g.DepthMm, &g.DepthOverD, &g.EdgeOverD, &g.EndOverD, &g.SpacingOverD,
+		&g.ThicknessOverD, &g.WidthOverD, &g.WithdrawalKn, &g.TensionKn} {
+		*n = working.Unknown("n", "", at)
+	}
 }
 
 // spaces works out the distances of the screws in diameters.

@@ -16,6 +16,7 @@ type laid struct {
 	sheet *schema.Module
 	key   string // of the datasheet
 	box   box
+	edges borders
 	mass  working.Number // kg
 	area  working.Number // m²
 	dead  working.Number // kN/m² of the module alone
@@ -32,6 +33,7 @@ func (s *slope) lay() {
 	for i := range s.doc.Modules {
 		s.layout = append(s.layout, s.lain(&s.doc.Modules[i]))
 	}
+	s.clamps = s.grips()
 }
 
 func (s *slope) lain(m *schema.PlacedModule) laid {
@@ -56,6 +58,7 @@ func (s *slope) lain(m *schema.PlacedModule) laid {
 		long, short = short, long
 	}
 	l.box = rectangle(m.XMm, m.YMm, long, short)
+	l.edges = s.borders(l.box)
 	return l
 }
 

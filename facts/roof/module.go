@@ -42,7 +42,6 @@ type Module struct {
 
 func (s *slope) moduleFacts() []Module {
 	all := make([]Module, len(s.layout))
-	grips := s.grips()
 	for i := range s.layout {
 		m := &s.layout[i]
 		f := Module{
@@ -57,7 +56,7 @@ func (s *slope) moduleFacts() []Module {
 		f.WindZones, f.NetUplift, f.PullPa, f.UpliftKnM2 = m.zones, m.net, m.pull, m.uplift
 		f.PushPa = working.Formula{Symbol: "p_push", Unit: "Pa", Text: "1000 · p_k", Source: combination}.Of(
 			func(x ...float64) float64 { return 1000 * x[0] }, s.areal.Service)
-		s.hold(&f, m, grips[m.doc.ID.Value])
+		s.hold(&f, m, s.clamps[m.doc.ID.Value])
 		all[i] = f
 	}
 	return all
@@ -66,12 +65,12 @@ func (s *slope) moduleFacts() []Module {
 // place measures where the module lies.
 func (s *slope) place(f *Module, i int) {
 	m := &s.layout[i]
-	b := s.borders(m.box)
+	b := m.edges
 	f.EavesMm, f.TopMm, f.LeftMm, f.RightMm = b.eaves, b.ridge, b.left, b.right
 	f.InsideMm = working.Least("d_in", "mm", b.eaves, b.ridge, b.left, b.right)
-	f.EdgeMm = s.nearest("d_edge", m.box, isEdge)
+	f.EdgeMm = s.nearest("d_edge", m, isEdge)
 	f.PartyWalls = s.hasWalls()
-	f.PartyWallMm = s.nearest("d_wall", m.box, isWall)
+	f.PartyWallMm = s.nearest("d_wall", m, isWall)
 	f.Neighbours = working.Counted("n", len(s.layout)-1, s.doc.Member("modules"))
 	f.GapMm = s.gapOf(i)
 	f.Openings, f.OpeningMm = s.toOpenings(m.box)
@@ -107,15 +106,21 @@ func (s *slope) toOpenings(b box) (count, distance working.Number) {
 	if s.doc.Openings == nil {
 		return working.Unknown("n", "", at), working.Unknown("d_open", "mm", at)
 	}
-	var all []working.Number
+	var nearest box
 	for i := range s.doc.Openings {
-		all = append(all, distanceOf("d_"+s.doc.Openings[i].ID.Value, b, openingBox(&s.doc.Openings[i])))
+		o := openingBox(&s.doc.Openings[i])
+		if !o.known() { // it could be the nearest
+			return working.Counted("n", len(s.doc.Openings), at), working.Unknown("d_open", "mm", o.missing()...)
+		}
+		if i == 0 || apart(b, o) < apart(b, nearest) {
+			nearest = o
+		}
 	}
-	distance = working.Least("d_open", "mm", all...)
-	if len(all) == 0 {
-		distance = working.Unknown("d_open", "mm", at)
+	distance = working.Unknown("d_open", "mm", at)
+	if len(s.doc.Openings) > 0 {
+		distance = distanceOf("d_open", b, nearest)
 	}
-	return working.Counted("n", len(all), at), distance
+	return working.Counted("n", len(s.doc.Openings), at), distance
 }
 
 // distanceOf is the straight distance between two boxes with its working.

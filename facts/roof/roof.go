@@ -51,8 +51,8 @@ func Derive(in *schema.Installation, b book.Book) Facts {
 // joined adds the parts of one plane to a list, and makes it a stated list when
 // the plane states them.
 func joined[T any](all []T, stated bool, parts []T) []T {
-	if stated && all == nil {
-		all = []T{}
+	if all == nil && stated {
+		return parts
 	}
 	return append(all, parts...)
 }
@@ -71,10 +71,12 @@ type slope struct {
 	areal  ArealLoads // on a square metre of slope
 	layout []laid     // modules where they lie, in the order of the document
 	bars   []bar      // rails with what they carry and what carries them
+	sheets map[string]*schema.FixingDatasheet
+	clamps map[string][]grip // on each module, by its id
 }
 
 func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
-	s := &slope{in: in, doc: doc, book: b, pitch: working.Stated("α", "°", doc.PitchDeg)}
+	s := &slope{in: in, doc: doc, book: b, pitch: working.Stated("α", "°", doc.PitchDeg), sheets: map[string]*schema.FixingDatasheet{}}
 	s.wind = s.windOn()
 	s.snow = s.snowOn()
 	return s
@@ -83,12 +85,16 @@ func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
 // param takes a parameter of the rule set under a symbol.
 func (s *slope) param(name, symbol string) working.Number { return s.book.Number(name, symbol) }
 
-// fixingSheet finds the datasheet of a hook, screw, rail or clamp; a part that
-// names none has one whose members are all missing, for want of the reference.
+// fixingSheet finds the datasheet of a hook, screw, rail or clamp; nil when the
+// part names none.
 func (s *slope) fixingSheet(ref schema.Text) *schema.FixingDatasheet {
+	if sheet, ok := s.sheets[ref.Value]; ok {
+		return sheet
+	}
 	sheet, ok := s.in.Datasheets.Fixings[ref.Value]
 	if !ok {
 		return nil
 	}
+	s.sheets[ref.Value] = &sheet
 	return &sheet
 }

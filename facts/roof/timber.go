@@ -99,19 +99,16 @@ func (s *slope) offTimber(doc *schema.Fixing, noggin *schema.Noggin) working.Num
 	if doc.Member.Is("noggin") {
 		return s.offNoggin(doc, noggin)
 	}
-	at := s.acrossTimber(doc)
-	lines, missing := s.timberLines()
-	if missing != nil {
-		return working.Unknown("d_t", "mm", missing...)
-	}
 	f := working.Formula{Symbol: "d_t", Unit: "mm", Text: "distance to the nearest middle line", Source: working.ByDefinition, Lookup: true}
+	at := s.acrossTimber(doc)
+	if line := s.lineBelow(doc); line != nil {
+		return f.Of(func(x ...float64) float64 { return math.Abs(x[0] - x[1]) }, at, working.Stated("x_r", "mm", line.AtMm))
+	}
+	r := s.doc.Rafters
 	return f.Of(func(x ...float64) float64 {
-		best := math.Inf(1)
-		for _, line := range lines {
-			best = math.Min(best, math.Abs(line-x[0]))
-		}
-		return best
-	}, at, working.Stated("x_0", "mm", s.doc.Rafters.FirstMm), working.Stated("s_r", "mm", s.doc.Rafters.SpacingMm))
+		k := math.Max(0, math.Min(math.Round((x[0]-x[1])/x[2]), x[3]-1)) // the nearest of the n
+		return math.Abs(x[0] - x[1] - k*x[2])
+	}, at, working.Stated("x_0", "mm", r.FirstMm), working.Stated("s_r", "mm", r.SpacingMm), working.Stated("n_r", "", r.Count))
 }
 
 // acrossTimber is where a fixing stands square to the timbers.
@@ -122,29 +119,6 @@ func (s *slope) acrossTimber(doc *schema.Fixing) working.Number {
 		return working.Stated("x", "mm", doc.YMm)
 	}
 	return working.Stated("x", "mm", doc.XMm)
-}
-
-// timberLines are the middle lines of the timbers, evenly spaced or one by one.
-func (s *slope) timberLines() (lines []float64, missing []string) {
-	r := s.doc.Rafters
-	for _, l := range r.Lines {
-		lines = append(lines, l.AtMm.Value)
-	}
-	if lines != nil {
-		return lines, nil
-	}
-	for _, n := range []schema.Number{r.FirstMm, r.SpacingMm, r.Count} {
-		if !n.Stated() {
-			missing = append(missing, n.At())
-		}
-	}
-	if missing != nil {
-		return nil, missing
-	}
-	for k := 0; k < int(r.Count.Value) && k < 1000; k++ {
-		lines = append(lines, r.FirstMm.Value+float64(k)*r.SpacingMm.Value)
-	}
-	return lines, nil
 }
 
 // lineBelow is the timber below a fixing where the timbers are stated one by

@@ -2,7 +2,6 @@ package roof
 
 import (
 	"math"
-	"slices"
 
 	"sunclause/facts/book"
 	"sunclause/facts/working"
@@ -65,9 +64,9 @@ func (s *slope) zones(b borders) (columns, missing []string) {
 // loaded area. Between two pitches of the table EN 1991-1-4 has it interpolated;
 // beyond them the table has no answer.
 func (s *slope) suction(columns []string) working.Number {
-	shape := s.in.Roof.Shape
-	if !shape.Is("duopitch") { // the table holds for nothing else
-		return working.Unknown("c_pe", "", shape.At())
+	shape, top := s.in.Roof.Shape, s.doc.TopEdge
+	if !shape.Is("duopitch") || !top.Stated() || top.Is("mono_ridge") { // the table holds for nothing else
+		return working.Unknown("c_pe", "", shape.At(), top.At())
 	}
 	t, ok := s.book.Tables["duopitch_suction"]
 	if !ok {
@@ -84,18 +83,28 @@ func (s *slope) suction(columns []string) working.Number {
 }
 
 // between interpolates a column of the table over the pitch, and gives the
-// suction as a positive number. A cell without a number has no suction.
+// suction as a positive number; not a number where the table has no answer.
 func between(t *book.Table, pitch float64, column string) float64 {
-	rows := slices.Clone(t.Rows)
-	slices.SortFunc(rows, func(a, b map[string]any) int { return int(a["pitch_deg"].(float64) - b["pitch_deg"].(float64)) })
-	for i := 1; i < len(rows); i++ {
-		lo, hi := rows[i-1]["pitch_deg"].(float64), rows[i]["pitch_deg"].(float64)
-		if pitch < lo || pitch > hi {
-			continue
+	below, above := math.Inf(-1), math.Inf(1)
+	var low, high float64
+	for _, row := range t.Rows {
+		at, ok := row["pitch_deg"].(float64)
+		v, filled := row[column].(float64)
+		if !ok || !filled {
+			return math.NaN()
 		}
-		a, _ := rows[i-1][column].(float64)
-		b, _ := rows[i][column].(float64)
-		return -(a + (b-a)*(pitch-lo)/(hi-lo))
+		if at <= pitch && at > below {
+			below, low = at, v
+		}
+		if at >= pitch && at < above {
+			above, high = at, v
+		}
 	}
-	return math.NaN()
+	switch {
+	case math.IsInf(below, 0) || math.IsInf(above, 0):
+		return math.NaN()
+	case above == below:
+		return -low
+	}
+	return -(low + (high-low)*(pitch-below)/(above-below))
 }
