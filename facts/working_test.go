@@ -23,7 +23,7 @@ func TestPrintedWorkingIsTrue(t *testing.T) {
 			continue
 		}
 		for _, method := range methods {
-			f := facts.Derive(&d.Installation, rules(method))
+			f := facts.Derive(&d.Installation, withRoof(t, rules(method)))
 			checkNumbers(t, f)
 			everyNumber(f, func(path string, n working.Number) { checkWorking(t, file+": "+path, n) })
 		}
