@@ -1,7 +1,10 @@
 package roof_test
 
 import (
+	"encoding/json"
+	"maps"
 	"math"
+	"reflect"
 	"slices"
 	"testing"
 
@@ -9,6 +12,7 @@ import (
 
 	"sunclause/facts/roof"
 	"sunclause/facts/working"
+	"sunclause/schema"
 )
 
 // anyHouse is the standard house with its site, roof and row drawn at random.
@@ -192,5 +196,56 @@ func moved(r *rapid.T, what string, a, b working.Number, by float64) {
 	r.Helper()
 	if a.Known() != b.Known() || a.Known() && math.Abs(a.Value()+by-b.Value()) > 1e-6 {
 		r.Fatalf("%s: %v (%v) became %v (%v), want it moved by %v", what, a.Value(), a.Known(), b.Value(), b.Known(), by)
+	}
+}
+
+// TestDamaged leaves members out and changes numbers: nothing panics, and what is
+// known is finite, and what is not names what is missing.
+func TestDamaged(t *testing.T) {
+	rapid.Check(t, func(r *rapid.T) {
+		h := anyHouse(t, r)
+		for _, part := range []object{h.site, h.module, h.hook, h.screw, h.railSheet, h.rafters, h.plane} {
+			for _, name := range slices.Sorted(maps.Keys(part)) {
+				switch rapid.IntRange(0, 20).Draw(r, name) {
+				case 0:
+					delete(part, name)
+				case 1:
+					if _, isNumber := part[name].(float64); isNumber {
+						part[name] = rapid.SampledFrom([]float64{1e-9, 1, 1e9}).Draw(r, "value")
+					}
+				}
+			}
+		}
+		raw, _ := json.Marshal(h.document())
+		d, err := schema.Decode("house", raw)
+		if err != nil {
+			return
+		}
+		finite(r, reflect.ValueOf(roof.Derive(&d.Installation, h.book)))
+	})
+}
+
+// finite walks all numbers of the facts.
+func finite(r *rapid.T, v reflect.Value) {
+	if n, ok := v.Interface().(working.Number); ok {
+		if n.Known() && (math.IsNaN(n.Value()) || math.IsInf(n.Value(), 0) || len(n.Missing()) > 0) {
+			r.Fatalf("%s = %s is %v, missing %v", n.Symbol(), n.Formula(), n.Value(), n.Missing())
+		}
+		if !n.Known() && len(n.Missing()) == 0 {
+			r.Fatalf("%s = %s is not known, and nothing is missing", n.Symbol(), n.Formula())
+		}
+		return
+	}
+	switch v.Kind() {
+	case reflect.Slice:
+		for i := range v.Len() {
+			finite(r, v.Index(i))
+		}
+	case reflect.Struct:
+		for i := range v.NumField() {
+			if v.Type().Field(i).IsExported() {
+				finite(r, v.Field(i))
+			}
+		}
 	}
 }
