@@ -17,6 +17,7 @@ import (
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/roof"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
 	"sunclause/schema"
@@ -31,6 +32,7 @@ type rooms struct {
 	labels label.Facts
 	ac     accircuit.Facts
 	store  storage.Facts
+	top    roof.Facts
 	tests  commissioning.Facts
 	papers handover.Facts
 }
@@ -47,6 +49,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	r.labels = label.Derive(in, c, r.pv, r.cables, b)
 	r.ac = accircuit.Derive(in, c, r.pv, r.cables, b)
 	r.store = storage.Derive(in, c, r.pv, r.cables, b)
+	r.top = roof.Derive(in, b)
 	r.tests = commissioning.Derive(in, c, r.pv, r.cables, b)
 	r.papers = handover.Derive(in, c, r.pv, b)
 	f := r.lists()
@@ -65,7 +68,9 @@ func (r *rooms) lists() *Facts {
 		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,
 		Labels: r.labels.Labels, LabelPlaces: r.labels.Places,
 		Circuits: r.ac.Circuits, Boards: r.ac.Boards,
-		Batteries:   r.store.Batteries,
+		Batteries: r.store.Batteries,
+		Planes:    r.top.Planes, Modules: r.top.Modules, Rails: r.top.Rails, Fixings: r.top.Fixings, Clamps: r.top.Clamps,
+		Openings: r.top.Openings, Penetrations: r.top.Penetrations,
 		StringTests: r.tests.Strings, CombinerTests: r.tests.Combiners, CurveTests: r.tests.Curves,
 		InsulationTests: r.tests.Insulation, ContinuityTests: r.tests.Continuity,
 		CircuitTests: r.tests.Circuits, RCDTests: r.tests.RCDs, Instruments: r.tests.Instruments,

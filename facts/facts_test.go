@@ -74,8 +74,11 @@ func read(t testing.TB, file string) *schema.Installation {
 }
 
 // everyNumber visits each number of the facts, and each that it came from.
+// everyNumber visits every number of the facts and every number that they were
+// derived from; what several were derived from, once.
 func everyNumber(f *facts.Facts, visit func(path string, n working.Number)) {
-	walk(reflect.ValueOf(f).Elem(), "facts", visit)
+	seen := map[*working.Number]bool{}
+	walk(reflect.ValueOf(f).Elem(), "facts", func(path string, n working.Number) { descend(n, path, visit, seen) })
 }
 
 var numberType = reflect.TypeFor[working.Number]()
@@ -83,7 +86,7 @@ var numberType = reflect.TypeFor[working.Number]()
 func walk(v reflect.Value, path string, visit func(path string, n working.Number)) {
 	switch {
 	case v.Type() == numberType:
-		descend(v.Interface().(working.Number), path, visit)
+		visit(path, v.Interface().(working.Number))
 	case v.Kind() == reflect.Slice:
 		for i := range v.Len() {
 			walk(v.Index(i), path, visit)
@@ -100,10 +103,15 @@ func walk(v reflect.Value, path string, visit func(path string, n working.Number
 	}
 }
 
-func descend(n working.Number, path string, visit func(path string, n working.Number)) {
+func descend(n working.Number, path string, visit func(path string, n working.Number), seen map[*working.Number]bool) {
 	visit(path, n)
-	for _, in := range n.Inputs() {
-		descend(in, path+" ← "+in.Symbol(), visit)
+	inputs := n.Inputs()
+	if len(inputs) == 0 || seen[&inputs[0]] {
+		return
+	}
+	seen[&inputs[0]] = true
+	for _, in := range inputs {
+		descend(in, path+" ← "+in.Symbol(), visit, seen)
 	}
 }
 

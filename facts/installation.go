@@ -5,6 +5,7 @@ import (
 	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
 	"sunclause/facts/handover"
+	"sunclause/facts/roof"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
 	"sunclause/facts/working"
@@ -18,6 +19,8 @@ type Installation struct {
 	earthing.System
 	accircuit.Supply
 	storage.Provision
+	roof.Weather
+	roof.Survey
 	commissioning.Record
 	handover.Papers
 	handover.Connection
@@ -36,6 +39,7 @@ func (r *rooms) installation(in *schema.Installation, f *Facts) Installation {
 	v := Installation{
 		Subject: working.Subject{ID: "installation", At: "", Name: "the installation"},
 		Site:    r.surges.Site, System: r.earth.System, Supply: r.ac.Supply, Provision: r.store.Provision,
+		Weather: r.top.Weather, Survey: r.top.Survey,
 		Record: r.tests.Record, Papers: r.papers.Papers, Connection: r.papers.Connection,
 		Stage:      working.StatedText(in.Project.Stage),
 		Premises:   working.StatedText(in.Project.Premises),

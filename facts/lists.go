@@ -11,6 +11,7 @@ import (
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/roof"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
 )
@@ -42,6 +43,14 @@ type Facts struct {
 	Circuits    []accircuit.Circuit `json:"circuits" from:"/inverters" words:"AC circuits of the generators"`
 	Boards      []accircuit.Board   `json:"boards" from:"/ac/boards" words:"distribution boards"`
 	Batteries   []storage.Battery   `json:"batteries" from:"/storage/batteries" words:"batteries"`
+
+	Planes       []roof.Plane       `json:"planes" from:"/roof/planes" words:"planes of the roof"`
+	Modules      []roof.Module      `json:"modules" from:"/roof/planes" words:"modules where they lie on the roof"`
+	Rails        []roof.Rail        `json:"rails" from:"/roof/planes" words:"rails"`
+	Fixings      []roof.Fixing      `json:"fixings" from:"/roof/planes" words:"hooks and other fixings to the building"`
+	Clamps       []roof.Clamp       `json:"clamps" from:"/roof/planes" words:"clamps that hold the modules"`
+	Openings     []roof.Opening     `json:"openings" from:"/roof/planes" words:"roof windows, chimneys and whatever else comes through a plane"`
+	Penetrations []roof.Penetration `json:"penetrations" from:"/roof/planes" words:"places where something goes through the covering"`
 
 	StringTests     []commissioning.StringTest     `json:"string_tests" from:"/strings" words:"readings on PV strings, one for each string of the document"`
 	CombinerTests   []commissioning.CombinerTest   `json:"combiner_tests" from:"/commissioning/combiners" words:"polarity readings where strings are put in parallel"`

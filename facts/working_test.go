@@ -23,7 +23,7 @@ func TestPrintedWorkingIsTrue(t *testing.T) {
 			continue
 		}
 		for _, method := range methods {
-			f := facts.Derive(&d.Installation, rules(method))
+			f := facts.Derive(&d.Installation, withRoof(t, rules(method)))
 			checkNumbers(t, f)
 			everyNumber(f, func(path string, n working.Number) { checkWorking(t, file+": "+path, n) })
 		}
@@ -52,7 +52,7 @@ func TestWorkOut(t *testing.T) {
 	for text, want := range map[string]float64{
 		"1 + 2 · 3": 7, "10 · 49.5 · (1 + −0.25/100 · (−10 − 25))": 538.3125, "8 − 3 − 2": 3, "8 / 4 / 2": 1,
 		"−(2 + 1)": -3, "7 − −1": 8, "100 · (8 − 2) / 8": 75, "greatest of 2, −1, 1 + 2": 3, "least of 2, −1": -1,
-		"√(3² + 4²)": 5, "2 · |3 − 8|": 10, "ln(1) + 1": 1, "0": 0, "0.000000001 · 2": 2e-9,
+		"√(3² + 4²)": 5, "2 · |3 − 8|": 10, "2^−1 + ln(1) + cos(60)": 1, "4 · sin(30)²": 1, "0": 0, "0.000000001 · 2": 2e-9,
 	} {
 		if got, err := workOut(text); err != nil || math.Abs(got-want) > 1e-12 {
 			t.Errorf("%s = %v (%v), want %v", text, got, err, want)
@@ -65,8 +65,8 @@ func TestWorkOut(t *testing.T) {
 	}
 }
 
-// workOut works out a formula with numbers put in: + − · / √ ² ln, parentheses,
-// magnitudes, and the greatest or the least of a list.
+// workOut works out a formula with numbers put in: + − · / √ ² ^, parentheses,
+// magnitudes, ln, cos and sin of degrees, and the greatest or the least of a list.
 func workOut(text string) (v float64, err error) {
 	s := &sum{text}
 	defer func() {
@@ -148,7 +148,17 @@ func (s *sum) signed() float64 {
 	for s.takes("²") {
 		v *= v
 	}
+	if s.takes("^") {
+		return math.Pow(v, s.signed())
+	}
 	return v
+}
+
+// functions are those that formulas call; angles are in degrees.
+var functions = map[string]func(float64) float64{
+	"ln":  math.Log,
+	"cos": func(x float64) float64 { return math.Cos(x * math.Pi / 180) },
+	"sin": func(x float64) float64 { return math.Sin(x * math.Pi / 180) },
 }
 
 func (s *sum) value() float64 {
@@ -158,6 +168,11 @@ func (s *sum) value() float64 {
 			panic("a magnitude is not closed")
 		}
 		return math.Abs(v)
+	}
+	for name, of := range functions {
+		if s.takes(name) {
+			return of(s.value())
+		}
 	}
 	if s.takes("(") {
 		v := s.terms()

@@ -45,6 +45,7 @@ var chapters = []chapter{
 	{"H", "Papers and handover", "handover", 26},
 	{"N", "Network operator", "handover", 16},
 	{"B", "Building regulations and planning", "handover", 5},
+	{"RF", "The roof: loads, fixings, places, covering", "roof", 56},
 }
 
 // absent are the numbers that a list leaves out, from the first to the last.

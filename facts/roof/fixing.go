@@ -1,0 +1,182 @@
+package roof
+
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Fixing holds the facts of one hook or other fixing to the building.
+type Fixing struct {
+	working.Subject
+	Grasp
+
+	Kind             working.Text   `json:"kind" words:"what it is: hook, hanger_bolt, sheet_bracket, …"`
+	Rail             working.Text   `json:"rail" words:"rail it carries"`
+	Certified        working.Flag   `json:"certificate_names_standard" words:"whether its certificate names the standard for mounting kits"`
+	Material         working.Text   `json:"material" words:"what it is made of"`
+	ScrewMaterial    working.Text   `json:"screw_material" words:"what its screws are made of"`
+	TributaryMm      working.Number `json:"tributary_mm" words:"length of rail that it carries"`
+	UpliftKn         working.Number `json:"uplift_kn" words:"design load away from the roof"`
+	UpliftResistKn   working.Number `json:"uplift_resistance_kn" words:"design resistance away from the roof"`
+	DownKn           working.Number `json:"down_kn" words:"design load towards the roof"`
+	DownResistKn     working.Number `json:"down_resistance_kn" words:"design resistance towards the roof"`
+	AlongKn          working.Number `json:"along_kn" words:"design load down the slope"`
+	AlongResistKn    working.Number `json:"along_resistance_kn" words:"design resistance down the slope"`
+	OverTiles        working.Flag   `json:"over_tiles" words:"whether it passes over tiles or slates"`
+	RestsOnTile      working.Flag   `json:"rests_on_tile" words:"whether it bears on the tile below"`
+	MadeToRest       working.Flag   `json:"made_to_rest_on_tile" words:"whether its maker has it rest on the tile below"`
+	ClearanceMm      working.Number `json:"tile_clearance_mm" words:"clearance over the tile below, unloaded"`
+	ClearanceMinMm   working.Number `json:"tile_clearance_min_mm" words:"clearance over the tile that its maker asks for"`
+	DeflectionMm     working.Number `json:"deflection_mm" words:"how far it bends towards the tile under the characteristic load"`
+	ClearanceUnderMm working.Number `json:"tile_clearance_loaded_mm" words:"clearance over the tile below, under load"`
+	TileNotched      working.Flag   `json:"tile_notched" words:"whether the tile above it was notched to fit"`
+	TileLiesFlat     working.Flag   `json:"tile_lies_flat" words:"whether the tile above it lies as flat as before"`
+	Weathering       working.Text   `json:"weathering" words:"what keeps water out where it goes through the covering"`
+}
+
+func (s *slope) fixingFacts() []Fixing {
+	all := make([]Fixing, len(s.doc.Fixings))
+	for i := range s.doc.Fixings {
+		doc := &s.doc.Fixings[i]
+		sheet := s.fixingSheet(doc.Datasheet)
+		f := Fixing{
+			Subject:        working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "fixing " + doc.ID.Value},
+			Kind:           working.UnknownText(doc.Datasheet.At()),
+			Material:       working.UnknownText(doc.Datasheet.At()),
+			ScrewMaterial:  working.UnknownText(doc.Screw.At()),
+			Rail:           working.StatedText(doc.Rail),
+			Certified:      s.certified(sheet, doc.Datasheet),
+			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet, uplift),
+			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet, down),
+			AlongResistKn:  s.resistance("F_Rd", sheet, doc.Datasheet, alongSlope),
+		}
+		if sheet != nil {
+			f.Kind, f.Material = working.StatedText(sheet.Kind), working.StatedText(sheet.Material)
+		}
+		if screw := s.fixingSheet(doc.Screw); screw != nil {
+			f.ScrewMaterial = working.StatedText(screw.Material)
+		}
+		s.loadOn(&f, i)
+		s.overTile(&f, doc, sheet)
+		f.Grasp = s.graspOf(doc, sheet, f.UpliftKn)
+		all[i] = f
+	}
+	return all
+}
+
+// loadOn works out the loads on a fixing: of the length of rail from halfway to
+// the fixing before to halfway to the one after, or to the end of the rail.
+func (s *slope) loadOn(f *Fixing, i int) {
+	doc := &s.doc.Fixings[i]
+	r := s.barOf(doc.Rail)
+	if r == nil {
+		s.unrailed(f, doc)
+		return
+	}
+	f.TributaryMm = s.tributary(r, i)
+	lines, missing := s.linesAt(r, i)
+	if missing = append(missing, r.layers...); len(missing) > 0 {
+		f.UpliftKn, f.DownKn = working.Unknown("F_d", "kN", missing...), working.Unknown("F_down", "kN", missing...)
+		f.AlongKn, f.DeflectionMm = working.Unknown("F_along", "kN", missing...), working.Unknown("δ", "mm", missing...)
+		return
+	}
+	kc := s.param("rail_continuity_factor", "k_c")
+	on := func(symbol string, line working.Number) working.Number {
+		g := working.Formula{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
+		return g.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, kc, line, f.TributaryMm)
+	}
+	f.UpliftKn = on("F_d", working.Greatest("w_d", "kN/m", lines...))
+	f.DownKn = on("F_down", lineOf(s.areal.Down, r))
+	f.AlongKn = on("F_along", lineOf(s.areal.Along, r))
+	f.DeflectionMm = on("F_k", lineOf(s.areal.Service, r)) // as a force; overTile makes it a length
+}
+
+// unrailed works out the loads on a fixing that holds a module without a rail:
+// its share of the module.
+func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) {
+	f.TributaryMm = working.Unknown("a", "mm", doc.Rail.At())
+	var m *laid
+	n := 0
+	for i := range s.layout {
+		if doc.Module.Is(s.layout[i].doc.ID.Value) {
+			m = &s.layout[i]
+		}
+	}
+	for i := range s.doc.Fixings {
+		if m != nil && s.doc.Fixings[i].Module.Is(m.doc.ID.Value) {
+			n++
+		}
+	}
+	of := func(symbol string, areal working.Number) working.Number {
+		if m == nil {
+			return working.Unknown(symbol, "kN", doc.Rail.At())
+		}
+		g := working.Formula{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
+		return g.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, areal, m.area, working.Counted("n_f", n, s.doc.Member("fixings")))
+	}
+	up := s.areal.Down
+	if m != nil {
+		up = m.uplift
+	}
+	f.UpliftKn, f.DownKn = of("F_d", up), of("F_down", s.areal.Down)
+	f.AlongKn, f.DeflectionMm = of("F_along", s.areal.Along), of("F_k", s.areal.Service)
+}
+
+// tributary is the length of rail that a fixing carries.
+func (s *slope) tributary(r *bar, i int) working.Number {
+	before, after, first, last := s.neighbours(r, i)
+	x := s.fixingAt(r, i)
+	half := func(end bool) string {
+		if end {
+			return ""
+		}
+		return " / 2"
+	}
+	f := working.Formula{Symbol: "a", Unit: "mm", Text: "(x − x_a)" + half(first) + " + (x_b − x)" + half(last), Source: statics}
+	return f.Of(func(v ...float64) float64 {
+		a, b := v[0]-v[1], v[2]-v[0]
+		if !first {
+			a /= 2
+		}
+		if !last {
+			b /= 2
+		}
+		return a + b
+	}, x.As("x"), before.As("x_a"), after.As("x_b"))
+}
+
+// neighbours are the fixings before and after one on its rail, or the ends of
+// the rail.
+func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, last bool) {
+	before, after, first, last = r.from, r.to, true, true
+	for k, j := range r.fixings {
+		if j != i {
+			continue
+		}
+		if k > 0 {
+			before, first = s.fixingAt(r, r.fixings[k-1]), false
+		}
+		if k < len(r.fixings)-1 {
+			after, last = s.fixingAt(r, r.fixings[k+1]), false
+		}
+	}
+	return before, after, first, last
+}
+
+// linesAt are the line loads of the modules between the fixings beside one;
+// where none lies there, those of the whole rail.
+func (s *slope) linesAt(r *bar, i int) (lines []working.Number, missing []string) {
+	if missing = s.unplaced(r); len(missing) > 0 || len(r.modules) == 0 {
+		return nil, append(missing, s.doc.Member("modules"))
+	}
+	before, after, _, _ := s.neighbours(r, i)
+	for k, j := range r.modules {
+		if from, to, _, _ := r.along(s.layout[j].box); from.Value() < after.Value() && before.Value() < to.Value() {
+			lines = append(lines, r.line[k])
+		}
+	}
+	if lines == nil {
+		return r.line, nil
+	}
+	return lines, nil
+}

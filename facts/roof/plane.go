@@ -1,0 +1,170 @@
+package roof
+
+import (
+	"math"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Plane holds the facts of one plane of the roof.
+type Plane struct {
+	working.Subject
+	Pressure
+	Strips
+	Snow
+	DeadLoad
+	ArealLoads
+	Frame
+	Cover
+
+	PitchDeg     working.Number `json:"pitch_deg" words:"pitch, from the horizontal"`
+	Shape        working.Text   `json:"roof_shape" words:"shape of the roof as a whole"`
+	Openings     working.Number `json:"openings" words:"openings in it"`
+	Penetrations working.Number `json:"penetrations" words:"places where something goes through the covering"`
+	GapUnderMm   working.Number `json:"gap_under_modules_mm" words:"gap from the covering to the underside of the modules"`
+	ProjectionMm working.Number `json:"projection_mm" words:"how far the modules stand above the slope"`
+	TiltDeg      working.Number `json:"tilt_to_roof_deg" words:"angle between the modules and the plane"`
+	EngineerFor  working.Names  `json:"engineer_wanted_for" words:"what about it wants a structural engineer"`
+	EngineerWant working.Flag   `json:"engineer_wanted" words:"whether something about it wants a structural engineer"`
+}
+
+func (s *slope) planeFacts() Plane {
+	p := s.doc
+	f := Plane{
+		Subject:    working.Subject{ID: p.ID.Value, At: p.At(), Name: "plane " + p.ID.Value},
+		Pressure:   s.wind,
+		Strips:     s.strips(),
+		Snow:       s.snow,
+		DeadLoad:   s.dead,
+		ArealLoads: s.areal,
+		Frame:      s.frame(),
+		Cover:      s.cover(),
+
+		PitchDeg:     s.pitch,
+		Shape:        working.StatedText(s.in.Roof.Shape),
+		Openings:     working.Counted("n", len(p.Openings), p.Member("openings")),
+		Penetrations: working.Counted("n", len(p.Penetrations), p.Member("penetrations")),
+		GapUnderMm:   working.Stated("d_gap", "mm", p.GapUnderModulesMm),
+		ProjectionMm: working.Stated("d_up", "mm", p.ProjectionMm),
+		TiltDeg:      working.Stated("β", "°", p.TiltToRoofDeg),
+	}
+	if p.Openings == nil {
+		f.Openings = working.Unknown("n", "", p.Member("openings"))
+	}
+	if p.Penetrations == nil {
+		f.Penetrations = working.Unknown("n", "", p.Member("penetrations"))
+	}
+	s.wantsEngineer(&f)
+	return f
+}
+
+// wantsEngineer finds what about the roof the installer scheme leaves to a
+// structural engineer: what it names, as far as the document shows it.
+func (s *slope) wantsEngineer(f *Plane) {
+	p := s.doc
+	var found, missing []string
+	say := func(word string, stated schema.Pointer, is bool) {
+		if !stated.Stated() {
+			missing = append(missing, stated.At())
+		} else if is {
+			found = append(found, word)
+		}
+	}
+	limit := s.param("engineer_pitch_below_deg", "α")
+	if !limit.Known() {
+		missing = append(missing, limit.Missing()...)
+	}
+	say("hipped", s.in.Roof.Shape.Pointer, s.in.Roof.Shape.Is("hipped"))
+	say("pitch", p.PitchDeg.Pointer, p.PitchDeg.Value < limit.Value())
+	say("timber altered", p.Rafters.Altered.Pointer, p.Rafters.Altered.Yes())
+	say("valley", p.BottomEdge.Pointer, p.BottomEdge.Is("valley"))
+	hip, valley, dormer := false, false, false
+	for _, e := range p.Edges {
+		hip, valley = hip || e.Kind.Is("hip"), valley || e.Kind.Is("valley")
+	}
+	for _, o := range p.Openings {
+		dormer = dormer || o.Kind.Is("dormer")
+	}
+	for _, list := range []struct {
+		word, member string
+		stated, is   bool
+	}{{"hipped", "edges", p.Edges != nil, hip}, {"valley", "edges", p.Edges != nil, valley}, {"dormer", "openings", p.Openings != nil, dormer}} {
+		if !list.stated {
+			missing = append(missing, p.Member(list.member))
+		} else if list.is {
+			found = append(found, list.word)
+		}
+	}
+	switch {
+	case found != nil:
+		f.EngineerWant, f.EngineerFor = working.Is(true, p.At()), working.List(found...)
+	case missing != nil:
+		f.EngineerWant, f.EngineerFor = working.UnknownFlag(missing...), working.UnknownList(missing...)
+	default:
+		f.EngineerWant, f.EngineerFor = working.Is(false, p.At()), working.List()
+	}
+}
+
+// Frame is what carries the plane.
+type Frame struct {
+	Structure      working.Text   `json:"structure" words:"kind of structure"`
+	TimberEvidence working.Text   `json:"timber_evidence" words:"how the strength class is known"`
+	TimberDensity  working.Number `json:"timber_density_kg_per_m3" words:"characteristic density of the timber"`
+	FrameCondition working.Text   `json:"structure_condition" words:"condition of the timber"`
+	RafterSpacing  working.Number `json:"rafter_spacing_mm" words:"distance of the rafters from middle to middle"`
+	BendingBefore  working.Number `json:"rafter_bending_before" words:"bending stress over strength in a rafter without the array"`
+	BendingAfter   working.Number `json:"rafter_bending" words:"bending stress over strength in a rafter with the array"`
+}
+
+func (s *slope) frame() Frame {
+	r := s.doc.Rafters
+	roof := s.dead.RoofDead
+	loaded := working.Sum("g_all", "kN/m²", roof, s.dead.ArrayKnM2)
+	return Frame{
+		Structure:      working.StatedText(r.Structure),
+		TimberEvidence: working.StatedText(r.TimberEvidence),
+		TimberDensity:  s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3),
+		FrameCondition: working.StatedText(r.Condition),
+		RafterSpacing:  working.Stated("s_r", "mm", r.SpacingMm),
+		BendingBefore:  s.bending(roof),
+		BendingAfter:   s.bending(loaded),
+	}
+}
+
+// bending is the stress in a rafter as a simple beam between its supports, under
+// dead load and snow, over what its timber bears.
+func (s *slope) bending(dead working.Number) working.Number {
+	r := s.doc.Rafters
+	w := working.Formula{Symbol: "w_r", Unit: "kN/m", Text: "(γ_G · " + dead.Symbol() + " · cos(α) + γ_Q · s · cos(α)²) · s_r / 1000", Source: combination}.Of(
+		func(x ...float64) float64 { return (x[0]*x[1]*cos(x[2]) + x[3]*x[4]*square(cos(x[2]))) * x[5] / 1000 },
+		s.param("load_factor_dead", "γ_G"), dead, s.pitch, s.param("load_factor_variable", "γ_Q"), s.snow.SnowKnM2, working.Stated("s_r", "mm", r.SpacingMm))
+	b, h := working.Stated("b", "mm", r.WidthMm), working.Stated("h", "mm", r.HeightMm)
+	stress := working.Formula{Symbol: "σ_m", Unit: "N/mm²", Text: "w_r · L² / 8 / (b · h² / 6)", Source: en1995("6.1.6", working.Memory)}.Of(
+		func(x ...float64) float64 { return x[0] * square(x[1]) / 8 / (x[2] * square(x[3]) / 6) }, w, working.Stated("L", "mm", r.SpanMm), b, h)
+	strength := working.Formula{Symbol: "f_md", Unit: "N/mm²", Text: "k_mod · k_sys · k_h · f_mk / γ_M", Source: en1995("2.4.1, 3.2, 6.6", working.Read)}.Of(
+		func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] / x[4] },
+		s.duration("snow_load_duration"), s.system(), depthFactor(h), s.material("bending_n_per_mm2", "f_mk", r.TimberClass, r.TimberBendingNPerMm2), s.param("timber_factor", "γ_M"))
+	return working.Formula{Symbol: "σ/f", Text: "σ_m / f_md", Source: en1995("6.1.6", working.Memory)}.Of(
+		func(x ...float64) float64 { return x[0] / x[1] }, stress, strength)
+}
+
+// system is 1.1 where battens spread the load over rafters no more than 610 mm
+// apart.
+func (s *slope) system() working.Number {
+	share, spacing := s.doc.Rafters.BattensShareLoad, s.doc.Rafters.SpacingMm
+	if !share.Stated() || !spacing.Stated() {
+		return working.Unknown("k_sys", "", share.At(), spacing.At())
+	}
+	k := 1.0
+	if share.Value && spacing.Value <= 610 {
+		k = 1.1
+	}
+	return working.Figure("k_sys", "", k, "battens that share the load", en1995("6.6", working.Read)).ChosenBy(share.At())
+}
+
+// depthFactor raises the bending strength of shallow timber.
+func depthFactor(h working.Number) working.Number {
+	f := working.Formula{Symbol: "k_h", Text: "(150 / h)^0.2, at most 1.3, and 1 from 150 mm", Source: en1995("3.2(3), (3.1)", working.Memory), Lookup: true}
+	return f.Of(func(x ...float64) float64 { return math.Max(1, math.Min(math.Pow(150/x[0], 0.2), 1.3)) }, h)
+}

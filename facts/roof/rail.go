@@ -1,0 +1,147 @@
+package roof
+
+import (
+	"math"
+	"slices"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// bar is one rail with what it carries and what carries it. Along is its own
+// direction, across the other.
+type bar struct {
+	doc      *schema.Rail
+	across   bool           // it runs across the slope
+	at       working.Number // its middle line
+	from, to working.Number // its ends
+	modules  []int          // that lie on it, in the order of the document
+	width    []working.Number
+	line     []working.Number // design load away from the roof of each module on it, kN/m
+	fixings  []int            // that hold it, along the rail
+	layers   []string         // what keeps the load on it from being known
+}
+
+// carry finds what lies on each rail and what holds it.
+func (s *slope) carry() {
+	upper, unsaid := s.layers()
+	for i := range s.doc.Rails {
+		doc := &s.doc.Rails[i]
+		r := bar{doc: doc, across: doc.Direction.Is("across_slope"), layers: unsaid}
+		x, y := working.Stated("x", "mm", doc.XMm), working.Stated("y", "mm", doc.YMm)
+		r.at, r.from = y, x
+		if !r.across {
+			r.at, r.from = x, y
+		}
+		r.to = working.Sum("x_end", "mm", r.from.As("x_0"), working.Stated("l_rail", "mm", doc.LengthMm))
+		if len(upper) == 0 || slices.Contains(upper, i) {
+			s.under(&r, i)
+		}
+		s.held(&r)
+		s.bars = append(s.bars, r)
+	}
+	for i := range s.bars {
+		s.share(&s.bars[i], i)
+	}
+}
+
+// layers finds the rails that lie on other rails. The load of the rails below
+// them comes in points that are not worked out here.
+func (s *slope) layers() (upper []int, missing []string) {
+	for i, r := range s.doc.Rails {
+		if !r.CarriedBy.Stated() || r.CarriedBy.Is("rails_below") {
+			missing = append(missing, r.CarriedBy.At())
+		}
+		if r.CarriedBy.Is("rails_below") {
+			upper = append(upper, i)
+		}
+	}
+	return upper, missing
+}
+
+// along gives the ends of a box in the direction of the rail, and square to it.
+func (r *bar) along(b box) (from, to, low, high working.Number) {
+	if r.across {
+		return b.left, b.right, b.bottom, b.top
+	}
+	return b.bottom, b.top, b.left, b.right
+}
+
+// under finds the modules that the rail runs below.
+func (s *slope) under(r *bar, i int) {
+	if !r.to.Known() {
+		return
+	}
+	for j := range s.layout {
+		m := &s.layout[j]
+		if !m.box.known() {
+			continue
+		}
+		from, to, low, high := r.along(m.box)
+		if low.Value() <= r.at.Value() && r.at.Value() <= high.Value() && from.Value() < r.to.Value() && r.from.Value() < to.Value() {
+			r.modules = append(r.modules, j)
+			m.bars = append(m.bars, i)
+		}
+	}
+}
+
+// share works out what part of each module lies on the rail: between two rails
+// by the law of the lever, between more of them in equal parts.
+func (s *slope) share(r *bar, i int) {
+	for _, j := range r.modules {
+		m := &s.layout[j]
+		_, _, low, high := r.along(m.box)
+		low, high = low.As("y_0"), high.As("y_1")
+		var t working.Number
+		if len(m.bars) == 2 {
+			other := m.bars[0] + m.bars[1] - i
+			t = working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) · lever of the other rail about the middle of the module, over the distance of the two", Source: statics, Lookup: true}.Of(
+				func(x ...float64) float64 {
+					return (x[1] - x[0]) * math.Abs((x[3]-(x[0]+x[1])/2)/(x[3]-x[2]))
+				}, low, high, r.at.As("y_rail"), s.bars[other].at.As("y_other"))
+		} else {
+			t = working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) / n_rails", Source: beams}.Of(
+				func(x ...float64) float64 { return (x[1] - x[0]) / x[2] }, low, high, working.Counted("n_rails", len(m.bars), m.doc.At()))
+		}
+		r.width = append(r.width, t)
+		r.line = append(r.line, working.Formula{Symbol: "w_d", Unit: "kN/m", Text: "u · t / 1000", Source: statics}.Of(
+			func(x ...float64) float64 { return x[0] * x[1] / 1000 }, m.uplift, t))
+	}
+}
+
+// held finds the fixings of the rail, in their order along it.
+func (s *slope) held(r *bar) {
+	for i := range s.doc.Fixings {
+		if s.doc.Fixings[i].Rail.Is(r.doc.ID.Value) {
+			r.fixings = append(r.fixings, i)
+		}
+	}
+	slices.SortStableFunc(r.fixings, func(a, b int) int {
+		x, y := s.fixingAt(r, a), s.fixingAt(r, b)
+		switch {
+		case x.Value() < y.Value():
+			return -1
+		case x.Value() > y.Value():
+			return 1
+		}
+		return 0
+	})
+}
+
+// fixingAt is where a fixing stands along a rail.
+func (s *slope) fixingAt(r *bar, i int) working.Number {
+	if f := &s.doc.Fixings[i]; r.across {
+		return working.Stated("x", "mm", f.XMm)
+	}
+	return working.Stated("x", "mm", s.doc.Fixings[i].YMm)
+}
+
+// barOf finds a rail by the reference to it.
+func (s *slope) barOf(ref schema.Text) *bar {
+	for i := range s.bars {
+		if ref.Is(s.bars[i].doc.ID.Value) {
+			return &s.bars[i]
+		}
+	}
+	return nil
+}

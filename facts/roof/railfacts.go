@@ -1,0 +1,165 @@
+package roof
+
+import (
+	"math"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Rail holds the facts of one rail.
+type Rail struct {
+	working.Subject
+
+	CarriedBy     working.Text   `json:"carried_by" words:"what carries it: fixings or rails_below"`
+	Modules       working.Number `json:"modules" words:"modules on it"`
+	Fixings       working.Number `json:"fixings" words:"fixings that hold it"`
+	SpanMm        working.Number `json:"span_mm" words:"greatest distance between two fixings"`
+	SpanAllowedMm working.Number `json:"span_allowed_mm" words:"largest span of the maker's table for the load on it"`
+	OverhangMm    working.Number `json:"overhang_mm" words:"longest free end beyond the last fixing"`
+	OverhangShare working.Number `json:"overhang_over_span" words:"longest free end over the least span"`
+	OverhangMaxMm working.Number `json:"overhang_allowed_mm" words:"longest free end that the maker allows"`
+	UpliftKnM     working.Number `json:"uplift_kn_per_m" words:"design line load away from the roof"`
+	DownKnM       working.Number `json:"down_kn_per_m" words:"design line load towards the roof"`
+	BeyondMm      working.Number `json:"end_beyond_modules_mm" words:"least length of rail beyond the outermost module"`
+	EndMinMm      working.Number `json:"end_beyond_clamp_min_mm" words:"length beyond the end clamp that the maker asks for"`
+	Breaks        working.Number `json:"breaks" words:"joints that let it move: sliding or open"`
+	UnbrokenM     working.Number `json:"unbroken_m" words:"longest piece without a break"`
+	UnbrokenMaxM  working.Number `json:"unbroken_max_m" words:"longest piece without a break that the maker allows"`
+	ExpansionMm   working.Number `json:"expansion_mm" words:"change of the longest piece over the range of temperature"`
+	JointGapMm    working.Number `json:"joint_gap_mm" words:"least gap at a break"`
+	AcrossBreaks  working.Number `json:"modules_across_breaks" words:"modules that lie over a break"`
+	BreakFixingMm working.Number `json:"break_to_fixing_mm" words:"greatest distance from a break to the fixing on either side"`
+	EndClamps     working.Number `json:"end_clamps" words:"end clamps on it"`
+	EndClampsDue  working.Number `json:"end_clamps_due" words:"end clamps that its rows of modules need: two a row"`
+	MidClamps     working.Number `json:"mid_clamps" words:"mid clamps on it"`
+	MidClampsDue  working.Number `json:"mid_clamps_due" words:"mid clamps that its rows of modules need: one a gap"`
+}
+
+func (s *slope) railFacts() []Rail {
+	all := make([]Rail, len(s.bars))
+	for i := range s.bars {
+		r := &s.bars[i]
+		sheet := s.fixingSheet(r.doc.Datasheet)
+		f := Rail{
+			Subject:       working.Subject{ID: r.doc.ID.Value, At: r.doc.At(), Name: "rail " + r.doc.ID.Value},
+			CarriedBy:     working.StatedText(r.doc.CarriedBy),
+			OverhangMaxMm: sheetNumber("c_max", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.CantileverMaxMm }),
+			EndMinMm:      sheetNumber("c_end", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.EndBeyondClampMinMm }),
+			UnbrokenMaxM:  sheetNumber("L_max", "m", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ContinuousMaxM }),
+		}
+		s.bear(&f, r)
+		s.span(&f, r)
+		s.move(&f, r, sheet)
+		s.clampsOn(&f, r)
+		f.SpanAllowedMm = s.spanAllowed(&f, r, sheet)
+		all[i] = f
+	}
+	return all
+}
+
+// bear works out what lies on the rail.
+func (s *slope) bear(f *Rail, r *bar) {
+	at := s.doc.Member("modules")
+	f.Modules = working.Counted("n", len(r.modules), at)
+	missing := s.unplaced(r)
+	if missing != nil {
+		f.Modules = working.Unknown("n", "", missing...)
+	}
+	missing = append(missing, r.layers...)
+	if missing != nil || len(r.modules) == 0 {
+		missing = append(missing, at)
+		f.UpliftKnM, f.DownKnM = working.Unknown("w_d", "kN/m", missing...), working.Unknown("p_d", "kN/m", missing...)
+	} else {
+		f.UpliftKnM = working.Greatest("w_d", "kN/m", r.line...)
+		f.DownKnM = lineOf(s.areal.Down, r)
+	}
+	var beyond []working.Number
+	for _, j := range r.modules {
+		from, to, _, _ := r.along(s.layout[j].box)
+		less := working.Formula{Symbol: "c_end", Unit: "mm", Text: "x_a − x_b", Source: working.ByDefinition}
+		minus := func(x ...float64) float64 { return x[0] - x[1] }
+		beyond = append(beyond, less.Of(minus, from.As("x_a"), r.from.As("x_b")), less.Of(minus, r.to.As("x_a"), to.As("x_b")))
+	}
+	f.BeyondMm = working.Least("c_end", "mm", beyond...)
+	if len(beyond) == 0 {
+		f.BeyondMm = working.Unknown("c_end", "mm", append(missing, at)...)
+	}
+}
+
+// unplaced names what keeps it from being known which modules lie on the rail.
+func (s *slope) unplaced(r *bar) []string {
+	missing := r.to.Missing()
+	if s.doc.Modules == nil {
+		missing = append(missing, s.doc.Member("modules"))
+	}
+	for i := range s.layout {
+		if b := s.layout[i].box; !b.known() {
+			missing = append(missing, b.missing()...)
+		}
+	}
+	return missing
+}
+
+// lineOf is a load on a square metre of modules as a load on a metre of rail.
+func lineOf(areal working.Number, r *bar) working.Number {
+	f := working.Formula{Symbol: "p_line", Unit: "kN/m", Text: areal.Symbol() + " · t / 1000", Source: statics}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, areal, working.Greatest("t", "mm", r.width...))
+}
+
+// move works out the joints: what the rail grows by, and whether they let it.
+func (s *slope) move(f *Rail, r *bar, sheet *schema.FixingDatasheet) {
+	if at := r.doc.Member("joints"); r.doc.Joints == nil {
+		f.noJoints(at)
+		return
+	}
+	var breaks []schema.RailJoint
+	for _, j := range r.doc.Joints {
+		if !j.Kind.Stated() {
+			f.noJoints(j.Kind.At())
+			return
+		}
+		if !j.Kind.Is("rigid") {
+			breaks = append(breaks, j)
+		}
+	}
+	f.Breaks = working.Counted("n", len(breaks), r.doc.Member("joints"))
+	f.UnbrokenM = unbroken(r, breaks)
+	rate := sheetNumber("α_T", "µm/(m·K)", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ExpansionUmPerMPerK })
+	f.ExpansionMm = working.Formula{Symbol: "ΔL", Unit: "mm", Text: "α_T · L · ΔT / 1000", Source: working.Source{Document: "thermal expansion", How: working.Definition}}.Of(
+		func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, rate, f.UnbrokenM, s.param("rail_temperature_range_k", "ΔT"))
+	s.atBreaks(f, r, breaks)
+}
+
+// noJoints leaves what hangs on the joints unknown.
+func (f *Rail) noJoints(at string) {
+	for _, n := range []*working.Number{&f.Breaks, &f.UnbrokenM, &f.ExpansionMm, &f.JointGapMm, &f.AcrossBreaks, &f.BreakFixingMm} {
+		*n = working.Unknown("n", "", at)
+	}
+}
+
+// unbroken is the longest piece of rail between two breaks or ends.
+func unbroken(r *bar, breaks []schema.RailJoint) working.Number {
+	f := working.Formula{Symbol: "L", Unit: "m", Text: "longest of the pieces between the breaks / 1000", Source: working.ByDefinition, Lookup: true}
+	inputs := []working.Number{working.Stated("l_rail", "mm", r.doc.LengthMm)}
+	for _, j := range breaks {
+		inputs = append(inputs, working.Stated("x_j", "mm", j.AtMm))
+	}
+	return f.Of(func(x ...float64) float64 {
+		longest := 0.0
+		for i := range x { // from each break, or the start, to the next, or the end
+			from := 0.0
+			if i > 0 {
+				from = x[i]
+			}
+			next := x[0]
+			for _, to := range x[1:] {
+				if to > from {
+					next = math.Min(next, to)
+				}
+			}
+			longest = math.Max(longest, next-from)
+		}
+		return longest / 1000
+	}, inputs...)
+}

@@ -1,0 +1,100 @@
+// Package roof derives the facts of the roof that carries the modules: wind and
+// snow on it, what they ask of modules, clamps, rails, fixings and screws, where
+// everything lies, and what was done to the covering.
+//
+// The figures are an indication from the members of the document. They are not a
+// structural design, and do not replace the check of a competent person.
+package roof
+
+import (
+	"sunclause/facts/book"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Facts are what this room knows of an installation.
+type Facts struct {
+	Weather      Weather
+	Survey       Survey
+	Planes       []Plane
+	Modules      []Module
+	Rails        []Rail
+	Fixings      []Fixing
+	Clamps       []Clamp
+	Openings     []Opening
+	Penetrations []Penetration
+}
+
+// Derive derives the facts of the roof, plane by plane. A list is nil when no
+// plane of the document states such parts.
+func Derive(in *schema.Installation, b book.Book) Facts {
+	all := Facts{Weather: weatherOf(in), Survey: surveyOf(in)}
+	if in.Roof.Planes == nil {
+		return all
+	}
+	all.Planes = []Plane{}
+	for i := range in.Roof.Planes {
+		s := slopeOf(in, &in.Roof.Planes[i], b)
+		s.lay()
+		s.load()
+		all.Planes = append(all.Planes, s.planeFacts())
+		all.Modules = joined(all.Modules, s.doc.Modules != nil, s.moduleFacts())
+		all.Rails = joined(all.Rails, s.doc.Rails != nil, s.railFacts())
+		all.Fixings = joined(all.Fixings, s.doc.Fixings != nil, s.fixingFacts())
+		all.Clamps = joined(all.Clamps, s.doc.Clamps != nil, s.clampFacts())
+		all.Openings = joined(all.Openings, s.doc.Openings != nil, s.openingFacts())
+		all.Penetrations = joined(all.Penetrations, s.doc.Penetrations != nil, s.penetrationFacts())
+	}
+	return all
+}
+
+// joined adds the parts of one plane to a list, and makes it a stated list when
+// the plane states them.
+func joined[T any](all []T, stated bool, parts []T) []T {
+	if all == nil && stated {
+		return parts
+	}
+	return append(all, parts...)
+}
+
+// slope is one plane at work: what the document states of it, and what has been
+// derived from it so far.
+type slope struct {
+	in   *schema.Installation
+	doc  *schema.Plane
+	book book.Book
+
+	pitch  working.Number // of the plane
+	wind   Pressure       // on the plane
+	snow   Snow
+	dead   DeadLoad
+	areal  ArealLoads // on a square metre of slope
+	layout []laid     // modules where they lie, in the order of the document
+	bars   []bar      // rails with what they carry and what carries them
+	sheets map[string]*schema.FixingDatasheet
+	clamps map[string][]grip // on each module, by its id
+}
+
+func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
+	s := &slope{in: in, doc: doc, book: b, pitch: working.Stated("α", "°", doc.PitchDeg), sheets: map[string]*schema.FixingDatasheet{}}
+	s.wind = s.windOn()
+	s.snow = s.snowOn()
+	return s
+}
+
+// param takes a parameter of the rule set under a symbol.
+func (s *slope) param(name, symbol string) working.Number { return s.book.Number(name, symbol) }
+
+// fixingSheet finds the datasheet of a hook, screw, rail or clamp; nil when the
+// part names none.
+func (s *slope) fixingSheet(ref schema.Text) *schema.FixingDatasheet {
+	if sheet, ok := s.sheets[ref.Value]; ok {
+		return sheet
+	}
+	sheet, ok := s.in.Datasheets.Fixings[ref.Value]
+	if !ok {
+		return nil
+	}
+	s.sheets[ref.Value] = &sheet
+	return &sheet
+}

@@ -1,0 +1,92 @@
+package roof
+
+import (
+	"math"
+
+	"sunclause/facts/working"
+)
+
+// Snow is the snow on one plane.
+type Snow struct {
+	SnowShape working.Number `json:"snow_shape" words:"snow load shape coefficient"`
+	SnowKnM2  working.Number `json:"snow_kn_per_m2" words:"snow on a square metre of roof in plan"`
+	Obstacles working.Text   `json:"snow_obstruction" words:"what keeps snow from sliding off"`
+}
+
+func (s *slope) snowOn() Snow {
+	w := Snow{Obstacles: working.StatedText(s.doc.SnowObstruction), SnowShape: s.snowShape()}
+	f := working.Formula{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2(3), (5.1)", working.Read)}
+	w.SnowKnM2 = f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
+		w.SnowShape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
+	return w
+}
+
+// snowShape is the greatest shape coefficient: of snow as it falls, as it drifts
+// over the ridge, held back by an obstruction, or drifted against a wall.
+func (s *slope) snowShape() working.Number {
+	fallen := working.Formula{Symbol: "μ_1", Text: "μ_1 by the pitch α", Source: en1991Snow("5.3.2, table 5.2", working.Read), Lookup: true}.Of(
+		func(x ...float64) float64 { return shape(0.8, x[0]) }, s.pitch)
+	drifted := working.Formula{Symbol: "μ_d", Text: "μ by the pitch α with its peak μ_p", Source: en1991Snow("5.3.3 and national annexes", working.Memory), Lookup: true}.Of(
+		func(x ...float64) float64 { return shape(x[1], x[0]) }, s.pitch, s.param("snow_drifted_peak", "μ_p"))
+	cases := []working.Number{fallen, drifted}
+	switch held := s.doc.SnowObstruction; {
+	case !held.Stated():
+		return working.Unknown("μ", "", held.At())
+	case !held.Is("none"):
+		cases = append(cases, working.Figure("μ_held", "", 0.8, "snow that cannot slide off", en1991Snow("5.3.2(2)", working.Memory)).ChosenBy(held.At()))
+	}
+	if s.doc.SnowDrift.Stated() {
+		cases = append(cases, s.againstWall())
+	} else if at := s.wallAt(); at != nil {
+		return working.Unknown("μ", "", append(at, s.doc.SnowDrift.At())...)
+	}
+	return working.Greatest("μ", "", cases...)
+}
+
+// shape is the shape coefficient of a plane: 0.8 on gentle slopes, rising to a
+// peak at 30° where snow drifts over the ridge, and falling to nothing at 60°.
+func shape(peak, pitch float64) float64 {
+	switch {
+	case pitch <= 15:
+		return 0.8
+	case pitch <= 30:
+		return 0.8 + (peak-0.8)*(pitch-15)/15
+	}
+	return math.Max(0, peak*(60-pitch)/30)
+}
+
+// againstWall is the shape coefficient of a drift against a step or parapet.
+func (s *slope) againstWall() working.Number {
+	d := s.doc.SnowDrift
+	h, b1, b2 := working.Stated("h", "m", d.HeightM), working.Stated("b_1", "m", d.LengthB1M), working.Stated("b_2", "m", d.LengthB2M)
+	src := en1991Snow("B.4", working.Read)
+	high := working.Formula{Symbol: "h_5", Unit: "m", Text: "5 · h", Source: src}.Of(func(x ...float64) float64 { return 5 * x[0] }, h)
+	length := working.Least("l_s", "m", high, b1, working.Figure("15", "m", 15, "longest drift", src))
+	sk := working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2)
+	byHeight := working.Formula{Symbol: "μ_h", Text: "2 · h / s_k", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, h, sk)
+	byLength := working.Formula{Symbol: "μ_l", Text: "2 · b_2 / l_s", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, b2, length)
+	return working.Least("μ_w", "", byHeight, byLength, working.Figure("8", "", 8, "greatest coefficient", src))
+}
+
+// wallAt names the sides and lines of the plane against which snow may drift.
+func (s *slope) wallAt() []string {
+	var at []string
+	p := s.doc
+	if p.TopEdge.Is("abutment") {
+		at = append(at, p.TopEdge.At())
+	}
+	if p.BottomEdge.Is("abutment") || p.BottomEdge.Is("parapet") {
+		at = append(at, p.BottomEdge.At())
+	}
+	for _, e := range p.Edges {
+		if e.Kind.Is("abutment") || e.Kind.Is("parapet") {
+			at = append(at, e.Kind.At())
+		}
+	}
+	for _, side := range []string{p.LeftEdge.Value, p.RightEdge.Value} {
+		if side == "abutment" {
+			at = append(at, p.LeftEdge.At(), p.RightEdge.At())
+		}
+	}
+	return at
+}

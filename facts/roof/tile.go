@@ -1,0 +1,49 @@
+package roof
+
+import (
+	"strings"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// overTile works out what the fixing does to the tiles.
+func (s *slope) overTile(f *Fixing, doc *schema.Fixing, sheet *schema.FixingDatasheet) {
+	f.OverTiles = s.tiled()
+	f.RestsOnTile = working.StatedFlag(doc.RestsOnTile)
+	f.MadeToRest = sheetFlag(sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Flag { return s.Hook.RestsOnTileByDesign })
+	f.ClearanceMm = working.Stated("d_tile", "mm", doc.TileClearanceMm)
+	f.ClearanceMinMm = sheetNumber("d_min", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.TileClearanceMinMm })
+	rate := sheetNumber("c_δ", "mm/kN", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.DeflectionMmPerKn })
+	f.DeflectionMm = working.Formula{Symbol: "δ", Unit: "mm", Text: "c_δ · F_k", Source: statics}.Of(
+		func(x ...float64) float64 { return x[0] * x[1] }, rate, f.DeflectionMm)
+	f.ClearanceUnderMm = working.Formula{Symbol: "d_loaded", Unit: "mm", Text: "d_tile − δ", Source: statics}.Of(
+		func(x ...float64) float64 { return x[0] - x[1] }, f.ClearanceMm, f.DeflectionMm)
+	f.TileNotched, f.TileLiesFlat = working.StatedFlag(doc.TileNotched), working.StatedFlag(doc.TileLiesFlat)
+	f.Weathering = working.StatedText(doc.Weathering)
+}
+
+// tiled tells whether the covering is of tiles or slates.
+func (s *slope) tiled() working.Flag {
+	kind := s.doc.Covering.Kind
+	if !kind.Stated() {
+		return working.UnknownFlag(kind.At())
+	}
+	small := strings.HasSuffix(kind.Value, "tile") || strings.HasSuffix(kind.Value, "slate")
+	return working.Is(small, kind.At())
+}
+
+// certified tells whether the certificate of a fixing names the standard that
+// the rule set wants.
+func (s *slope) certified(sheet *schema.FixingDatasheet, ref schema.Text) working.Flag {
+	standard := s.book.Word("mounting_kit_standard")
+	switch {
+	case sheet == nil:
+		return working.UnknownFlag(ref.At())
+	case !sheet.Certificate.Stated():
+		return working.UnknownFlag(sheet.Certificate.At())
+	case !standard.Known():
+		return working.UnknownFlag(standard.Missing()...)
+	}
+	return working.Is(strings.Contains(sheet.Certificate.Value, standard.Value()), sheet.Certificate.At())
+}

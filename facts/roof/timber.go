@@ -1,0 +1,163 @@
+package roof
+
+import (
+	"math"
+
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// depth is how much thread is inside the timber: what lies between the head and
+// the timber is taken off the length of the screw.
+func (s *slope) depth(doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) working.Number {
+	of := func(symbol string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
+		return sheetNumber(symbol, "mm", screw, doc.Screw, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
+	}
+	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
+	between := []working.Number{plate, working.Stated("t_packing", "mm", doc.PackingMm)}
+	c := s.doc.Covering
+	sarking := working.Stated("t_boards", "mm", c.SarkingThicknessMm)
+	counter := working.Stated("t_counter", "mm", c.CounterBattenThicknessMm)
+	switch doc.PlateOn.Value {
+	case "timber":
+	case "sarking":
+		between = append(between, sarking)
+	case "counter_batten":
+		between = append(between, counter, sarking)
+	case "batten":
+		between = append(between, working.Stated("t_batten", "mm", c.BattenThicknessMm), counter, sarking)
+	default: // not stated, or on a sheet with a profile of its own
+		between = append(between, working.Unknown("t", "mm", doc.PlateOn.At()))
+	}
+	in := working.Formula{Symbol: "l_in", Unit: "mm", Text: "l_screw − t_between", Source: working.ByDefinition}.Of(
+		func(x ...float64) float64 { return math.Max(0, x[0]-x[1]) },
+		of("l_screw", func(s schema.ScrewDatasheet) schema.Number { return s.LengthMm }), working.Sum("t_between", "mm", between...))
+	return working.Least("l_ef", "mm", in, of("l_thread", func(s schema.ScrewDatasheet) schema.Number { return s.ThreadLengthMm }), t.height.As("h"))
+}
+
+// timberOf finds the timber that a fixing is in.
+func (s *slope) timberOf(doc *schema.Fixing, noggin *schema.Noggin) timber {
+	r := s.doc.Rafters
+	t := timber{
+		width: working.Stated("b", "mm", r.WidthMm), height: working.Stated("h", "mm", r.HeightMm),
+		density: s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3), offMiddle: working.Stated("e_m", "mm", doc.OffMiddleMm),
+	}
+	if line := s.lineBelow(doc); line != nil {
+		if line.WidthMm.Stated() {
+			t.width = working.Stated("b", "mm", line.WidthMm)
+		}
+		if line.HeightMm.Stated() {
+			t.height = working.Stated("h", "mm", line.HeightMm)
+		}
+	}
+	if noggin != nil {
+		t.width, t.height = working.Stated("b", "mm", noggin.WidthMm), working.Stated("h", "mm", noggin.HeightMm)
+		t.density = s.book.Keyed("timber_classes", "class", working.StatedText(noggin.TimberClass), "density_kg_per_m3", "ρ_k")
+	}
+	return t
+}
+
+// material takes a figure of the timber from the table of strength classes, or
+// from the document where the timber has no class of the table.
+func (s *slope) material(column, symbol string, class schema.Text, stated schema.Number) working.Number {
+	n := s.book.Keyed("timber_classes", "class", working.StatedText(class), column, symbol)
+	if !n.Known() && stated.Stated() {
+		return working.Stated(symbol, n.Unit(), stated)
+	}
+	return n
+}
+
+// duration is the factor for the duration of a load and the moisture of the
+// timber.
+func (s *slope) duration(parameter string) working.Number {
+	class := s.book.Word(parameter)
+	if !class.Known() {
+		return working.Unknown("k_mod", "", class.Missing()...)
+	}
+	return s.book.Step("timber_duration", "service_class", working.Stated("SC", "", s.doc.Rafters.ServiceClass), class.Value(), "k_mod")
+}
+
+// inTimber tells whether a fixing is in timber of the roof.
+func (s *slope) inTimber(member schema.Text) working.Flag {
+	structure := s.doc.Rafters.Structure
+	switch {
+	case !member.Stated():
+		return working.UnknownFlag(member.At())
+	case member.Is("noggin"):
+		return working.Is(true, member.At())
+	case !member.Is("rafter") && !member.Is("purlin"):
+		return working.Is(false, member.At())
+	case !structure.Stated():
+		return working.UnknownFlag(structure.At())
+	}
+	return working.Is(!structure.Is("steel_frame") && !structure.Is("concrete_deck"), structure.At())
+}
+
+// offTimber is how far a fixing is from the middle line of the nearest rafter,
+// or from the noggin that it names.
+func (s *slope) offTimber(doc *schema.Fixing, noggin *schema.Noggin) working.Number {
+	if doc.Member.Is("noggin") {
+		return s.offNoggin(doc, noggin)
+	}
+	f := working.Formula{Symbol: "d_t", Unit: "mm", Text: "distance to the nearest middle line", Source: working.ByDefinition, Lookup: true}
+	at := s.acrossTimber(doc)
+	if line := s.lineBelow(doc); line != nil {
+		return f.Of(func(x ...float64) float64 { return math.Abs(x[0] - x[1]) }, at, working.Stated("x_r", "mm", line.AtMm))
+	}
+	r := s.doc.Rafters
+	return f.Of(func(x ...float64) float64 {
+		k := math.Max(0, math.Min(math.Round((x[0]-x[1])/x[2]), x[3]-1)) // the nearest of the n
+		return math.Abs(x[0] - x[1] - k*x[2])
+	}, at, working.Stated("x_0", "mm", r.FirstMm), working.Stated("s_r", "mm", r.SpacingMm), working.Stated("n_r", "", r.Count))
+}
+
+// acrossTimber is where a fixing stands square to the timbers.
+func (s *slope) acrossTimber(doc *schema.Fixing) working.Number {
+	if d := s.doc.Rafters.Direction; !d.Stated() {
+		return working.Unknown("x", "mm", d.At())
+	} else if d.Is("across_slope") {
+		return working.Stated("x", "mm", doc.YMm)
+	}
+	return working.Stated("x", "mm", doc.XMm)
+}
+
+// lineBelow is the timber below a fixing where the timbers are stated one by
+// one.
+func (s *slope) lineBelow(doc *schema.Fixing) *schema.RafterLine {
+	at := s.acrossTimber(doc)
+	var best *schema.RafterLine
+	for i := range s.doc.Rafters.Lines {
+		l := &s.doc.Rafters.Lines[i]
+		if best == nil || math.Abs(l.AtMm.Value-at.Value()) < math.Abs(best.AtMm.Value-at.Value()) {
+			best = l
+		}
+	}
+	return best
+}
+
+func (s *slope) nogginOf(doc *schema.Fixing) *schema.Noggin {
+	for i := range s.doc.Noggins {
+		if n := &s.doc.Noggins[i]; doc.Member.Is("noggin") && doc.Noggin.Is(n.ID.Value) {
+			return n
+		}
+	}
+	return nil
+}
+
+// offNoggin is how far a fixing is from the middle line of its noggin, beyond its
+// ends counted too. A noggin lies square to the timbers.
+func (s *slope) offNoggin(doc *schema.Fixing, noggin *schema.Noggin) working.Number {
+	if noggin == nil {
+		return working.Unknown("d_t", "mm", doc.Noggin.At())
+	}
+	f := working.Formula{Symbol: "d_t", Unit: "mm", Text: "distance to the middle line of the noggin", Source: working.ByDefinition, Lookup: true}
+	across := s.doc.Rafters.Direction.Is("across_slope")
+	return f.Of(func(x ...float64) float64 {
+		along, square := math.Abs(x[0]-x[2]), math.Abs(x[1]-x[3])
+		if across {
+			along, square = square, along
+		}
+		return math.Max(square, along-x[4]/2)
+	}, working.Stated("x", "mm", doc.XMm), working.Stated("y", "mm", doc.YMm),
+		working.Stated("x_n", "mm", noggin.XMm), working.Stated("y_n", "mm", noggin.YMm), working.Stated("l_n", "mm", noggin.LengthMm))
+}

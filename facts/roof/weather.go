@@ -1,0 +1,85 @@
+package roof
+
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Weather holds what the site states of wind and snow.
+type Weather struct {
+	TerrainStated  working.Text   `json:"terrain_stated" words:"terrain category as stated"`
+	DistanceToSea  working.Number `json:"distance_to_sea_km" words:"distance to the shore upwind"`
+	DistanceToTown working.Number `json:"distance_into_town_km" words:"distance from the upwind edge of the town"`
+	Orography      working.Flag   `json:"orography_significant" words:"whether a hill or escarpment speeds the wind up"`
+	WindMap        working.Number `json:"wind_vb_map_m_per_s" words:"basic wind velocity from the map"`
+	SnowGround     working.Number `json:"snow_sk_kn_per_m2" words:"characteristic snow load on the ground"`
+	WindSource     working.Flag   `json:"wind_source_given" words:"whether it is said where the wind velocity comes from"`
+	SnowSource     working.Flag   `json:"snow_source_given" words:"whether it is said where the snow load comes from"`
+}
+
+func weatherOf(in *schema.Installation) Weather {
+	return Weather{
+		TerrainStated:  working.StatedText(in.Site.Terrain),
+		DistanceToSea:  working.Stated("x_sea", "km", in.Site.DistanceToSeaKm),
+		DistanceToTown: working.Stated("x_town", "km", in.Site.DistanceIntoTownKm),
+		Orography:      working.StatedFlag(in.Site.OrographySignificant),
+		WindMap:        working.Stated("v_b,map", "m/s", in.Site.WindVbMapMPerS),
+		SnowGround:     working.Stated("s_k", "kN/m²", in.Site.SnowSkKnPerM2),
+		WindSource:     given(in.Site.WindSource),
+		SnowSource:     given(in.Site.SnowSource),
+	}
+}
+
+// given tells of a text that it is there. Left out, nobody knows.
+func given(t schema.Text) working.Flag {
+	if !t.Stated() {
+		return working.UnknownFlag(t.At())
+	}
+	return working.Is(true, t.At())
+}
+
+// categories are the terrain categories from the smoothest to the roughest, and
+// the words of the document that mean one of them.
+var categories = map[string]string{"0": "0", "I": "I", "II": "II", "III": "III", "IV": "IV", "sea": "0", "country": "II", "town": "III"}
+
+// terrain is the category that counts: the one stated, or a smoother one close
+// to the shore or to the edge of the town (EN 1991-1-4, annex A.2, procedure 1).
+func (s *slope) terrain() working.Text {
+	site := s.in.Site
+	if !site.Terrain.Stated() {
+		return working.UnknownText(site.Terrain.At())
+	}
+	category := categories[site.Terrain.Value]
+	if category == "0" {
+		return working.Word("0", site.Terrain.At())
+	}
+	near, known := s.nearer(site.DistanceToSeaKm, "terrain_sea_distance_km")
+	if known != nil {
+		return working.UnknownText(known...)
+	}
+	if near {
+		return working.Word("0", site.DistanceToSeaKm.At())
+	}
+	if category == "III" || category == "IV" {
+		if near, known = s.nearer(site.DistanceIntoTownKm, "terrain_town_distance_km"); known != nil {
+			return working.UnknownText(known...)
+		}
+		if near {
+			return working.Word("II", site.DistanceIntoTownKm.At())
+		}
+	}
+	return working.Word(category, site.Terrain.At())
+}
+
+// nearer tells whether a distance is below the one of the rule set, or what is
+// missing to tell.
+func (s *slope) nearer(n schema.Number, parameter string) (near bool, missing []string) {
+	limit := s.param(parameter, "x")
+	if !limit.Known() {
+		return false, limit.Missing()
+	}
+	if !n.Stated() {
+		return false, []string{n.At()}
+	}
+	return n.Value < limit.Value(), nil
+}

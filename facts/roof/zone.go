@@ -1,0 +1,110 @@
+package roof
+
+import (
+	"math"
+
+	"sunclause/facts/book"
+	"sunclause/facts/working"
+)
+
+// Strips are the widths of the zones of raised suction of a duopitch roof, in
+// plan: e/10 along the eaves and below the ridge by the wind onto the eaves,
+// e/10 along the gables by the wind onto a gable, e/4 for the corners.
+type Strips struct {
+	Eaves working.Number `json:"eaves_strip_m" words:"width in plan of the strips of raised suction along eaves and ridge"`
+	Gable working.Number `json:"gable_strip_m" words:"width in plan of the strips of raised suction along the gables"`
+}
+
+var figure78 = en1991Wind("7.2.5, figure 7.8", working.Memory)
+
+func (s *slope) strips() Strips {
+	twice := working.Formula{Symbol: "h_2", Unit: "m", Text: "2 · h", Source: figure78}.Of(
+		func(x ...float64) float64 { return 2 * x[0] }, working.Stated("h", "m", s.doc.RidgeHeightM))
+	tenth := working.Formula{Symbol: "e_10", Unit: "m", Text: "e / 10", Source: figure78}
+	part := func(x ...float64) float64 { return x[0] / 10 }
+	return Strips{
+		Eaves: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingLengthM), twice)),
+		Gable: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingWidthM), twice)),
+	}
+}
+
+// zones are the columns of the table of pressure coefficients that hold for a
+// module, by where it lies. The wind may come onto either eaves or either gable,
+// so each module has a zone for each; the corners lie inside the strips. What is
+// missing is named when it cannot be told.
+func (s *slope) zones(b borders) (columns, missing []string) {
+	st := s.strips()
+	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch} {
+		missing = append(missing, n.Missing()...)
+	}
+	if len(missing) > 0 {
+		return nil, missing
+	}
+	plan := cos(s.pitch.Value()) / 1000
+	eaves, ridge, side := b.eaves.Value()*plan, b.ridge.Value()*plan, b.side.Value()/1000
+	e0, e90 := st.Eaves.Value(), st.Gable.Value()
+	columns = []string{"windward", "leeward"}
+	add := func(column string, in bool) {
+		if in {
+			columns = append(columns, column)
+		}
+	}
+	add("eaves", eaves < e0)
+	add("eaves_corner", eaves < e0 && side < 2.5*e0)
+	add("ridge", ridge < e0)
+	add("gable", side < e90)
+	add("gable_corner", side < e90 && eaves < 2.5*e90)
+	add("gable_next", side < 5*e90)
+	add("gable_rest", side >= 5*e90)
+	return columns, nil
+}
+
+// suction is the greatest suction coefficient, as a positive number, of some
+// zones of the plane: c_pe,1 of the table, since a clamp or hook has a small
+// loaded area. Between two pitches of the table EN 1991-1-4 has it interpolated;
+// beyond them the table has no answer.
+func (s *slope) suction(columns []string) working.Number {
+	shape, top := s.in.Roof.Shape, s.doc.TopEdge
+	if !shape.Is("duopitch") || !top.Stated() || top.Is("mono_ridge") { // the table holds for nothing else
+		return working.Unknown("c_pe", "", shape.At(), top.At())
+	}
+	t, ok := s.book.Tables["duopitch_suction"]
+	if !ok {
+		return working.Unknown("c_pe", "", "the rule set has no table duopitch_suction")
+	}
+	f := working.Formula{Symbol: "c_pe", Text: "suction by “" + t.Title + "”, between its pitches", Source: t.Source, Lookup: true}
+	return f.Of(func(x ...float64) float64 {
+		worst := math.Inf(-1)
+		for _, column := range columns {
+			worst = max(worst, between(t, x[0], column))
+		}
+		return worst
+	}, s.pitch)
+}
+
+// between interpolates a column of the table over the pitch, and gives the
+// suction as a positive number; not a number where the table has no answer.
+func between(t *book.Table, pitch float64, column string) float64 {
+	below, above := math.Inf(-1), math.Inf(1)
+	var low, high float64
+	for _, row := range t.Rows {
+		at, ok := row["pitch_deg"].(float64)
+		v, filled := row[column].(float64)
+		if !ok || !filled {
+			return math.NaN()
+		}
+		if at <= pitch && at > below {
+			below, low = at, v
+		}
+		if at >= pitch && at < above {
+			above, high = at, v
+		}
+	}
+	switch {
+	case math.IsInf(below, 0) || math.IsInf(above, 0):
+		return math.NaN()
+	case above == below:
+		return -low
+	}
+	return -(low + (high-low)*(pitch-below)/(above-below))
+}
