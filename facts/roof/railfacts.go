@@ -17,6 +17,7 @@ type Rail struct {
 	SpanMm        working.Number `json:"span_mm" words:"greatest distance between two fixings"`
 	SpanAllowedMm working.Number `json:"span_allowed_mm" words:"largest span of the maker's table for the load on it"`
 	OverhangMm    working.Number `json:"overhang_mm" words:"longest free end beyond the last fixing"`
+	OnRailMm      working.Number `json:"fixings_inside_mm" words:"least distance of a fixing from the ends of the rail; below zero it stands beyond"`
 	OverhangShare working.Number `json:"overhang_over_span" words:"longest free end over the least span"`
 	OverhangMaxMm working.Number `json:"overhang_allowed_mm" words:"longest free end that the maker allows"`
 	UpliftKnM     working.Number `json:"uplift_kn_per_m" words:"design line load away from the roof"`
