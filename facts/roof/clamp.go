@@ -42,15 +42,11 @@ type grip struct {
 
 // grips are the clamps on each module, by its id.
 func (s *slope) grips() map[string][]grip {
-	at := map[string]*laid{}
-	for i := range s.layout {
-		at[s.layout[i].doc.ID.Value] = &s.layout[i]
-	}
 	all := map[string][]grip{}
 	for i := range s.doc.Clamps {
 		holds := s.doc.Clamps[i].Holds
 		for j := range holds {
-			if m := at[holds[j].Module.Value]; m != nil {
+			if m := s.at[holds[j].Module.Value]; m != nil {
 				sideways := holds[j].Side.Is("left") || holds[j].Side.Is("right")
 				g := grip{hold: &holds[j], module: m, long: sideways == m.doc.Orientation.Is("portrait")}
 				all[m.doc.ID.Value] = append(all[m.doc.ID.Value], g)

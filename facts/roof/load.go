@@ -133,7 +133,7 @@ func (s *slope) sheetOf(m *schema.PlacedModule) (key string, missing string) {
 // blow works out what the wind asks of a module: the net coefficient of a module
 // close to the roof, or the suction of the zone where it is greater.
 func (s *slope) blow(m *laid) {
-	columns, missing := s.zones(m.edges)
+	columns, missing := s.zones(&m.edges)
 	suction := working.Unknown("c_pe", "", missing...)
 	m.zones = working.UnknownList(missing...)
 	if missing == nil {

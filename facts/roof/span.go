@@ -45,7 +45,7 @@ func (s *slope) unrailedFixings() []string {
 	}
 	var missing []string
 	for i := range s.doc.Fixings {
-		if f := &s.doc.Fixings[i]; !f.Rail.Stated() && !f.Module.Stated() {
+		if f := &s.doc.Fixings[i]; !f.Rail.Stated() && !f.Module.Stated() && len(missing) < enough {
 			missing = append(missing, f.Rail.At())
 		}
 	}
