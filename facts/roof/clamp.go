@@ -120,7 +120,7 @@ func (s *slope) hold(f *Module, m *laid, grips []grip) {
 	f.PushRatedPa, f.PullRatedPa = working.Least("p_Rd", "Pa", pushes...), working.Least("w_Rd", "Pa", pulls...)
 	f.Clamps = working.Counted("n", len(grips), at)
 	f.ClampsASide = working.Counted("n", max(min(sides["left"], sides["right"]), min(sides["top"], sides["bottom"])), at)
-	f.Rails = working.Counted("n", len(m.bars), s.doc.Member("rails"))
+	f.Rails = working.Counted("n", len(s.lines(m)), s.doc.Member("rails"))
 	if s.doc.Rails == nil {
 		f.Rails = working.Unknown("n", "", s.doc.Member("rails"))
 	}

@@ -65,11 +65,7 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 	if noggin != nil {
 		g.NogginHeld = working.StatedFlag(noggin.FixedAtBothEnds)
 	}
-	g.HalfWidthMm = working.Formula{Symbol: "b_2", Unit: "mm", Text: "b / 2", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return x[0] / 2 }, t.width)
-	g.PullKn = working.Formula{Symbol: "T", Unit: "kN", Text: "F_d · (1 + e / c)", Source: statics}.Of(
-		func(x ...float64) float64 { return x[0] * (1 + x[1]/x[2]) }, load.As("F_d"),
-		hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
+	g.pulled(load, t, hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
 		hook("c", "mm", func(h schema.HookDatasheet) schema.Number { return h.PivotDistanceMm }))
 	if g.InTimber.Known() && !g.InTimber.Value() {
 		g.notInTimber(doc.Member.At())
@@ -79,6 +75,15 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 	s.spaces(&g, doc, screw, t)
 	s.withdraw(&g, doc, sheet, screw, t)
 	return g
+}
+
+// pulled works out the pull on the screws of a hook: the load acts at an arm from
+// the middle of the screws, and the plate turns about its edge on the other side.
+func (g *Grasp) pulled(load working.Number, t timber, arm, pivot working.Number) {
+	g.HalfWidthMm = working.Formula{Symbol: "b_2", Unit: "mm", Text: "b / 2", Source: working.ByDefinition}.Of(
+		func(x ...float64) float64 { return x[0] / 2 }, t.width)
+	g.PullKn = working.Formula{Symbol: "T", Unit: "kN", Text: "F_d · (1 + e / c)", Source: statics}.Of(
+		func(x ...float64) float64 { return x[0] * (1 + x[1]/x[2]) }, load.As("F_d"), arm, pivot)
 }
 
 // notInTimber leaves unknown what only screws in timber have.

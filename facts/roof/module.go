@@ -33,7 +33,7 @@ type Module struct {
 	PushRatedPa  working.Number `json:"push_rated_pa" words:"design load on its front that it carries as clamped"`
 	PushSheetPa  working.Number `json:"push_sheet_pa" words:"design load on its front as its sheet prints it"`
 	UpliftKnM2   working.Number `json:"uplift_kn_per_m2" words:"design load away from the roof"`
-	Rails        working.Number `json:"rails" words:"rails below it"`
+	Rails        working.Number `json:"rails" words:"rails below it, those in one line once"`
 	Clamps       working.Number `json:"clamps" words:"clamps that hold it"`
 	ClampsASide  working.Number `json:"clamps_a_side" words:"clamps on the less held of two sides that face each other"`
 	Drilled      working.Flag   `json:"frame_drilled" words:"whether holes were drilled in its frame"`

@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // Plane holds the facts of one plane of the roof.
@@ -63,53 +62,6 @@ func countedList[T any](parts []T, at string) working.Number {
 		return working.Unknown("n", "", at)
 	}
 	return working.Counted("n", len(parts), at)
-}
-
-// wantsEngineer finds what about the roof the installer scheme leaves to a
-// structural engineer: what it names, as far as the document shows it.
-func (s *slope) wantsEngineer(f *Plane) {
-	p := s.doc
-	var found, missing []string
-	say := func(word string, stated schema.Pointer, is bool) {
-		if !stated.Stated() {
-			missing = append(missing, stated.At())
-		} else if is {
-			found = append(found, word)
-		}
-	}
-	limit := s.param("engineer_pitch_below_deg", "α")
-	if !limit.Known() {
-		missing = append(missing, limit.Missing()...)
-	}
-	say("hipped", s.in.Roof.Shape.Pointer, s.in.Roof.Shape.Is("hipped"))
-	say("pitch", p.PitchDeg.Pointer, p.PitchDeg.Value < limit.Value())
-	say("timber altered", p.Rafters.Altered.Pointer, p.Rafters.Altered.Yes())
-	say("valley", p.BottomEdge.Pointer, p.BottomEdge.Is("valley"))
-	hip, valley, dormer := false, false, false
-	for _, e := range p.Edges {
-		hip, valley = hip || e.Kind.Is("hip"), valley || e.Kind.Is("valley")
-	}
-	for _, o := range p.Openings {
-		dormer = dormer || o.Kind.Is("dormer")
-	}
-	for _, list := range []struct {
-		word, member string
-		stated, is   bool
-	}{{"hipped", "edges", p.Edges != nil, hip}, {"valley", "edges", p.Edges != nil, valley}, {"dormer", "openings", p.Openings != nil, dormer}} {
-		if !list.stated {
-			missing = append(missing, p.Member(list.member))
-		} else if list.is {
-			found = append(found, list.word)
-		}
-	}
-	switch {
-	case found != nil:
-		f.EngineerWant, f.EngineerFor = working.Is(true, p.At()), working.List(found...)
-	case missing != nil:
-		f.EngineerWant, f.EngineerFor = working.UnknownFlag(missing...), working.UnknownList(missing...)
-	default:
-		f.EngineerWant, f.EngineerFor = working.Is(false, p.At()), working.List()
-	}
 }
 
 // Frame is what carries the plane.

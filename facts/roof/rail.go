@@ -50,7 +50,7 @@ func (s *slope) carry() {
 		if s.crowded != "" {
 			s.bars[i].unplaced = append(s.bars[i].unplaced, s.crowded)
 		}
-		s.share(&s.bars[i], i)
+		s.share(&s.bars[i])
 	}
 }
 
@@ -112,28 +112,43 @@ func (s *slope) under(r *bar, i int) {
 	}
 }
 
-// share works out what part of each module lies on the rail: between two rails
-// by the law of the lever, between more of them in equal parts.
-func (s *slope) share(r *bar, i int) {
+// share works out what part of each module lies on the rail: between two lines of
+// rails by the law of the lever, between more of them in equal parts. Rails in one
+// line, end to end, count once.
+func (s *slope) share(r *bar) {
 	for _, j := range r.modules {
 		m := &s.layout[j]
 		_, _, y0, y1 := r.along(&m.box)
 		low, high := y0.As("y_0"), y1.As("y_1")
-		var t working.Number
-		if len(m.bars) == 2 {
-			other := m.bars[0] + m.bars[1] - i
-			t = working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) · lever of the other rail about the middle of the module, over the distance of the two", Source: statics, Lookup: true}.Of(
-				func(x ...float64) float64 {
-					return (x[1] - x[0]) * math.Abs((x[3]-(x[0]+x[1])/2)/(x[3]-x[2]))
-				}, low, high, r.at.As("y_rail"), s.bars[other].at.As("y_other"))
-		} else {
-			t = working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) / n_rails", Source: beams}.Of(
-				func(x ...float64) float64 { return (x[1] - x[0]) / x[2] }, low, high, working.Counted("n_rails", len(m.bars), m.doc.At()))
+		t := working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) / n_rails", Source: beams}
+		lines := s.lines(m)
+		width := t.Of(func(x ...float64) float64 { return (x[1] - x[0]) / x[2] }, low, high, working.Counted("n_rails", len(lines), m.doc.At()))
+		if len(lines) == 2 {
+			other := lines[0]
+			if other.at.Value() == r.at.Value() {
+				other = lines[1]
+			}
+			t = working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) · lever of the other rail about the middle of the module, over the distance of the two", Source: statics, Lookup: true}
+			width = t.Of(func(x ...float64) float64 {
+				return (x[1] - x[0]) * math.Abs((x[3]-(x[0]+x[1])/2)/(x[3]-x[2]))
+			}, low, high, r.at.As("y_rail"), other.at.As("y_other"))
 		}
-		r.width = append(r.width, t)
+		r.width = append(r.width, width)
 		r.line = append(r.line, working.Formula{Symbol: "w_d", Unit: "kN/m", Text: "u · t / 1000", Source: statics}.Of(
-			func(x ...float64) float64 { return x[0] * x[1] / 1000 }, m.uplift, t))
+			func(x ...float64) float64 { return x[0] * x[1] / 1000 }, m.uplift, width))
 	}
+}
+
+// lines are the rails below a module, those in one line once.
+func (s *slope) lines(m *laid) []*bar {
+	var lines []*bar
+	for _, i := range m.bars {
+		r := &s.bars[i]
+		if !slices.ContainsFunc(lines, func(l *bar) bool { return l.across == r.across && l.at.Value() == r.at.Value() }) {
+			lines = append(lines, r)
+		}
+	}
+	return lines
 }
 
 // onRails finds the fixings of each rail, by its id.
