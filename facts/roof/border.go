@@ -8,7 +8,7 @@ import (
 // nearest is the least distance from a module to those sides and lines of the plane
 // that are of a kind. A side that is not said to be anything could be of it.
 func (s *slope) nearest(symbol string, m *laid, of func(string) bool) working.Number {
-	r, p := m.edges, s.doc
+	r, p := &m.edges, s.doc
 	var all []working.Number
 	for _, side := range []struct {
 		what     schema.Text
@@ -25,7 +25,7 @@ func (s *slope) nearest(symbol string, m *laid, of func(string) bool) working.Nu
 	}
 	for _, e := range p.Edges {
 		if of(e.Kind.Value) {
-			all = append(all, toLine(m.box, e))
+			all = append(all, toLine(&m.box, e))
 		}
 	}
 	if len(all) == 0 {

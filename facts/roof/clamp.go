@@ -42,15 +42,11 @@ type grip struct {
 
 // grips are the clamps on each module, by its id.
 func (s *slope) grips() map[string][]grip {
-	at := map[string]*laid{}
-	for i := range s.layout {
-		at[s.layout[i].doc.ID.Value] = &s.layout[i]
-	}
 	all := map[string][]grip{}
 	for i := range s.doc.Clamps {
 		holds := s.doc.Clamps[i].Holds
 		for j := range holds {
-			if m := at[holds[j].Module.Value]; m != nil {
+			if m := s.at[holds[j].Module.Value]; m != nil {
 				sideways := holds[j].Side.Is("left") || holds[j].Side.Is("right")
 				g := grip{hold: &holds[j], module: m, long: sideways == m.doc.Orientation.Is("portrait")}
 				all[m.doc.ID.Value] = append(all[m.doc.ID.Value], g)
@@ -124,7 +120,7 @@ func (s *slope) hold(f *Module, m *laid, grips []grip) {
 	f.PushRatedPa, f.PullRatedPa = working.Least("p_Rd", "Pa", pushes...), working.Least("w_Rd", "Pa", pulls...)
 	f.Clamps = working.Counted("n", len(grips), at)
 	f.ClampsASide = working.Counted("n", max(min(sides["left"], sides["right"]), min(sides["top"], sides["bottom"])), at)
-	f.Rails = working.Counted("n", len(m.bars), s.doc.Member("rails"))
+	f.Rails = working.Counted("n", len(s.lines(m)), s.doc.Member("rails"))
 	if s.doc.Rails == nil {
 		f.Rails = working.Unknown("n", "", s.doc.Member("rails"))
 	}

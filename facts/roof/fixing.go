@@ -1,6 +1,8 @@
 package roof
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -37,6 +39,9 @@ type Fixing struct {
 func (s *slope) fixingFacts() []Fixing {
 	all := make([]Fixing, len(s.doc.Fixings))
 	for i := range s.doc.Fixings {
+		s.railless[s.doc.Fixings[i].Module.Value]++
+	}
+	for i := range s.doc.Fixings {
 		doc := &s.doc.Fixings[i]
 		sheet := s.fixingSheet(doc.Datasheet)
 		f := Fixing{
@@ -56,8 +61,7 @@ func (s *slope) fixingFacts() []Fixing {
 		if screw := s.fixingSheet(doc.Screw); screw != nil {
 			f.ScrewMaterial = working.StatedText(screw.Material)
 		}
-		s.loadOn(&f, i)
-		s.overTile(&f, doc, sheet)
+		s.overTile(&f, doc, sheet, s.loadOn(&f, i))
 		f.Grasp = s.graspOf(doc, sheet, f.UpliftKn)
 		all[i] = f
 	}
@@ -65,61 +69,52 @@ func (s *slope) fixingFacts() []Fixing {
 }
 
 // loadOn works out the loads on a fixing: of the length of rail from halfway to
-// the fixing before to halfway to the one after, or to the end of the rail.
-func (s *slope) loadOn(f *Fixing, i int) {
+// the fixing before to halfway to the one after, or to the end of the rail. It
+// returns the characteristic load towards the roof, by which the fixing bends.
+func (s *slope) loadOn(f *Fixing, i int) (pushed working.Number) {
 	doc := &s.doc.Fixings[i]
 	r := s.barOf(doc.Rail)
 	if r == nil {
-		s.unrailed(f, doc)
-		return
+		return s.unrailed(f, doc)
 	}
 	f.TributaryMm = s.tributary(r, i)
-	lines, missing := s.linesAt(r, i)
-	if missing = append(missing, r.layers...); len(missing) > 0 {
-		f.UpliftKn, f.DownKn = working.Unknown("F_d", "kN", missing...), working.Unknown("F_down", "kN", missing...)
-		f.AlongKn, f.DeflectionMm = working.Unknown("F_along", "kN", missing...), working.Unknown("δ", "mm", missing...)
-		return
+	line, missing := s.lineAt(r, i)
+	if missing = slices.Concat(missing, r.layers); len(missing) > 0 {
+		return f.notLoaded(missing...)
 	}
 	kc := s.param("rail_continuity_factor", "k_c")
 	on := func(symbol string, line working.Number) working.Number {
 		g := working.Formula{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, kc, line, f.TributaryMm)
 	}
-	f.UpliftKn = on("F_d", working.Greatest("w_d", "kN/m", lines...))
+	f.UpliftKn = on("F_d", line)
 	f.DownKn = on("F_down", lineOf(s.areal.Down, r))
 	f.AlongKn = on("F_along", lineOf(s.areal.Along, r))
-	f.DeflectionMm = on("F_k", lineOf(s.areal.Service, r)) // as a force; overTile makes it a length
+	return on("F_k", lineOf(s.areal.Service, r))
+}
+
+// notLoaded leaves the loads unknown, for want of the members named.
+func (f *Fixing) notLoaded(missing ...string) (pushed working.Number) {
+	f.UpliftKn, f.DownKn = working.Unknown("F_d", "kN", missing...), working.Unknown("F_down", "kN", missing...)
+	f.AlongKn = working.Unknown("F_along", "kN", missing...)
+	return working.Unknown("F_k", "kN", missing...)
 }
 
 // unrailed works out the loads on a fixing that holds a module without a rail:
 // its share of the module.
-func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) {
+func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) (pushed working.Number) {
 	f.TributaryMm = working.Unknown("a", "mm", doc.Rail.At())
-	var m *laid
-	n := 0
-	for i := range s.layout {
-		if doc.Module.Is(s.layout[i].doc.ID.Value) {
-			m = &s.layout[i]
-		}
+	m, ok := s.at[doc.Module.Value]
+	if !ok {
+		return f.notLoaded(doc.Rail.At())
 	}
-	for i := range s.doc.Fixings {
-		if m != nil && s.doc.Fixings[i].Module.Is(m.doc.ID.Value) {
-			n++
-		}
-	}
+	n := s.railless[doc.Module.Value]
 	of := func(symbol string, areal working.Number) working.Number {
-		if m == nil {
-			return working.Unknown(symbol, "kN", doc.Rail.At())
-		}
 		g := working.Formula{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, areal, m.area, working.Counted("n_f", n, s.doc.Member("fixings")))
 	}
-	up := s.areal.Down
-	if m != nil {
-		up = m.uplift
-	}
-	f.UpliftKn, f.DownKn = of("F_d", up), of("F_down", s.areal.Down)
-	f.AlongKn, f.DeflectionMm = of("F_along", s.areal.Along), of("F_k", s.areal.Service)
+	f.UpliftKn, f.DownKn, f.AlongKn = of("F_d", m.uplift), of("F_down", s.areal.Down), of("F_along", s.areal.Along)
+	return of("F_k", s.areal.Service)
 }
 
 // tributary is the length of rail that a fixing carries.
@@ -149,34 +144,33 @@ func (s *slope) tributary(r *bar, i int) working.Number {
 // the rail.
 func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, last bool) {
 	before, after, first, last = r.from, r.to, true, true
-	for k, j := range r.fixings {
-		if j != i {
-			continue
-		}
-		if k > 0 {
-			before, first = s.fixingAt(r, r.fixings[k-1]), false
-		}
-		if k < len(r.fixings)-1 {
-			after, last = s.fixingAt(r, r.fixings[k+1]), false
-		}
+	k := s.order[i]
+	if k > 0 {
+		before, first = s.fixingAt(r, r.fixings[k-1]), false
+	}
+	if k < len(r.fixings)-1 {
+		after, last = s.fixingAt(r, r.fixings[k+1]), false
 	}
 	return before, after, first, last
 }
 
-// linesAt are the line loads of the modules between the fixings beside one;
-// where none lies there, those of the whole rail.
-func (s *slope) linesAt(r *bar, i int) (lines []working.Number, missing []string) {
-	if missing = s.unplaced(r); len(missing) > 0 || len(r.modules) == 0 {
-		return nil, append(missing, s.doc.Member("modules"))
+// lineAt is the greatest line load of the modules between the fixings beside one;
+// where none lies there, that of the whole rail.
+func (s *slope) lineAt(r *bar, i int) (line working.Number, missing []string) {
+	if len(r.unplaced) > 0 || len(r.modules) == 0 {
+		return line, slices.Concat(r.unplaced, []string{s.doc.Member("modules")})
 	}
 	before, after, _, _ := s.neighbours(r, i)
+	best := -1
 	for k, j := range r.modules {
-		if from, to, _, _ := r.along(s.layout[j].box); from.Value() < after.Value() && before.Value() < to.Value() {
-			lines = append(lines, r.line[k])
+		from, to, _, _ := r.stretch(&s.plain[j])
+		beside := from >= after.Value() || before.Value() >= to
+		if !beside && (best < 0 || !r.line[k].Known() || r.line[best].Known() && r.line[k].Value() > r.line[best].Value()) {
+			best = k
 		}
 	}
-	if lines == nil {
-		return r.line, nil
+	if best < 0 {
+		return working.Greatest("w_d", "kN/m", r.line...), nil
 	}
-	return lines, nil
+	return r.line[best], nil
 }

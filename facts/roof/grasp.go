@@ -65,11 +65,7 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 	if noggin != nil {
 		g.NogginHeld = working.StatedFlag(noggin.FixedAtBothEnds)
 	}
-	g.HalfWidthMm = working.Formula{Symbol: "b_2", Unit: "mm", Text: "b / 2", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return x[0] / 2 }, t.width)
-	g.PullKn = working.Formula{Symbol: "T", Unit: "kN", Text: "F_d · (1 + e / c)", Source: statics}.Of(
-		func(x ...float64) float64 { return x[0] * (1 + x[1]/x[2]) }, load.As("F_d"),
-		hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
+	g.pulled(load, t, hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
 		hook("c", "mm", func(h schema.HookDatasheet) schema.Number { return h.PivotDistanceMm }))
 	if g.InTimber.Known() && !g.InTimber.Value() {
 		g.notInTimber(doc.Member.At())
@@ -79,6 +75,15 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 	s.spaces(&g, doc, screw, t)
 	s.withdraw(&g, doc, sheet, screw, t)
 	return g
+}
+
+// pulled works out the pull on the screws of a hook: the load acts at an arm from
+// the middle of the screws, and the plate turns about its edge on the other side.
+func (g *Grasp) pulled(load working.Number, t timber, arm, pivot working.Number) {
+	g.HalfWidthMm = working.Formula{Symbol: "b_2", Unit: "mm", Text: "b / 2", Source: working.ByDefinition}.Of(
+		func(x ...float64) float64 { return x[0] / 2 }, t.width)
+	g.PullKn = working.Formula{Symbol: "T", Unit: "kN", Text: "F_d · (1 + e / c)", Source: statics}.Of(
+		func(x ...float64) float64 { return x[0] * (1 + x[1]/x[2]) }, load.As("F_d"), arm, pivot)
 }
 
 // notInTimber leaves unknown what only screws in timber have.
@@ -122,27 +127,27 @@ func (s *slope) spaces(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatashe
 
 // withdraw works out what pull the screws bear in the timber.
 func (s *slope) withdraw(g *Grasp, doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) {
-	n := working.Formula{Symbol: "n_ef", Text: "n^0.9", Source: en1995("8.7.2(8), (8.41)", working.Read)}.Of(
+	n := working.Formula{Symbol: "n_ef", Text: "n^0.9", Source: en1995("8.7.2, (8.41)", working.Read)}.Of(
 		func(x ...float64) float64 { return math.Pow(x[0], 0.9) }, g.Screws)
 	g.DepthMm = s.depth(doc, sheet, screw, t)
-	g.DepthOverD = working.Formula{Symbol: "l_ef/d", Text: "l_ef / d", Source: en1995("8.7.2(3)", working.Read)}.Of(
+	g.DepthOverD = working.Formula{Symbol: "l_ef/d", Text: "l_ef / d", Source: en1995("8.7.2", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] / x[1] }, g.DepthMm, g.DiameterMm)
 	strength := s.strength(g, doc, screw, t)
-	small := working.Least("k_d", "", working.Formula{Symbol: "d/8", Text: "d / 8", Source: en1995("8.7.2(4), (8.40)", working.Read)}.Of(
-		func(x ...float64) float64 { return x[0] / 8 }, g.DiameterMm), working.Figure("1", "", 1, "the rule", en1995("8.7.2(4), (8.40)", working.Read)))
+	small := working.Least("k_d", "", working.Formula{Symbol: "d/8", Text: "d / 8", Source: en1995("8.7.2, (8.40)", working.Read)}.Of(
+		func(x ...float64) float64 { return x[0] / 8 }, g.DiameterMm), working.Figure("1", "", 1, "the rule", en1995("8.7.2, (8.40)", working.Read)))
 	if !s.byFormula(screw) {
-		small = working.Figure("k_d", "", 1, "a declared withdrawal parameter", en1995("8.7.2(5), (8.40a)", working.Read))
+		small = working.Figure("k_d", "", 1, "a declared withdrawal parameter", en1995("8.7.2, (8.40a)", working.Read))
 	}
-	rk := working.Formula{Symbol: "F_ax,Rk", Unit: "N", Text: "n_ef · f_ax · d · l_ef · k_d / (1.2 · cos(α_s)² + sin(α_s)²)", Source: en1995("8.7.2(4), (8.38)", working.Read)}.Of(
+	rk := working.Formula{Symbol: "F_ax,Rk", Unit: "N", Text: "n_ef · f_ax · d · l_ef · k_d / (1.2 · cos(α_s)² + sin(α_s)²)", Source: en1995("8.7.2, (8.38)", working.Read)}.Of(
 		func(x ...float64) float64 {
 			if x[5] < 30 { // outside what the clause covers
 				return math.NaN()
 			}
 			return x[0] * x[1] * x[2] * x[3] * x[4] / (1.2*square(cos(x[5])) + square(sin(x[5])))
 		}, n, strength, g.DiameterMm, g.DepthMm, small, g.AngleDeg)
-	g.WithdrawalKn = working.Formula{Symbol: "F_ax,Rd", Unit: "kN", Text: "k_mod · F_ax,Rk / γ_M / 1000", Source: en1995("2.4.3, (2.17)", working.Read)}.Of(
+	g.WithdrawalKn = working.Formula{Symbol: "F_ax,Rd", Unit: "kN", Text: "k_mod · F_ax,Rk / γ_M / 1000", Source: en1995("2.4.3", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] / x[2] / 1000 }, s.duration("wind_load_duration"), rk, s.param("timber_connection_factor", "γ_M"))
-	g.TensionKn = working.Formula{Symbol: "F_t,Rd", Unit: "kN", Text: "n_ef · f_tens / γ_M2", Source: en1995("8.7.2(7), (8.40c)", working.Read)}.Of(
+	g.TensionKn = working.Formula{Symbol: "F_t,Rd", Unit: "kN", Text: "n_ef · f_tens / γ_M2", Source: en1995("8.7.2, (8.40c)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] / x[2] }, n,
 		sheetNumber("f_tens", "kN", screw, doc.Screw, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.TensionKn }), s.param("steel_tension_factor", "γ_M2"))
 }
@@ -164,13 +169,13 @@ func (s *slope) strength(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatas
 		return sheetNumber(symbol, unit, screw, doc.Screw, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}
 	if s.byFormula(screw) {
-		f := working.Formula{Symbol: "f_ax", Unit: "N/mm²", Text: "0.52 · d^−0.5 · l_ef^−0.1 · ρ_k^0.8", Source: en1995("8.7.2(4), (8.39)", working.Read)}
+		f := working.Formula{Symbol: "f_ax", Unit: "N/mm²", Text: "0.52 · d^−0.5 · l_ef^−0.1 · ρ_k^0.8", Source: en1995("8.7.2, (8.39)", working.Read)}
 		core := of("d_1", "mm", func(s schema.ScrewDatasheet) schema.Number { return s.CoreDiameterMm })
 		return f.Of(func(x ...float64) float64 {
 			return 0.52 * math.Pow(x[0], -0.5) * math.Pow(x[1], -0.1) * math.Pow(x[2], 0.8)
 		}, g.DiameterMm, g.DepthMm, t.density, core)
 	}
-	f := working.Formula{Symbol: "f_ax", Unit: "N/mm²", Text: "f_sheet · (ρ_k / ρ_a)^0.8", Source: en1995("8.7.2(5), (8.40a)", working.Read)}
+	f := working.Formula{Symbol: "f_ax", Unit: "N/mm²", Text: "f_sheet · (ρ_k / ρ_a)^0.8", Source: en1995("8.7.2, (8.40a)", working.Read)}
 	return f.Of(func(x ...float64) float64 { return x[0] * math.Pow(x[1]/x[2], 0.8) },
 		of("f_sheet", "N/mm²", func(s schema.ScrewDatasheet) schema.Number { return s.WithdrawalNPerMm2 }), t.density,
 		of("ρ_a", "kg/m³", func(s schema.ScrewDatasheet) schema.Number { return s.WithdrawalDensityKgPerM3 }))

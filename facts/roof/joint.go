@@ -1,7 +1,9 @@
 package roof
 
 import (
+	"cmp"
 	"math"
+	"slices"
 
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -23,15 +25,15 @@ func (s *slope) atBreaks(f *Rail, r *bar, breaks []schema.RailJoint) {
 		x := working.Sum("x_j", "mm", r.from.As("x_0"), working.Stated("x_j", "mm", j.AtMm))
 		ends = append(ends, s.besideBreak(r, x))
 		for _, m := range r.modules {
-			if from, to, _, _ := r.along(s.layout[m].box); from.Value() < x.Value() && x.Value() < to.Value() {
+			if from, to, _, _ := r.stretch(&s.plain[m]); from < x.Value() && x.Value() < to {
 				across++
 			}
 		}
 	}
 	f.JointGapMm, f.BreakFixingMm = working.Least("d_gap", "mm", gaps...), working.Greatest("d_fix", "mm", ends...)
 	f.AcrossBreaks = working.Counted("n", across, at)
-	if missing := s.unplaced(r); missing != nil {
-		f.AcrossBreaks = working.Unknown("n", "", missing...)
+	if len(r.unplaced) > 0 {
+		f.AcrossBreaks = working.Unknown("n", "", r.unplaced...)
 	}
 }
 
@@ -73,17 +75,12 @@ func (s *slope) clampsOn(f *Rail, r *bar) {
 		f.EndClamps, f.MidClamps = working.Unknown("n_end", "", missing...), working.Unknown("n_mid", "", missing...)
 	}
 	wide := s.param("row_gap_max_mm", "d_row")
-	missing := append(s.unplaced(r), wide.Missing()...)
+	missing := slices.Concat(r.unplaced, wide.Missing())
 	if len(missing) > 0 {
 		f.EndClampsDue, f.MidClampsDue = working.Unknown("n_end", "", missing...), working.Unknown("n_mid", "", missing...)
 		return
 	}
-	rows := 0
-	for _, i := range r.modules {
-		if !s.followed(r, i, wide.Value()) {
-			rows++
-		}
-	}
+	rows := s.rowsOn(r, wide.Value())
 	f.EndClampsDue = working.Counted("n_end", 2*rows, s.doc.Member("modules"))
 	f.MidClampsDue = working.Counted("n_mid", len(r.modules)-rows, s.doc.Member("modules"))
 }
@@ -96,21 +93,27 @@ func (s *slope) unnamed() []string {
 	}
 	var missing []string
 	for i := range s.doc.Clamps {
-		if c := &s.doc.Clamps[i]; !c.Rail.Stated() {
+		if c := &s.doc.Clamps[i]; !c.Rail.Stated() && len(missing) < enough {
 			missing = append(missing, c.Rail.At())
 		}
 	}
 	return missing
 }
 
-// followed tells whether another module of the rail begins where this one ends.
-func (s *slope) followed(r *bar, i int, wide float64) bool {
-	_, end, _, _ := r.along(s.layout[i].box)
-	for _, j := range r.modules {
-		from, _, _, _ := r.along(s.layout[j].box)
-		if j != i && from.Value() >= end.Value() && from.Value()-end.Value() <= wide {
-			return true
+// rowsOn counts the rows of modules on the rail: a wide gap begins another.
+func (s *slope) rowsOn(r *bar, wide float64) int {
+	type row struct{ from, to float64 }
+	var all []row
+	for _, i := range r.modules {
+		from, to, _, _ := r.stretch(&s.plain[i])
+		all = append(all, row{from, to})
+	}
+	slices.SortFunc(all, func(a, b row) int { return cmp.Compare(a.from, b.from) })
+	rows := 0
+	for i := range all {
+		if i == 0 || all[i].from-all[i-1].to > wide {
+			rows++
 		}
 	}
-	return false
+	return rows
 }

@@ -32,6 +32,11 @@ type laid struct {
 func (s *slope) lay() {
 	for i := range s.doc.Modules {
 		s.layout = append(s.layout, s.lain(&s.doc.Modules[i]))
+		s.plain = append(s.plain, s.layout[i].box.plain())
+	}
+	s.lost = s.unplaced()
+	for i := range s.layout {
+		s.at[s.layout[i].doc.ID.Value] = &s.layout[i]
 	}
 	s.clamps = s.grips()
 }
@@ -58,7 +63,7 @@ func (s *slope) lain(m *schema.PlacedModule) laid {
 		long, short = short, long
 	}
 	l.box = rectangle(m.XMm, m.YMm, long, short)
-	l.edges = s.borders(l.box)
+	l.edges = s.borders(&l.box)
 	return l
 }
 
@@ -71,28 +76,35 @@ func rectangle(x, y schema.Number, width, height working.Number) box {
 	return box{left: left, bottom: bottom, right: plus("x_r", left, width.As("d_x")), top: plus("y_t", bottom, height.As("d_y"))}
 }
 
-func (b box) known() bool { return b.right.Known() && b.top.Known() }
+func (b *box) known() bool { return b.right.Known() && b.top.Known() }
 
 // missing names what keeps the box from being known.
-func (b box) missing() []string { return append(b.right.Missing(), b.top.Missing()...) }
+func (b *box) missing() []string { return append(b.right.Missing(), b.top.Missing()...) }
 
 // gap is how far two boxes are apart along the one axis on which they do not
 // overlap; below zero it is how deep they overlap.
-func gap(a, b box) working.Number {
+func gap(a, b *box) working.Number {
 	f := working.Formula{Symbol: "d", Unit: "mm", Text: "greatest of x_2 − x_r1, x_1 − x_r2, y_2 − y_t1, y_1 − y_t2", Source: working.ByDefinition, Lookup: true}
 	return f.Of(func(x ...float64) float64 {
 		return max(x[0]-x[1], x[2]-x[3], x[4]-x[5], x[6]-x[7])
 	}, b.left.As("x_2"), a.right.As("x_r1"), a.left.As("x_1"), b.right.As("x_r2"), b.bottom.As("y_2"), a.top.As("y_t1"), a.bottom.As("y_1"), b.top.As("y_t2"))
 }
 
-// roughGap is gap without its working, to find the nearest of many.
-func roughGap(a, b box) float64 {
-	return max(b.left.Value()-a.right.Value(), a.left.Value()-b.right.Value(), b.bottom.Value()-a.top.Value(), a.bottom.Value()-b.top.Value())
+// plain is a box without its working, to find one of many.
+type plain struct{ left, right, bottom, top float64 }
+
+func (b *box) plain() plain {
+	return plain{b.left.Value(), b.right.Value(), b.bottom.Value(), b.top.Value()}
+}
+
+// gap is the gap of two boxes.
+func (a *plain) gap(b *plain) float64 {
+	return max(b.left-a.right, a.left-b.right, b.bottom-a.top, a.bottom-b.top)
 }
 
 // apart is the straight distance between two boxes, corner to corner where they
 // overlap on neither axis; 0 where one touches or covers the other.
-func apart(a, b box) float64 {
+func apart(a, b *box) float64 {
 	dx := max(b.left.Value()-a.right.Value(), a.left.Value()-b.right.Value(), 0)
 	dy := max(b.bottom.Value()-a.top.Value(), a.bottom.Value()-b.top.Value(), 0)
 	return math.Hypot(dx, dy)
@@ -102,7 +114,7 @@ func apart(a, b box) float64 {
 // below zero where the box reaches beyond it, and the nearer of left and right.
 type borders struct{ eaves, ridge, left, right, side working.Number }
 
-func (s *slope) borders(b box) borders {
+func (s *slope) borders(b *box) borders {
 	less := func(symbol, text string, from, to working.Number) working.Number {
 		f := working.Formula{Symbol: symbol, Unit: "mm", Text: text, Source: working.ByDefinition}
 		return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, from, to)
@@ -119,7 +131,7 @@ func (s *slope) borders(b box) borders {
 
 // toLine is the distance from a box to a line drawn on the plane; 0 where the
 // line crosses it.
-func toLine(b box, e schema.RoofEdge) working.Number {
+func toLine(b *box, e schema.RoofEdge) working.Number {
 	f := working.Formula{Symbol: "d_" + e.ID.Value, Unit: "mm", Text: "shortest distance to the line", Source: working.ByDefinition, Lookup: true}
 	return f.Of(func(x ...float64) float64 { return boxToSegment(x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7]) },
 		b.left, b.right, b.bottom, b.top, working.Stated("x_a", "mm", e.FromXMm), working.Stated("y_a", "mm", e.FromYMm),

@@ -133,14 +133,14 @@ func (s *slope) sheetOf(m *schema.PlacedModule) (key string, missing string) {
 // blow works out what the wind asks of a module: the net coefficient of a module
 // close to the roof, or the suction of the zone where it is greater.
 func (s *slope) blow(m *laid) {
-	columns, missing := s.zones(m.edges)
+	columns, missing := s.zones(&m.edges)
 	suction := working.Unknown("c_pe", "", missing...)
 	m.zones = working.UnknownList(missing...)
 	if missing == nil {
 		suction, m.zones = s.suction(columns), working.List(columns...)
 	}
 	m.net = working.Greatest("c_net", "", s.param("roof_net_uplift_min", "c_min"), suction)
-	m.pull = working.Formula{Symbol: "w_pull", Unit: "Pa", Text: "1000 · c_net · q_p", Source: en1991Wind("5.2", working.Read)}.Of(
+	m.pull = working.Formula{Symbol: "w_pull", Unit: "Pa", Text: "1000 · c_net · q_p", Source: en1991Wind("5.2", working.Memory)}.Of(
 		func(x ...float64) float64 { return 1000 * x[0] * x[1] }, m.net, s.wind.PeakKnM2)
 	m.uplift = working.Formula{Symbol: "u", Unit: "kN/m²", Text: "γ_Q · w_pull / 1000 − γ_G,inf · g · cos(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0]*x[1]/1000 - x[2]*x[3]*cos(x[4]) },

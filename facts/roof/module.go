@@ -33,7 +33,7 @@ type Module struct {
 	PushRatedPa  working.Number `json:"push_rated_pa" words:"design load on its front that it carries as clamped"`
 	PushSheetPa  working.Number `json:"push_sheet_pa" words:"design load on its front as its sheet prints it"`
 	UpliftKnM2   working.Number `json:"uplift_kn_per_m2" words:"design load away from the roof"`
-	Rails        working.Number `json:"rails" words:"rails below it"`
+	Rails        working.Number `json:"rails" words:"rails below it, those in one line once"`
 	Clamps       working.Number `json:"clamps" words:"clamps that hold it"`
 	ClampsASide  working.Number `json:"clamps_a_side" words:"clamps on the less held of two sides that face each other"`
 	Drilled      working.Flag   `json:"frame_drilled" words:"whether holes were drilled in its frame"`
@@ -65,7 +65,7 @@ func (s *slope) moduleFacts() []Module {
 // place measures where the module lies.
 func (s *slope) place(f *Module, i int) {
 	m := &s.layout[i]
-	b := m.edges
+	b := &m.edges
 	f.EavesMm, f.TopMm, f.LeftMm, f.RightMm = b.eaves, b.ridge, b.left, b.right
 	f.InsideMm = working.Least("d_in", "mm", b.eaves, b.ridge, b.left, b.right)
 	f.EdgeMm = s.nearest("d_edge", m, isEdge)
@@ -73,35 +73,28 @@ func (s *slope) place(f *Module, i int) {
 	f.PartyWallMm = s.nearest("d_wall", m, isWall)
 	f.Neighbours = working.Counted("n", len(s.layout)-1, s.doc.Member("modules"))
 	f.GapMm = s.gapOf(i)
-	f.Openings, f.OpeningMm = s.toOpenings(m.box)
+	f.Openings, f.OpeningMm = s.toOpenings(&m.box)
 }
 
 // gapOf is the gap to the nearest other module.
 func (s *slope) gapOf(i int) working.Number {
-	a, best := s.layout[i].box, -1
-	if !a.known() {
-		return working.Unknown("d", "mm", a.missing()...)
+	if s.lost != nil {
+		return working.Unknown("d", "mm", s.lost...)
 	}
-	for j := range s.layout {
-		b := s.layout[j].box
-		if j == i {
-			continue
-		}
-		if !b.known() {
-			return working.Unknown("d", "mm", b.missing()...)
-		}
-		if best < 0 || roughGap(a, b) < roughGap(a, s.layout[best].box) {
+	best := -1
+	for j := range s.plain {
+		if j != i && (best < 0 || s.plain[i].gap(&s.plain[j]) < s.plain[i].gap(&s.plain[best])) {
 			best = j
 		}
 	}
 	if best < 0 {
 		return working.Unknown("d", "mm", s.doc.Member("modules"))
 	}
-	return gap(a, s.layout[best].box)
+	return gap(&s.layout[i].box, &s.layout[best].box)
 }
 
 // toOpenings counts the openings of the plane and measures to the nearest.
-func (s *slope) toOpenings(b box) (count, distance working.Number) {
+func (s *slope) toOpenings(b *box) (count, distance working.Number) {
 	at := s.doc.Member("openings")
 	if s.doc.Openings == nil {
 		return working.Unknown("n", "", at), working.Unknown("d_open", "mm", at)
@@ -112,19 +105,19 @@ func (s *slope) toOpenings(b box) (count, distance working.Number) {
 		if !o.known() { // it could be the nearest
 			return working.Counted("n", len(s.doc.Openings), at), working.Unknown("d_open", "mm", o.missing()...)
 		}
-		if i == 0 || apart(b, o) < apart(b, nearest) {
+		if i == 0 || apart(b, &o) < apart(b, &nearest) {
 			nearest = o
 		}
 	}
 	distance = working.Unknown("d_open", "mm", at)
 	if len(s.doc.Openings) > 0 {
-		distance = distanceOf("d_open", b, nearest)
+		distance = distanceOf("d_open", b, &nearest)
 	}
 	return working.Counted("n", len(s.doc.Openings), at), distance
 }
 
 // distanceOf is the straight distance between two boxes with its working.
-func distanceOf(symbol string, a, b box) working.Number {
+func distanceOf(symbol string, a, b *box) working.Number {
 	f := working.Formula{Symbol: symbol, Unit: "mm", Text: "straight distance between the two rectangles", Source: working.ByDefinition, Lookup: true}
 	return f.Of(func(...float64) float64 { return apart(a, b) }, a.left, a.right, a.bottom, a.top, b.left, b.right, b.bottom, b.top)
 }

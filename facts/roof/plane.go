@@ -4,7 +4,6 @@ import (
 	"math"
 
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // Plane holds the facts of one plane of the roof.
@@ -22,6 +21,8 @@ type Plane struct {
 	Shape        working.Text   `json:"roof_shape" words:"shape of the roof as a whole"`
 	Openings     working.Number `json:"openings" words:"openings in it"`
 	Penetrations working.Number `json:"penetrations" words:"places where something goes through the covering"`
+	Rails        working.Number `json:"rails" words:"rails on it"`
+	Fixings      working.Number `json:"fixings" words:"fixings in it"`
 	GapUnderMm   working.Number `json:"gap_under_modules_mm" words:"gap from the covering to the underside of the modules"`
 	ProjectionMm working.Number `json:"projection_mm" words:"how far the modules stand above the slope"`
 	TiltDeg      working.Number `json:"tilt_to_roof_deg" words:"angle between the modules and the plane"`
@@ -43,67 +44,24 @@ func (s *slope) planeFacts() Plane {
 
 		PitchDeg:     s.pitch,
 		Shape:        working.StatedText(s.in.Roof.Shape),
-		Openings:     working.Counted("n", len(p.Openings), p.Member("openings")),
-		Penetrations: working.Counted("n", len(p.Penetrations), p.Member("penetrations")),
+		Openings:     countedList(p.Openings, p.Member("openings")),
+		Penetrations: countedList(p.Penetrations, p.Member("penetrations")),
+		Rails:        countedList(p.Rails, p.Member("rails")),
+		Fixings:      countedList(p.Fixings, p.Member("fixings")),
 		GapUnderMm:   working.Stated("d_gap", "mm", p.GapUnderModulesMm),
 		ProjectionMm: working.Stated("d_up", "mm", p.ProjectionMm),
 		TiltDeg:      working.Stated("β", "°", p.TiltToRoofDeg),
-	}
-	if p.Openings == nil {
-		f.Openings = working.Unknown("n", "", p.Member("openings"))
-	}
-	if p.Penetrations == nil {
-		f.Penetrations = working.Unknown("n", "", p.Member("penetrations"))
 	}
 	s.wantsEngineer(&f)
 	return f
 }
 
-// wantsEngineer finds what about the roof the installer scheme leaves to a
-// structural engineer: what it names, as far as the document shows it.
-func (s *slope) wantsEngineer(f *Plane) {
-	p := s.doc
-	var found, missing []string
-	say := func(word string, stated schema.Pointer, is bool) {
-		if !stated.Stated() {
-			missing = append(missing, stated.At())
-		} else if is {
-			found = append(found, word)
-		}
+// countedList counts the parts of a list; one that is not stated is not empty.
+func countedList[T any](parts []T, at string) working.Number {
+	if parts == nil {
+		return working.Unknown("n", "", at)
 	}
-	limit := s.param("engineer_pitch_below_deg", "α")
-	if !limit.Known() {
-		missing = append(missing, limit.Missing()...)
-	}
-	say("hipped", s.in.Roof.Shape.Pointer, s.in.Roof.Shape.Is("hipped"))
-	say("pitch", p.PitchDeg.Pointer, p.PitchDeg.Value < limit.Value())
-	say("timber altered", p.Rafters.Altered.Pointer, p.Rafters.Altered.Yes())
-	say("valley", p.BottomEdge.Pointer, p.BottomEdge.Is("valley"))
-	hip, valley, dormer := false, false, false
-	for _, e := range p.Edges {
-		hip, valley = hip || e.Kind.Is("hip"), valley || e.Kind.Is("valley")
-	}
-	for _, o := range p.Openings {
-		dormer = dormer || o.Kind.Is("dormer")
-	}
-	for _, list := range []struct {
-		word, member string
-		stated, is   bool
-	}{{"hipped", "edges", p.Edges != nil, hip}, {"valley", "edges", p.Edges != nil, valley}, {"dormer", "openings", p.Openings != nil, dormer}} {
-		if !list.stated {
-			missing = append(missing, p.Member(list.member))
-		} else if list.is {
-			found = append(found, list.word)
-		}
-	}
-	switch {
-	case found != nil:
-		f.EngineerWant, f.EngineerFor = working.Is(true, p.At()), working.List(found...)
-	case missing != nil:
-		f.EngineerWant, f.EngineerFor = working.UnknownFlag(missing...), working.UnknownList(missing...)
-	default:
-		f.EngineerWant, f.EngineerFor = working.Is(false, p.At()), working.List()
-	}
+	return working.Counted("n", len(parts), at)
 }
 
 // Frame is what carries the plane.
@@ -142,7 +100,7 @@ func (s *slope) bending(dead working.Number) working.Number {
 	b, h := working.Stated("b", "mm", r.WidthMm), working.Stated("h", "mm", r.HeightMm)
 	stress := working.Formula{Symbol: "σ_m", Unit: "N/mm²", Text: "w_r · L² / 8 / (b · h² / 6)", Source: en1995("6.1.6", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * square(x[1]) / 8 / (x[2] * square(x[3]) / 6) }, w, working.Stated("L", "mm", r.SpanMm), b, h)
-	strength := working.Formula{Symbol: "f_md", Unit: "N/mm²", Text: "k_mod · k_sys · k_h · f_mk / γ_M", Source: en1995("2.4.1, 3.2, 6.6", working.Read)}.Of(
+	strength := working.Formula{Symbol: "f_md", Unit: "N/mm²", Text: "k_mod · k_sys · k_h · f_mk / γ_M", Source: en1995("2.4.1, 3.2, 6.6", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] / x[4] },
 		s.duration("snow_load_duration"), s.system(), depthFactor(h), s.material("bending_n_per_mm2", "f_mk", r.TimberClass, r.TimberBendingNPerMm2), s.param("timber_factor", "γ_M"))
 	return working.Formula{Symbol: "σ/f", Text: "σ_m / f_md", Source: en1995("6.1.6", working.Memory)}.Of(
@@ -160,7 +118,7 @@ func (s *slope) system() working.Number {
 	if share.Value && spacing.Value <= 610 {
 		k = 1.1
 	}
-	return working.Figure("k_sys", "", k, "battens that share the load", en1995("6.6", working.Read)).ChosenBy(share.At())
+	return working.Figure("k_sys", "", k, "battens that share the load", en1995("6.6", working.Memory)).ChosenBy(share.At())
 }
 
 // depthFactor raises the bending strength of shallow timber.

@@ -112,3 +112,39 @@ func TestLayers(t *testing.T) {
 		}
 	}
 }
+
+// TestRailsEndToEnd: two rails in one line below a module carry what one would.
+func TestRailsEndToEnd(t *testing.T) {
+	h := standard(t).blow(t, 0.90)
+	want := h.derive(t).Rails[1].UpliftKnM
+	doc := h.document()
+	rails := doc["roof"].(object)["planes"].(list)[0].(object)["rails"].(list)
+	rails[0].(object)["length_mm"] = 3000
+	h.plane["rails"] = append(rails, object{"id": "RC", "datasheet": "R", "x_mm": 12960, "y_mm": h.y + 440.5, "direction": "across_slope", "length_mm": 2840, "carried_by": "fixings", "joints": list{}})
+	f := h.derive(t)
+	if f.Modules[2].Rails.Value() != 2 || f.Rails[0].UpliftKnM.Value() != want.Value() || f.Rails[1].UpliftKnM.Value() != want.Value() {
+		t.Errorf("%v rails, %v and %v kN/m, want %v", f.Modules[2].Rails.Value(), f.Rails[0].UpliftKnM.Value(), f.Rails[1].UpliftKnM.Value(), want.Value())
+	}
+	if f.Rails[0].BeyondMm.Value() >= 0 {
+		t.Errorf("a rail that ends below a module reaches %v mm beyond it", f.Rails[0].BeyondMm.Value())
+	}
+}
+
+// TestRailless shares a module among the fixings that hold it without a rail.
+func TestRailless(t *testing.T) {
+	h := standard(t).blow(t, 0.90)
+	h.plane["rails"] = list{}
+	fixings := list{}
+	for i := range 4 {
+		f := hookAt(letter("F", i), 10200, object{"module": "MA"})
+		delete(f, "rail")
+		fixings = append(fixings, f)
+	}
+	h.plane["fixings"] = fixings
+	f := h.derive(t)
+	near(t, "quarter of a module", f.Fixings[0].UpliftKn, f.Modules[0].UpliftKnM2.Value()*1.762*1.134/4, 0.01)
+	h.plane["fixings"] = append(fixings, func() object { o := hookAt("G", 1, nil); delete(o, "rail"); return o }())
+	if n := h.derive(t).Fixings[4].UpliftKn; n.Known() || len(n.Missing()) == 0 {
+		t.Errorf("a fixing that holds nothing carries %v", n.Value())
+	}
+}

@@ -2,6 +2,7 @@ package roof
 
 import (
 	"math"
+	"slices"
 
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -17,6 +18,7 @@ type Rail struct {
 	SpanMm        working.Number `json:"span_mm" words:"greatest distance between two fixings"`
 	SpanAllowedMm working.Number `json:"span_allowed_mm" words:"largest span of the maker's table for the load on it"`
 	OverhangMm    working.Number `json:"overhang_mm" words:"longest free end beyond the last fixing"`
+	OnRailMm      working.Number `json:"fixings_inside_mm" words:"least distance of a fixing from the ends of the rail; below zero it stands beyond"`
 	OverhangShare working.Number `json:"overhang_over_span" words:"longest free end over the least span"`
 	OverhangMaxMm working.Number `json:"overhang_allowed_mm" words:"longest free end that the maker allows"`
 	UpliftKnM     working.Number `json:"uplift_kn_per_m" words:"design line load away from the roof"`
@@ -62,12 +64,11 @@ func (s *slope) railFacts() []Rail {
 func (s *slope) bear(f *Rail, r *bar) {
 	at := s.doc.Member("modules")
 	f.Modules = working.Counted("n", len(r.modules), at)
-	missing := s.unplaced(r)
-	if missing != nil {
-		f.Modules = working.Unknown("n", "", missing...)
+	if len(r.unplaced) > 0 {
+		f.Modules = working.Unknown("n", "", r.unplaced...)
 	}
-	missing = append(missing, r.layers...)
-	if missing != nil || len(r.modules) == 0 {
+	missing := slices.Concat(r.unplaced, r.layers)
+	if len(missing) > 0 || len(r.modules) == 0 {
 		missing = append(missing, at)
 		f.UpliftKnM, f.DownKnM = working.Unknown("w_d", "kN/m", missing...), working.Unknown("p_d", "kN/m", missing...)
 	} else {
@@ -76,7 +77,7 @@ func (s *slope) bear(f *Rail, r *bar) {
 	}
 	var beyond []working.Number
 	for _, j := range r.modules {
-		from, to, _, _ := r.along(s.layout[j].box)
+		from, to, _, _ := r.along(&s.layout[j].box)
 		less := working.Formula{Symbol: "c_end", Unit: "mm", Text: "x_a − x_b", Source: working.ByDefinition}
 		minus := func(x ...float64) float64 { return x[0] - x[1] }
 		beyond = append(beyond, less.Of(minus, from.As("x_a"), r.from.As("x_b")), less.Of(minus, r.to.As("x_a"), to.As("x_b")))
@@ -87,14 +88,14 @@ func (s *slope) bear(f *Rail, r *bar) {
 	}
 }
 
-// unplaced names what keeps it from being known which modules lie on the rail.
-func (s *slope) unplaced(r *bar) []string {
-	missing := r.to.Missing()
+// unplaced names what keeps it from being known where the modules lie.
+func (s *slope) unplaced() []string {
+	var missing []string
 	if s.doc.Modules == nil {
 		missing = append(missing, s.doc.Member("modules"))
 	}
 	for i := range s.layout {
-		if b := s.layout[i].box; !b.known() {
+		if b := &s.layout[i].box; !b.known() && len(missing) < enough {
 			missing = append(missing, b.missing()...)
 		}
 	}

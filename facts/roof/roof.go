@@ -70,13 +70,24 @@ type slope struct {
 	dead   DeadLoad
 	areal  ArealLoads // on a square metre of slope
 	layout []laid     // modules where they lie, in the order of the document
+	plain  []plain    // the same, without working
+	lost   []string   // what keeps it from being known where they lie
 	bars   []bar      // rails with what they carry and what carries them
-	sheets map[string]*schema.FixingDatasheet
-	clamps map[string][]grip // on each module, by its id
+
+	sheets   map[string]*schema.FixingDatasheet
+	at       map[string]*laid  // modules by id
+	railAt   map[string]int    // rails by id, among the bars
+	clamps   map[string][]grip // on each module, by its id
+	order    map[int]int       // of each fixing along its rail
+	railless map[string]int    // fixings that hold each module without a rail
+	crowded  string            // a module with too many rails below it
 }
 
 func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
-	s := &slope{in: in, doc: doc, book: b, pitch: working.Stated("α", "°", doc.PitchDeg), sheets: map[string]*schema.FixingDatasheet{}}
+	s := &slope{
+		in: in, doc: doc, book: b, pitch: working.Stated("α", "°", doc.PitchDeg),
+		sheets: map[string]*schema.FixingDatasheet{}, at: map[string]*laid{}, railAt: map[string]int{}, order: map[int]int{}, railless: map[string]int{},
+	}
 	s.wind = s.windOn()
 	s.snow = s.snowOn()
 	return s

@@ -15,7 +15,7 @@ type Snow struct {
 
 func (s *slope) snowOn() Snow {
 	w := Snow{Obstacles: working.StatedText(s.doc.SnowObstruction), SnowShape: s.snowShape()}
-	f := working.Formula{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2(3), (5.1)", working.Read)}
+	f := working.Formula{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2", working.Read)}
 	w.SnowKnM2 = f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
 		w.SnowShape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
 	return w

@@ -15,7 +15,8 @@ func (s *slope) span(f *Rail, r *bar) {
 	}
 	if missing != nil || len(r.fixings) == 0 {
 		missing = append(missing, at)
-		f.SpanMm, f.OverhangMm, f.OverhangShare = working.Unknown("s", "mm", missing...), working.Unknown("c", "mm", missing...), working.Unknown("c_s", "", missing...)
+		f.SpanMm, f.OverhangMm = working.Unknown("s", "mm", missing...), working.Unknown("c", "mm", missing...)
+		f.OnRailMm, f.OverhangShare = working.Unknown("c", "mm", missing...), working.Unknown("c_s", "", missing...)
 		return
 	}
 	var spans []working.Number
@@ -25,7 +26,8 @@ func (s *slope) span(f *Rail, r *bar) {
 		spans = append(spans, less.Of(minus, s.fixingAt(r, r.fixings[i]).As("x_b"), s.fixingAt(r, r.fixings[i-1]).As("x_a")))
 	}
 	first, last := s.fixingAt(r, r.fixings[0]), s.fixingAt(r, r.fixings[len(r.fixings)-1])
-	f.OverhangMm = working.Greatest("c", "mm", less.Of(minus, first.As("x_b"), r.from.As("x_a")), less.Of(minus, r.to.As("x_b"), last.As("x_a")))
+	ends := []working.Number{less.Of(minus, first.As("x_b"), r.from.As("x_a")), less.Of(minus, r.to.As("x_b"), last.As("x_a"))}
+	f.OverhangMm, f.OnRailMm = working.Greatest("c", "mm", ends...), working.Least("c", "mm", ends...)
 	if len(spans) == 0 {
 		f.SpanMm, f.OverhangShare = working.Unknown("s", "mm", at), working.Unknown("c_s", "", at)
 		return
@@ -43,7 +45,7 @@ func (s *slope) unrailedFixings() []string {
 	}
 	var missing []string
 	for i := range s.doc.Fixings {
-		if f := &s.doc.Fixings[i]; !f.Rail.Stated() && !f.Module.Stated() {
+		if f := &s.doc.Fixings[i]; !f.Rail.Stated() && !f.Module.Stated() && len(missing) < enough {
 			missing = append(missing, f.Rail.At())
 		}
 	}

@@ -7,8 +7,9 @@ import (
 	"sunclause/schema"
 )
 
-// overTile works out what the fixing does to the tiles.
-func (s *slope) overTile(f *Fixing, doc *schema.Fixing, sheet *schema.FixingDatasheet) {
+// overTile works out what the fixing does to the tiles; pushed is the load under
+// which it bends towards them.
+func (s *slope) overTile(f *Fixing, doc *schema.Fixing, sheet *schema.FixingDatasheet, pushed working.Number) {
 	f.OverTiles = s.tiled()
 	f.RestsOnTile = working.StatedFlag(doc.RestsOnTile)
 	f.MadeToRest = sheetFlag(sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Flag { return s.Hook.RestsOnTileByDesign })
@@ -16,7 +17,7 @@ func (s *slope) overTile(f *Fixing, doc *schema.Fixing, sheet *schema.FixingData
 	f.ClearanceMinMm = sheetNumber("d_min", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.TileClearanceMinMm })
 	rate := sheetNumber("c_δ", "mm/kN", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.DeflectionMmPerKn })
 	f.DeflectionMm = working.Formula{Symbol: "δ", Unit: "mm", Text: "c_δ · F_k", Source: statics}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] }, rate, f.DeflectionMm)
+		func(x ...float64) float64 { return x[0] * x[1] }, rate, pushed)
 	f.ClearanceUnderMm = working.Formula{Symbol: "d_loaded", Unit: "mm", Text: "d_tile − δ", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] - x[1] }, f.ClearanceMm, f.DeflectionMm)
 	f.TileNotched, f.TileLiesFlat = working.StatedFlag(doc.TileNotched), working.StatedFlag(doc.TileLiesFlat)

@@ -58,7 +58,7 @@ func (s *slope) peak(p *Pressure) {
 // to the altitude; its rate is 0 where the map holds it already. Land below the
 // sea is taken at sea level.
 func (s *slope) altitudeFactor(height working.Number) working.Number {
-	annex := working.Source{Document: "NA to BS EN 1991-1-4", Edition: "2005+A1:2010", Clause: "NA.2.5", How: working.Read}
+	annex := working.Source{Document: "NA to BS EN 1991-1-4", Edition: "2005+A1:2010", Clause: "influence of altitude", How: working.Read}
 	above := working.Greatest("A", "m", working.Figure("A_0", "m", 0, "sea level", annex), working.Stated("A_site", "m", s.in.Site.AltitudeM))
 	z := working.Greatest("z_alt", "m", working.Figure("z_10", "m", 10, "the height above which the factor falls", annex), height)
 	f := working.Formula{Symbol: "c_alt", Text: "1 + k_alt · A · (10 / z_alt)^0.2", Source: annex}
@@ -72,5 +72,5 @@ func (s *slope) orography() working.Number {
 	if !flag.Stated() || flag.Value {
 		return working.Unknown("c_o", "", flag.At())
 	}
-	return working.Figure("c_o", "", 1, "no significant orography", en1991Wind("4.3.3", working.Read)).ChosenBy(flag.At())
+	return working.Figure("c_o", "", 1, "no significant orography", en1991Wind("4.3.3", working.Memory)).ChosenBy(flag.At())
 }

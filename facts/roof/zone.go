@@ -32,7 +32,7 @@ func (s *slope) strips() Strips {
 // module, by where it lies. The wind may come onto either eaves or either gable,
 // so each module has a zone for each; the corners lie inside the strips. What is
 // missing is named when it cannot be told.
-func (s *slope) zones(b borders) (columns, missing []string) {
+func (s *slope) zones(b *borders) (columns, missing []string) {
 	st := s.strips()
 	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch} {
 		missing = append(missing, n.Missing()...)

@@ -1,0 +1,97 @@
+package roof
+
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// Opening holds the facts of something that comes through a plane or stands on
+// it.
+type Opening struct {
+	working.Subject
+
+	Kind         working.Text   `json:"kind" words:"what it is"`
+	ClearanceMm  working.Number `json:"clearance_mm" words:"distance to the nearest module; 0 where a module covers it"`
+	Modules      working.Number `json:"modules" words:"modules on the plane"`
+	ModulesOver  working.Number `json:"modules_over" words:"modules that lie over it"`
+	SideAccessMm working.Number `json:"side_access_mm" words:"free width beside it, on the wider of left and right"`
+	Opens        working.Flag   `json:"opens" words:"whether it opens"`
+	InUse        working.Flag   `json:"in_use" words:"whether a chimney, flue or vent is in use"`
+}
+
+// openingBox is the place of an opening. A size that is not stated is missing.
+func openingBox(o *schema.RoofOpening) box {
+	return rectangle(o.XMm, o.YMm, working.Stated("w", "mm", o.WidthMm), working.Stated("l", "mm", o.LengthMm))
+}
+
+func (s *slope) openingFacts() []Opening {
+	all := make([]Opening, len(s.doc.Openings))
+	for i := range s.doc.Openings {
+		o := &s.doc.Openings[i]
+		all[i] = Opening{
+			Subject: working.Subject{ID: o.ID.Value, At: o.At(), Name: "opening " + o.ID.Value},
+			Kind:    working.StatedText(o.Kind), Opens: working.StatedFlag(o.Opens), InUse: working.StatedFlag(o.InUse),
+			Modules: s.dead.Modules,
+		}
+		b := openingBox(o)
+		s.around(&all[i], &b)
+	}
+	return all
+}
+
+// around measures what is free round an opening.
+func (s *slope) around(f *Opening, o *box) {
+	at := s.doc.Member("modules")
+	missing := o.missing()
+	if s.doc.Modules == nil {
+		missing = append(missing, at)
+	}
+	var nearest *laid
+	over := 0
+	for i := range s.layout {
+		m := &s.layout[i]
+		if !m.box.known() {
+			missing = append(missing, m.box.missing()...)
+			continue
+		}
+		if flat := o.plain(); s.plain[i].gap(&flat) < 0 {
+			over++
+		}
+		if nearest == nil || apart(&m.box, o) < apart(&nearest.box, o) {
+			nearest = m
+		}
+	}
+	f.ModulesOver = working.Counted("n", over, at)
+	f.SideAccessMm = s.beside(o)
+	if len(missing) > 0 || nearest == nil {
+		missing = append(missing, at)
+		f.ClearanceMm = working.Unknown("d", "mm", missing...)
+		if len(missing) > 1 {
+			f.ModulesOver, f.SideAccessMm = working.Unknown("n", "", missing...), working.Unknown("d", "mm", missing...)
+		}
+		return
+	}
+	f.ClearanceMm = distanceOf("d", &nearest.box, o)
+}
+
+// beside is the free width on the wider side of an opening: to the next module
+// at its height, or to the side of the plane.
+func (s *slope) beside(o *box) working.Number {
+	b := s.borders(o)
+	f := working.Formula{Symbol: "d_side", Unit: "mm", Text: "greater of the free widths left and right", Source: working.ByDefinition, Lookup: true}
+	return f.Of(func(x ...float64) float64 {
+		left, right := x[0], x[1]
+		for i := range s.layout {
+			m := &s.layout[i].box
+			if m.bottom.Value() >= o.top.Value() || m.top.Value() <= o.bottom.Value() {
+				continue
+			}
+			if m.right.Value() <= o.left.Value() {
+				left = min(left, o.left.Value()-m.right.Value())
+			} else if m.left.Value() >= o.right.Value() {
+				right = min(right, m.left.Value()-o.right.Value())
+			}
+		}
+		return max(left, right)
+	}, b.left, b.right)
+}
