@@ -15,7 +15,7 @@ type Limits struct {
 }
 
 // memory is far above what the largest roof needs.
-const memory = 192 << 20
+const memory = 128 << 20
 
 // LoadLimits are the limits on reading and compiling a rule set. Most are
 // loaded in a tenth of that time.
