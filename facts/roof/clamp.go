@@ -87,11 +87,15 @@ func (g grip) place() (outside, push, pull working.Number, allowed bool, missing
 	}
 	outside = working.Least("d_out", "mm", away...)
 	push, pull = working.Greatest("p_zone", "Pa", pushes...), working.Greatest("w_zone", "Pa", pulls...)
+	none := []string{g.module.sheet.Member("clamp_zones")} // the maker states no zone for this place
+	if !at.Known() {
+		none = at.Missing()
+	}
 	if len(pushes) == 0 {
-		push, pull = working.Unknown("p_zone", "Pa", g.hold.FromCornerMm.At()), working.Unknown("w_zone", "Pa", g.hold.FromCornerMm.At())
+		push, pull = working.Unknown("p_zone", "Pa", none...), working.Unknown("w_zone", "Pa", none...)
 	}
 	if len(away) == 0 {
-		outside = working.Unknown("d_out", "mm", g.hold.Side.At())
+		outside = working.Unknown("d_out", "mm", none...)
 	}
 	return outside, push, pull, len(away) > 0, nil
 }

@@ -131,9 +131,13 @@ func (s *slope) sheetOf(m *schema.PlacedModule) (key string, missing string) {
 }
 
 // blow works out what the wind asks of a module: the net coefficient of a module
-// close to the roof, or the suction of the zone where it is greater.
+// close to the roof, or the suction of the zone where it is greater. Modules that
+// are the covering themselves have other coefficients.
 func (s *slope) blow(m *laid) {
 	columns, missing := s.zones(&m.edges)
+	if kind := s.doc.Covering.Kind; !kind.Stated() || kind.Is("modules_as_covering") {
+		missing = append(missing, kind.At())
+	}
 	suction := working.Unknown("c_pe", "", missing...)
 	m.zones = working.UnknownList(missing...)
 	if missing == nil {

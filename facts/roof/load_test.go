@@ -151,3 +151,15 @@ func TestRafter(t *testing.T) {
 	h.rafters["timber_bending_n_per_mm2"] = 30
 	near(t, "strength of the document", h.derive(t).Planes[0].BendingAfter, 0.354*1.1*16/30, 0.5)
 }
+
+// TestModulesAsCovering: modules that are the roof have no gap below them, and the
+// net coefficients are not theirs; nor where the covering is not said.
+func TestModulesAsCovering(t *testing.T) {
+	for _, covering := range []object{{"kind": "modules_as_covering"}, {}} {
+		h := standard(t)
+		h.plane["covering"] = covering
+		if n := h.derive(t).Modules[0].PullPa; n.Known() || !slices.Contains(n.Missing(), "/roof/planes/0/covering/kind") {
+			t.Errorf("covering %v: %v Pa, missing %v", covering, n.Value(), n.Missing())
+		}
+	}
+}

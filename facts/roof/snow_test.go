@@ -64,3 +64,17 @@ func TestSnowSilence(t *testing.T) {
 func line(kind string, xa, ya, xb, yb float64) object {
 	return object{"id": "E1", "kind": kind, "from_x_mm": xa, "from_y_mm": ya, "to_x_mm": xb, "to_y_mm": yb}
 }
+
+// TestGroundSnow holds the map formula of the British annex, (NA.1), against a
+// table worked out apart from this program; 100 m are the figures of its legend.
+// Pages that give 0.75 to 1.80 kN/m² for the British zones contradict the annex.
+func TestGroundSnow(t *testing.T) {
+	for altitude, row := range map[float64][]float64{0: {0.11, 0.21, 0.31, 0.41, 0.51}, 100: {0.30, 0.40, 0.50, 0.60, 0.70}, 120: {0.338, 0.438, 0.538, 0.638, 0.738}, 300: {0.681, 0.781, 0.881, 0.981, 1.081}} {
+		for zone, want := range row {
+			h := standard(t)
+			h.site["altitude_m"] = altitude
+			put(h.book, "snow_zone_mildest", zone+1)
+			near(t, fmt.Sprintf("zone %d at %v m", zone+1, altitude), h.derive(t).Weather.SnowLeast, want, 0.5)
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package roof
 
 import (
+	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -13,11 +14,12 @@ type Weather struct {
 	Orography      working.Flag   `json:"orography_significant" words:"whether a hill or escarpment speeds the wind up"`
 	WindMap        working.Number `json:"wind_vb_map_m_per_s" words:"basic wind velocity from the map"`
 	SnowGround     working.Number `json:"snow_sk_kn_per_m2" words:"characteristic snow load on the ground"`
+	SnowLeast      working.Number `json:"snow_sk_least_kn_per_m2" words:"snow load on the ground in the mildest zone of the map, at this altitude"`
 	WindSource     working.Flag   `json:"wind_source_given" words:"whether it is said where the wind velocity comes from"`
 	SnowSource     working.Flag   `json:"snow_source_given" words:"whether it is said where the snow load comes from"`
 }
 
-func weatherOf(in *schema.Installation) Weather {
+func weatherOf(in *schema.Installation, b book.Book) Weather {
 	return Weather{
 		TerrainStated:  working.StatedText(in.Site.Terrain),
 		DistanceToSea:  working.Stated("x_sea", "km", in.Site.DistanceToSeaKm),
@@ -25,9 +27,17 @@ func weatherOf(in *schema.Installation) Weather {
 		Orography:      working.StatedFlag(in.Site.OrographySignificant),
 		WindMap:        working.Stated("v_b,map", "m/s", in.Site.WindVbMapMPerS),
 		SnowGround:     working.Stated("s_k", "kN/m²", in.Site.SnowSkKnPerM2),
+		SnowLeast:      groundSnow(in, b.Number("snow_zone_mildest", "Z")),
 		WindSource:     given(in.Site.WindSource),
 		SnowSource:     given(in.Site.SnowSource),
 	}
+}
+
+// groundSnow is the snow on the ground in a zone of the British map.
+func groundSnow(in *schema.Installation, zone working.Number) working.Number {
+	f := working.Formula{Symbol: "s_k", Unit: "kN/m²", Text: "0.15 + 0.1 · Z + 0.05 + (A − 100) / 525",
+		Source: working.Source{Document: "NA to BS EN 1991-1-3", Edition: "2003, corrected 2007", Clause: "(NA.1)", How: working.Read}}
+	return f.Of(func(x ...float64) float64 { return 0.15 + 0.1*x[0] + 0.05 + (x[1]-100)/525 }, zone, working.Stated("A", "m", in.Site.AltitudeM))
 }
 
 // given tells of a text that it is there. Left out, nobody knows.

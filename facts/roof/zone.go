@@ -30,8 +30,9 @@ func (s *slope) strips() Strips {
 
 // zones are the columns of the table of pressure coefficients that hold for a
 // module, by where it lies. The wind may come onto either eaves or either gable,
-// so each module has a zone for each; the corners lie inside the strips. What is
-// missing is named when it cannot be told.
+// so each module has a zone for each; the corners lie inside the strips. A party
+// wall, or whatever else bounds the plane at its sides, is taken for a gable: the
+// roof beyond it may be lower. What is missing is named when it cannot be told.
 func (s *slope) zones(b *borders) (columns, missing []string) {
 	st := s.strips()
 	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch} {
