@@ -62,6 +62,7 @@ type RecordPart struct {
 	Subject  string          `json:"subject"`
 	At       string          `json:"at"` // JSON pointer
 	Outcomes []RecordOutcome `json:"outcomes"`
+	Idle     []string        `json:"not_applicable,omitempty"` // requirements that do not apply to it
 }
 
 // RecordOutcome is one requirement held against one part.
@@ -108,12 +109,21 @@ func RecordOf(r *Result, o Options, version string, cautions []string) *Record {
 	}
 	for _, j := range r.Judgments {
 		if n := len(rec.Parts); n == 0 || rec.Parts[n-1].Subject != j.Subject.ID || rec.Parts[n-1].At != j.Subject.At {
-			rec.Parts = append(rec.Parts, RecordPart{Subject: j.Subject.ID, At: j.Subject.At})
+			rec.Parts = append(rec.Parts, RecordPart{Subject: j.Subject.ID, At: j.Subject.At, Outcomes: []RecordOutcome{}})
 		}
-		last := &rec.Parts[len(rec.Parts)-1]
-		last.Outcomes = append(last.Outcomes, outcomeOf(j))
+		rec.Parts[len(rec.Parts)-1].state(j)
 	}
 	return rec
+}
+
+// state takes one judgment into the record of a part. Of what does not apply the
+// name is enough: on a large roof that is most of all there is.
+func (p *RecordPart) state(j Judgment) {
+	if j.Outcome == NotApplicable {
+		p.Idle = append(p.Idle, j.Requirement.ID)
+		return
+	}
+	p.Outcomes = append(p.Outcomes, outcomeOf(j))
 }
 
 // fileName is the name of a document without its folder, as a record can hold
@@ -145,6 +155,9 @@ func (rec *Record) outcomes() map[verdictKey]statedOutcome {
 	for _, p := range rec.Parts {
 		for _, o := range p.Outcomes {
 			all[verdictKey{o.Requirement, p.Subject}] = statedOutcome{p.At, o}
+		}
+		for _, id := range p.Idle {
+			all[verdictKey{id, p.Subject}] = statedOutcome{p.At, RecordOutcome{Requirement: id, Outcome: NotApplicable}}
 		}
 	}
 	return all

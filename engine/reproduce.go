@@ -54,7 +54,7 @@ func Reproduce(before, after *Record) Reproduction {
 func (rec *Record) count() int {
 	n := 0
 	for _, p := range rec.Parts {
-		n += len(p.Outcomes)
+		n += len(p.Outcomes) + len(p.Idle)
 	}
 	return n
 }

@@ -25,7 +25,7 @@ var doors = map[string][]string{
 	"facts":                {"schema", "facts/*"},
 	"engine":               {"schema", "facts", "facts/working", "facts/book"},
 	"engine/report":        {"schema", "facts", "facts/working", "facts/circuit", "engine"},
-	"engine/report/sheets": {"schema", "facts", "facts/working", "engine", "engine/report"},
+	"engine/report/sheets": {"schema", "facts", "facts/working", "facts/commissioning", "engine", "engine/report"},
 	"cmd/sunclause":        {"schema", "facts", "engine", "engine/report", "engine/report/sheets", "policies"},
 }
 

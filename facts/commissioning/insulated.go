@@ -72,15 +72,26 @@ func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts ma
 		ratings = append(ratings, s.SystemVoltageV)
 		cabled = append(cabled, cables[id])
 	}
-	raised := working.Formula{Symbol: "U_sys", Unit: "V", Text: "k · U_oc,STC", Source: insulationTest}
-	f.SystemVoltageV = raised.Of(func(x ...float64) float64 { return x[0] * x[1] },
-		d.book.Number("insulation_voltage_factor", "k"), working.Greatest("U_oc,STC", "V", voltages...))
+	f.SystemVoltageV = systemVoltage(working.Greatest("U_oc,STC", "V", voltages...), d.book)
 	f.PowerW, f.AreaM2 = working.Sum("P", "W", powers...), working.Sum("A", "m²", areas...)
 	f.ModuleVoltageMaxV, f.CableVoltageMaxV = working.Least("U_mod", "V", ratings...), working.Least("U_cable", "V", cabled...)
 	if len(voltages) == 0 {
 		f.untaken(r)
 	}
 	f.ask(d.book)
+}
+
+// systemVoltage decides the test: the open-circuit voltage at STC, raised.
+func systemVoltage(stc working.Number, b book.Book) working.Number {
+	raised := working.Formula{Symbol: "U_sys", Unit: "V", Text: "k · U_oc,STC", Source: insulationTest}
+	return raised.Of(func(x ...float64) float64 { return x[0] * x[1] }, b.Number("insulation_voltage_factor", "k"), stc)
+}
+
+// InsulationAsked is the test voltage and the least resistance that the table
+// asks of a string with an open-circuit voltage at STC.
+func InsulationAsked(stc working.Number, b book.Book) (voltage, least working.Number) {
+	u := systemVoltage(stc, b)
+	return upTo(b, u, "test_voltage_v", "U_table"), upTo(b, u, "resistance_min_megohm", "R_min")
 }
 
 // untaken leaves unknown what hangs on the strings where the reading takes in

@@ -26,7 +26,7 @@ const Blank = "________"
 
 // Of makes all sheets of an installation, in the order of the job.
 func Of(r *engine.Result) []Sheet {
-	all := []Sheet{stringSheet(r), cableSheet(r), fixingSheet(r)}
+	all := []Sheet{stringSheet(r), cableSheet(r), fixingSheet(r), labelSheet(r), testSheet(r), expectedSheet(r), notificationSheet(r), paperSheet(r)}
 	for i := range all {
 		all[i].Notes = append(all[i].Notes, notes(r)...)
 	}

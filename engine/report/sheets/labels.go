@@ -1,0 +1,48 @@
+package sheets
+
+import (
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// labelSheet is the schedule of labels: those that the label tables ask for at
+// parts and places, then those along the cables.
+func labelSheet(r *engine.Result) Sheet {
+	s := Sheet{Name: "labels", Title: "Labels and where to stick them", Columns: []string{
+		"legend", "on", "where", "prints", "voltage to print", "current to print", "in the document", "done"}}
+	for _, p := range r.Facts.LabelPlaces {
+		if p.Due.Known() && !p.Due.Value() {
+			continue
+		}
+		s.Rows = append(s.Rows, []string{words(p.Legend), text(p.Part), text(p.Where), words(p.Prints), known(p.VoltageDueV), known(p.CurrentDueA), flag(p.Present), Blank})
+	}
+	for _, l := range r.Document.Installation.Labels {
+		if l.Run.Stated() {
+			s.Rows = append(s.Rows, alongRun(l))
+		}
+	}
+	return s
+}
+
+func alongRun(l schema.Label) []string {
+	where := number(working.Stated("", "m", l.PositionM)) + " from the start"
+	if l.Side.Stated() {
+		where += ", " + strings.ReplaceAll(l.Side.Value, "_", " ")
+	}
+	return []string{strings.ReplaceAll(l.Legend.Value, "_", " "), "run " + l.Run.Value, where, "", "", "", "yes", Blank}
+}
+
+// words is a word of a table with spaces for its underscores; nothing for one
+// that the table leaves out.
+func words(t working.Text) string { return strings.ReplaceAll(t.Value(), "_", " ") }
+
+// known is a number that not every row has.
+func known(n working.Number) string {
+	if !n.Known() {
+		return ""
+	}
+	return number(n)
+}
