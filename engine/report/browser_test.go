@@ -18,6 +18,9 @@ var browsers = []string{"chromium", "chromium-browser", "headless-shell", "googl
 // SUNCLAUSE_BROWSER is set, there has to be one.
 func browser(t *testing.T) context.Context {
 	t.Helper()
+	if testing.Short() {
+		t.Skip("a browser is not quick")
+	}
 	found := ""
 	for _, name := range browsers {
 		if path, err := exec.LookPath(name); err == nil {
