@@ -50,6 +50,9 @@ func TestCases(t *testing.T) {
 	}
 	for _, name := range cases {
 		folder := filepath.Dir(name)
+		if testing.Short() && strings.Contains(folder, "warehouse") {
+			continue // it is large
+		}
 		t.Run(filepath.Base(folder), func(t *testing.T) {
 			text, errs, status := typed(t, "check", "--width", "60", name)
 			if status == couldNot {
