@@ -54,6 +54,8 @@ type htmlReport struct {
 	Drawings           []drawing
 	Rest               int // findings that count, beyond the first
 	Parts              []htmlPart
+	Met                []htmlMet
+	Idle               int // requirements that apply to no part
 	Excerpts           []excerpt
 	Notes, Cautions    []string
 }
@@ -63,13 +65,19 @@ type htmlFirst struct {
 	Part, Anchor, Title, Remedy string
 }
 
-// htmlPart is the judgments of one part: what needs a look, and what does not.
+// htmlPart is what needs a look at one part.
 type htmlPart struct {
 	Name, Anchor string
 	Line         int
 	Findings     []htmlRow
-	Quiet        []htmlRow // met or not applicable
-	Met          int
+}
+
+// htmlMet is a requirement that is met wherever it applies, shown for the part
+// that has least in hand.
+type htmlMet struct {
+	Room, Part string
+	Parts      int
+	htmlRow
 }
 
 // htmlRow is one requirement of one part.
@@ -98,12 +106,13 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	if c := r.RuleSet.Changes; len(c) > 0 {
 		page.Changes = changesOf(c)
 	}
-	o.All = true
+	o.All = false
 	lines := map[int]bool{}
 	for i, part := range byPart(r, o) {
 		page.Parts = append(page.Parts, htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines))
 	}
 	page.first(r, o)
+	page.Met, page.Idle = metOf(r)
 	page.Excerpts = excerpts(r.Document.Raw, lines)
 	return page
 }
@@ -145,23 +154,52 @@ func whatToDo(j engine.Judgment) string {
 
 func htmlPartOf(r *engine.Result, part partOf, anchor string, lines map[int]bool) htmlPart {
 	p := htmlPart{Name: upperFirst(part.subject.Name), Anchor: anchor, Line: r.Document.Position(part.subject.At).Line}
+	lines[p.Line] = true
 	for _, j := range part.judgments {
 		row := htmlRowOf(r, j)
-		switch j.Outcome {
-		case engine.NotMet, engine.NotShown:
-			row.Linked = true
-			p.Findings = append(p.Findings, row)
-			for _, l := range row.Lines {
-				lines[l] = true
-			}
-			lines[p.Line] = true
-			continue
-		case engine.Met:
-			p.Met++
+		row.Linked = true
+		p.Findings = append(p.Findings, row)
+		for _, l := range row.Lines {
+			lines[l] = true
 		}
-		p.Quiet = append(p.Quiet, row)
 	}
 	return p
+}
+
+// metOf lists the requirements that are met wherever they apply, in the order of
+// the rooms, and counts those that apply nowhere.
+func metOf(r *engine.Result) (all []htmlMet, idle int) {
+	least, parts, found := map[string]engine.Judgment{}, map[string]int{}, map[string]bool{}
+	for _, j := range r.Judgments {
+		id := j.Requirement.ID
+		switch j.Outcome {
+		case engine.Met:
+			parts[id]++
+			if known, seen := least[id]; !seen || marginOf(j) < marginOf(known) {
+				least[id] = j
+			}
+		case engine.NotMet, engine.NotShown:
+			found[id] = true
+		}
+	}
+	for _, q := range r.RuleSet.Requirements {
+		switch j, met := least[q.ID]; {
+		case met && !found[q.ID]:
+			all = append(all, htmlMet{q.Room, upperFirst(j.Subject.Name), parts[q.ID], htmlRowOf(r, j)})
+		case !met && !found[q.ID]:
+			idle++
+		}
+	}
+	sort.SliceStable(all, func(a, b int) bool { return all[a].Room < all[b].Room })
+	return all, idle
+}
+
+// marginOf orders what is met: the one with least in hand first.
+func marginOf(j engine.Judgment) float64 {
+	if j.MarginPct == nil {
+		return math.Inf(1)
+	}
+	return *j.MarginPct
 }
 
 var htmlClasses = map[engine.Outcome]string{
