@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -28,6 +29,8 @@ type Result struct {
 	Judgments []Judgment // every requirement and every part it is about
 	Notes     []string   // what the reader should know beside them
 	Passes    bool
+
+	positions map[string]schema.Position // of parts, by their pointers
 }
 
 // Check judges one installation by a rule set, whole or not at all: an error
@@ -53,8 +56,8 @@ type verdictKey struct{ id, subject string }
 
 // findings are what the rules said.
 type findings struct {
-	broken   map[verdictKey]finding
-	excluded map[verdictKey]bool
+	broken map[verdictKey]finding
+	failed map[verdictKey]bool // conditions known not to hold, by their ids
 }
 
 // finding is what a Rego rule may say beside the fact that it is broken.
@@ -107,19 +110,25 @@ func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 			return got, fmt.Errorf("rule set %s could not judge: %s is no set", s.Name, name)
 		}
 		set.Foreach(func(t *ast.Term) {
-			key := verdictKey{member(t, "id"), member(t, "subject")}
-			if name == "excluded" {
-				got.excluded[key] = true
-			} else {
-				got.broken[key] = finding{member(t, "message")}
-				longest = max(longest, len(got.broken[key].Message))
+			if name == "failed" {
+				got.failed[verdictKey{member(t, "condition"), member(t, "subject")}] = true
+				return
 			}
+			key := verdictKey{member(t, "id"), member(t, "subject")}
+			got.broken[key] = finding{member(t, "message")}
+			longest = max(longest, len(got.broken[key].Message))
 		})
 	}
 	if longest > maxMessage {
 		return got, fmt.Errorf("rule set %s could not judge: a rule says %d bytes of one part; at most %d; a message is one line", s.Name, longest, maxMessage)
 	}
 	return got, nil
+}
+
+// excludes tells whether some condition of a requirement is known not to hold for
+// a subject.
+func (f findings) excludes(conditions []string, subject string) bool {
+	return slices.ContainsFunc(conditions, func(c string) bool { return f.failed[verdictKey{c, subject}] })
 }
 
 func member(t *ast.Term, name string) string {

@@ -228,7 +228,7 @@ func (s *RuleSet) prepare(ctx context.Context, layers []*layer) error {
 
 // question is the one query.
 func (s *RuleSet) question() string {
-	parts := []string{"broken = data.lib.limit.broken", "excluded = data.lib.limit.excluded"}
+	parts := []string{"broken = data.lib.limit.broken", "failed = data.lib.limit.failed"}
 	for _, r := range s.rooms {
 		parts = append(parts, r.name+" = "+r.path)
 	}

@@ -2,6 +2,7 @@ package engine
 
 import (
 	"encoding/json"
+	"fmt"
 	"strconv"
 	"strings"
 )
@@ -9,14 +10,11 @@ import (
 // data is what rules see as data: limit rows and conditions for the general
 // module, and the parameters and tables for rules that want them.
 func (s *RuleSet) data() map[string]any {
-	var rows, conditions []any
+	var rows []any
 	for _, r := range s.Requirements {
 		if !r.Rego {
 			row := map[string]any{"id": r.ID, "subject": r.Subject, "comparison": r.Comparison, "measure": factPath(r.Measure), "limit": s.operandData(r.Limit)}
 			rows = append(rows, row)
-		}
-		if len(r.When) > 0 {
-			conditions = append(conditions, map[string]any{"id": r.ID, "subject": r.Subject, "when": s.conditionsData(r.When)})
 		}
 	}
 	parameters := map[string]any{}
@@ -30,7 +28,7 @@ func (s *RuleSet) data() map[string]any {
 	for name, t := range s.Book.Tables {
 		tables[name] = map[string]any{"title": t.Title, "rows": tableRows(t.Rows)}
 	}
-	return map[string]any{"rows": list(rows), "conditions": list(conditions), "parameters": parameters, "tables": tables}
+	return map[string]any{"rows": list(rows), "conditions": s.conditionsData(), "parameters": parameters, "tables": tables}
 }
 
 func list(items []any) []any {
@@ -40,10 +38,21 @@ func list(items []any) []any {
 	return items
 }
 
-func (s *RuleSet) conditionsData(when []Condition) []any {
-	all := make([]any, len(when))
-	for i, w := range when {
-		all[i] = map[string]any{"fact": factPath(w.Fact), "comparison": w.Comparison, "limit": s.operandData(w.Limit)}
+// conditionsData lists each condition once, under an id of its own, and notes
+// which of them stand before each requirement.
+func (s *RuleSet) conditionsData() []any {
+	s.conditions = map[*Requirement][]string{}
+	ids := map[string]string{}
+	all := []any{}
+	for _, r := range s.Requirements {
+		for _, w := range r.When {
+			same := fmt.Sprintf("%s %s %s %#v", r.Subject, w.Fact, w.Comparison, w.Limit)
+			if ids[same] == "" {
+				ids[same] = fmt.Sprintf("condition %d", len(ids)+1)
+				all = append(all, map[string]any{"id": ids[same], "subject": r.Subject, "fact": factPath(w.Fact), "comparison": w.Comparison, "limit": s.operandData(w.Limit)})
+			}
+			s.conditions[r] = append(s.conditions[r], ids[same])
+		}
 	}
 	return all
 }

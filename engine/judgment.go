@@ -85,13 +85,13 @@ func (r *Result) noSubjects(q *Requirement, k subjectKind, stated bool) Judgment
 
 func (r *Result) judgeOne(q *Requirement, k subjectKind, subject reflect.Value, elsewhere []string, found findings) Judgment {
 	who := subjectOf(subject)
-	j := Judgment{Requirement: q, Subject: who, Position: r.Document.Position(who.At)}
-	key := verdictKey{q.ID, who.ID}
-	j.measure(r, k, subject)
-	if found.excluded[key] {
+	j := Judgment{Requirement: q, Subject: who, Position: r.position(who.At)}
+	if found.excludes(r.RuleSet.conditions[q], who.ID) {
 		j.Outcome = NotApplicable
 		return j
 	}
+	key := verdictKey{q.ID, who.ID}
+	j.measure(r, k, subject)
 	if lacks, missing := r.missing(q, k, subject); lacks || len(elsewhere) > 0 {
 		j.Outcome, j.Missing = NotShown, merged(missing, elsewhere)
 		return j
@@ -102,6 +102,19 @@ func (r *Result) judgeOne(q *Requirement, k subjectKind, subject reflect.Value, 
 	}
 	j.Outcome = Met
 	return j
+}
+
+// position finds a part in the document, once for all requirements about it.
+func (r *Result) position(at string) schema.Position {
+	p, known := r.positions[at]
+	if !known {
+		if r.positions == nil {
+			r.positions = map[string]schema.Position{}
+		}
+		p = r.Document.Position(at)
+		r.positions[at] = p
+	}
+	return p
 }
 
 // missing names what a requirement would need of its subject and has not got.

@@ -10,6 +10,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"sunclause/schema"
 )
@@ -95,12 +96,19 @@ func readFiles(fsys fs.FS, shown string) ([]setFile, error) {
 func newLayer(files []setFile, shown string, embedded bool) (*layer, error) {
 	l := &layer{embedded: embedded}
 	sum := sha256.New()
-	for _, f := range files {
+	parts, errs := make([]part, len(files)), make([]error, len(files))
+	var readers sync.WaitGroup
+	for i, f := range files {
 		fmt.Fprintf(sum, "%s %d\n", f.name, len(f.raw))
 		sum.Write(f.raw)
-		if err := l.add(f.name, path.Join(shown, f.name), f.raw); err != nil {
-			return nil, err
+		readers.Go(func() { parts[i], errs[i] = l.read(f.name, path.Join(shown, f.name), f.raw) })
+	}
+	readers.Wait()
+	for i := range files {
+		if errs[i] != nil {
+			return nil, errs[i]
 		}
+		l.add(parts[i])
 	}
 	if l.source == nil {
 		return nil, fmt.Errorf("rule set %s: there is no %s in it", shown, manifestName)
@@ -174,25 +182,48 @@ func belongs(name string) bool {
 	return false
 }
 
-// add reads one file into the layer.
-func (l *layer) add(name, shown string, raw []byte) error {
+// part is one file of a layer as read: exactly one of its members is set.
+type part struct {
+	manifest *manifest
+	source   *schema.Source // of the manifest
+	rows     *rowsOf
+	table    *tableOf
+	module   *moduleText
+}
+
+// read reads one file.
+func (l *layer) read(name, shown string, raw []byte) (part, error) {
 	room := strings.TrimSuffix(path.Base(name), path.Ext(name))
+	var p part
 	var err error
 	switch {
 	case name == manifestName:
-		l.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RuleSetSchema), &l.manifest)
+		p.manifest = &manifest{}
+		p.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RuleSetSchema), p.manifest)
 	case path.Dir(name) == "tables" && path.Ext(name) == ".yaml":
-		t := tableOf{name: room}
-		t.source, err = schema.ReadYAML(shown, raw, l.schema(schema.TableSchema), &t.file)
-		l.tables = append(l.tables, t)
+		p.table = &tableOf{name: room}
+		p.table.source, err = schema.ReadYAML(shown, raw, l.schema(schema.TableSchema), &p.table.file)
 	case path.Ext(name) == ".yaml":
-		r := rowsOf{room: room}
-		r.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RequirementsSchema), &r.file)
-		l.rows = append(l.rows, r)
+		p.rows = &rowsOf{room: room}
+		p.rows.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RequirementsSchema), &p.rows.file)
 	default:
-		l.modules = append(l.modules, moduleText{room, shown, string(raw)})
+		p.module = &moduleText{room, shown, string(raw)}
 	}
-	return err
+	return p, err
+}
+
+// add takes a file that was read into the layer.
+func (l *layer) add(p part) {
+	switch {
+	case p.manifest != nil:
+		l.manifest, l.source = *p.manifest, p.source
+	case p.rows != nil:
+		l.rows = append(l.rows, *p.rows)
+	case p.table != nil:
+		l.tables = append(l.tables, *p.table)
+	default:
+		l.modules = append(l.modules, *p.module)
+	}
 }
 
 func (l *layer) schema(name string) string {

@@ -47,6 +47,8 @@ type RuleSet struct {
 	compiler *ast.Compiler
 	rooms    []roomQuery
 	query    rego.PreparedEvalQuery
+
+	conditions map[*Requirement][]string // ids of the conditions before each, as the general module knows them
 }
 
 // LayerInfo tells one layer of a rule set from others: two sets with the same

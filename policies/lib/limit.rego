@@ -14,12 +14,11 @@ broken contains {"id": row.id, "subject": s.id} if {
 	not holds(row.comparison, value, limit)
 }
 
-# excluded holds the requirements that do not apply to a subject: one of their
-# conditions is known not to hold.
-excluded contains {"id": row.id, "subject": s.id} if {
-	some row in data.conditions
-	some s in subjects[row.subject]
-	some condition in row.when
+# failed holds for each condition the subjects for which it is known not to
+# hold. Many requirements share a condition; it is judged once.
+failed contains {"condition": condition.id, "subject": s.id} if {
+	some condition in data.conditions
+	some s in subjects[condition.subject]
 	value := fact(s, condition.fact)
 	limit := operand(s, condition.limit)
 	not holds(condition.comparison, value, limit)
