@@ -97,5 +97,5 @@ func htmlOf(t *testing.T, name string) []byte {
 	if err != nil {
 		t.Fatal(err)
 	}
-	return pageOf(t, "installation.json", raw)
+	return pageOf(t, raw)
 }

@@ -25,13 +25,13 @@ const (
 // circuitDrawing is the circuit diagram from the strings to the supply, one
 // line for both conductors. Runs that stay live in daylight with every isolator
 // open stand out.
-func circuitDrawing(r *engine.Result) []drawing {
+func circuitDrawing(r *engine.Result) []Drawing {
 	d := layout(r)
 	if len(d.wires) == 0 {
 		return nil
 	}
 	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open."
-	return []drawing{{Title: "Circuit diagram", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the public supply")}}
+	return []Drawing{{Name: "circuit", Title: "Circuit diagram", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the public supply")}}
 }
 
 // circuitSketch draws a diagram.

@@ -13,7 +13,7 @@ import (
 	"sunclause/facts/working"
 )
 
-//go:embed html.tmpl html.css
+//go:embed html.tmpl palette.css html.css drawing.css
 var htmlFiles embed.FS
 
 // htmlTemplate escapes whatever comes from a document or a rule set.
@@ -22,12 +22,8 @@ var htmlTemplate = template.Must(template.New("html.tmpl").ParseFS(htmlFiles, "h
 // HTML writes the report as one file that needs nothing else: no script, no
 // picture, no font from elsewhere. It prints on A4 and Letter.
 func HTML(w io.Writer, r *engine.Result, o Options) error {
-	css, err := htmlFiles.ReadFile("html.css")
-	if err != nil {
-		return err
-	}
 	page := htmlPage(r, o)
-	page.Style = template.CSS(css)
+	page.Style = styles("palette", "html", "drawing")
 	var text strings.Builder
 	if err := htmlTemplate.Execute(&text, page); err != nil {
 		return err
@@ -41,6 +37,19 @@ func HTML(w io.Writer, r *engine.Result, o Options) error {
 	return nil
 }
 
+// styles puts style sheets together.
+func styles(names ...string) template.CSS {
+	var all template.CSS
+	for _, n := range names {
+		css, err := htmlFiles.ReadFile(n + ".css")
+		if err != nil {
+			panic(err) // they are embedded
+		}
+		all += template.CSS(css)
+	}
+	return all
+}
+
 // htmlReport is what the template shows.
 type htmlReport struct {
 	Style              template.CSS
@@ -51,7 +60,7 @@ type htmlReport struct {
 	Verdict            string
 	Counts             Summary
 	First              []htmlFirst
-	Drawings           []drawing
+	Drawings           []Drawing
 	Rest               int // findings that count, beyond the first
 	Parts              []htmlPart
 	Met                []htmlMet
@@ -101,7 +110,7 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	page := htmlReport{
 		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
-		Notes: r.Notes, Cautions: Cautions, Drawings: drawings(r),
+		Notes: r.Notes, Cautions: Cautions, Drawings: Drawings(r),
 	}
 	if c := r.RuleSet.Changes; len(c) > 0 {
 		page.Changes = changesOf(c)

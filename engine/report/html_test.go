@@ -2,7 +2,6 @@ package report_test
 
 import (
 	"bytes"
-	"context"
 	"encoding/xml"
 	"errors"
 	"fmt"
@@ -15,10 +14,7 @@ import (
 	"sync"
 	"testing"
 
-	"sunclause/engine"
 	"sunclause/engine/report"
-	"sunclause/policies"
-	"sunclause/schema"
 )
 
 const faulty = "../../testdata/gb-island-cottage-faulty/installation.json"
@@ -145,22 +141,10 @@ func counted(t testing.TB, page []byte) map[string]int {
 	return found
 }
 
-func pageOf(t *testing.T, name string, raw []byte) []byte {
+func pageOf(t *testing.T, raw []byte) []byte {
 	t.Helper()
-	doc, err := schema.Decode(name, raw)
-	if err != nil {
-		t.Fatal(err)
-	}
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
-	if err != nil {
-		t.Fatal(err)
-	}
 	var b bytes.Buffer
-	if err := report.HTML(&b, r, report.Options{}); err != nil {
+	if err := report.HTML(&b, byBritishSet(t, raw), report.Options{}); err != nil {
 		t.Fatal(err)
 	}
 	return b.Bytes()
@@ -172,7 +156,7 @@ const leastContrast = 4.5
 // TestHTMLContrast works out the contrast of every colour of text on both
 // grounds, light and dark.
 func TestHTMLContrast(t *testing.T) {
-	css, err := os.ReadFile("html.css")
+	css, err := os.ReadFile("palette.css")
 	if err != nil {
 		t.Fatal(err)
 	}

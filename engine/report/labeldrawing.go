@@ -17,7 +17,7 @@ const (
 
 // labelDrawing is a map of the labels along the runs of the PV side: each run
 // drawn out straight, its labels, and where the way turns or passes a wall.
-func labelDrawing(r *engine.Result) []drawing {
+func labelDrawing(r *engine.Result) []Drawing {
 	m := &labelSketch{r: r, longest: 0}
 	for i := range r.Document.Installation.Cables {
 		run := &r.Document.Installation.Cables[i]
@@ -30,7 +30,7 @@ func labelDrawing(r *engine.Result) []drawing {
 		return nil
 	}
 	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
-	return []drawing{{Title: "Labels along the cables", Words: words, SVG: m.draw()}}
+	return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw()}}
 }
 
 // mappedRun is a run with the places of its labels.

@@ -19,8 +19,8 @@ const (
 
 // roofDrawings are plans of the planes that carry modules, to scale, as seen
 // square to the slope from outside with the eaves below.
-func roofDrawings(r *engine.Result) []drawing {
-	var all []drawing
+func roofDrawings(r *engine.Result) []Drawing {
+	var all []Drawing
 	planes := r.Document.Installation.Roof.Planes
 	for i := range planes {
 		p := &planes[i]
@@ -28,7 +28,7 @@ func roofDrawings(r *engine.Result) []drawing {
 			continue
 		}
 		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps. Crosses: fixings. Filled red: something is not met or not shown there."
-		all = append(all, drawing{Title: "Roof plane " + p.ID.Value, Words: words, SVG: drawPlane(r, p)})
+		all = append(all, Drawing{Name: "roof-" + p.ID.Value, Title: "Roof plane " + p.ID.Value, Words: words, SVG: drawPlane(r, p)})
 	}
 	return all
 }

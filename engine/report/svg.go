@@ -55,6 +55,6 @@ func shortened(words string, most int) string {
 // done closes the drawing. Title and words are read out to those who cannot
 // see it.
 func (s *svg) done(class, title string) template.HTML {
-	return template.HTML(fmt.Sprintf("<svg class=%q viewBox=\"0 0 %s %s\" style=\"max-width:%spx\" role=\"img\" aria-label=%q>\n%s</svg>",
+	return template.HTML(fmt.Sprintf("<svg class=\"drawing %s\" viewBox=\"0 0 %s %s\" style=\"max-width:%spx\" role=\"img\" aria-label=%q>\n%s</svg>",
 		class, num(s.width), num(s.height), num(s.width), template.HTMLEscapeString(title), s.b.String()))
 }

@@ -12,8 +12,8 @@ import (
 
 // voltageDrawings are, for each kind of string on an inverter, how its voltages
 // run with the temperature of the cells, against what the input takes.
-func voltageDrawings(r *engine.Result) []drawing {
-	var all []drawing
+func voltageDrawings(r *engine.Result) []Drawing {
+	var all []Drawing
 	seen := map[string]int{}
 	for i := range r.Facts.Strings {
 		s := &r.Facts.Strings[i]
@@ -26,7 +26,7 @@ func voltageDrawings(r *engine.Result) []drawing {
 			continue
 		}
 		seen[v.key()] = len(all)
-		all = append(all, drawing{Title: "Voltage over cell temperature", Words: "for string " + s.ID, SVG: v.draw()})
+		all = append(all, Drawing{Name: "voltage-" + s.ID, Title: "Voltage over cell temperature", Words: "for string " + s.ID, SVG: v.draw()})
 	}
 	return all
 }
