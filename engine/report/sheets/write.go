@@ -5,6 +5,8 @@ import (
 	"fmt"
 	"io"
 	"strings"
+
+	"sunclause/engine/report"
 )
 
 // Markdown writes a sheet as a page with a table. What comes from the document
@@ -39,7 +41,7 @@ func escaped(s string) string {
 	if s == Blank {
 		return s
 	}
-	return markup.Replace(s)
+	return markup.Replace(report.Visible(s))
 }
 
 // CSV writes a sheet as RFC 4180 has it, the columns in its first record. A
@@ -51,7 +53,7 @@ func (s Sheet) CSV(w io.Writer) error {
 	for _, r := range records {
 		safe := make([]string, len(r))
 		for i, c := range r {
-			safe[i] = noFormula(c)
+			safe[i] = noFormula(report.Visible(c))
 		}
 		if err := out.Write(safe); err != nil {
 			return fmt.Errorf("sheet %s: %w", s.Name, err)

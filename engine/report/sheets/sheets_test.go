@@ -1,0 +1,137 @@
+package sheets_test
+
+import (
+	"bytes"
+	"context"
+	"encoding/csv"
+	"os"
+	"slices"
+	"strings"
+	"testing"
+
+	"pgregory.net/rapid"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/engine/report/sheets"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+func checked(t testing.TB, name string) *engine.Result {
+	t.Helper()
+	raw, err := os.ReadFile("../../../testdata/" + name + "/installation.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	doc, err := schema.Decode("installation.json", raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	if err != nil {
+		t.Fatal(err)
+	}
+	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	if err != nil {
+		t.Fatal(err)
+	}
+	return r
+}
+
+func sheetOf(t testing.TB, r *engine.Result, name string) sheets.Sheet {
+	t.Helper()
+	for _, s := range sheets.Of(r) {
+		if s.Name == name {
+			return s
+		}
+	}
+	t.Fatalf("there is no sheet %s", name)
+	return sheets.Sheet{}
+}
+
+// TestSheets holds figures of the cottage's sheets against values worked out by
+// hand from its document: 8 modules of 38.8 V and 14.2 A at STC, factor 1.15 for
+// the cold and 1.25 for the current (2006 guide, 2.1.2), −0.25 %/K.
+func TestSheets(t *testing.T) {
+	r := checked(t, "gb-island-cottage")
+	for _, c := range []struct{ sheet, row, column, want string }{
+		{"strings", "S1", "voltage at STC", "310.4 V"},                  // 8 · 38.8
+		{"strings", "S1", "maximum voltage", "356.96 V"},                // 1.15 · 310.4
+		{"strings", "S1", "design current", "17.75 A"},                  // 1.25 · 14.2
+		{"strings", "S1", "power", "3520 W"},                            // 8 · 440
+		{"cables", "R2", "length", "8.7 m"},                             // 6.5 + 2.2
+		{"cables", "R2", "design current", "17.75 A"},                   // of the string it carries
+		{"cables", "R2", "live with all isolators open", "yes"},         // it lies before the isolator
+		{"cables", "R3", "live with all isolators open", "no"},          // it lies behind it
+		{"tests", "S1", "insulation test voltage", "500 V"},             // 1.25 · 310.4 = 388 V, between 120 and 500 V
+		{"tests", "S1", "least resistance", "1 MΩ"},                     // IEC 62446-1, table of insulation tests
+		{"expected-readings", "S1", "voltage at 1000 W/m²", "322.04 V"}, // 310.4 · (1 + 0.0025 · 15) at 10 °C
+		{"expected-readings", "S1", "current at 1000 W/m²", "14.1 A"},   // 14.2 · (1 − 0.00045 · 15)
+	} {
+		s := sheetOf(t, r, c.sheet)
+		column := slices.Index(s.Columns, c.column)
+		row := slices.IndexFunc(s.Rows, func(row []string) bool { return row[0] == c.row })
+		if column < 0 || row < 0 {
+			t.Errorf("%s has no row %s or no column %s", c.sheet, c.row, c.column)
+		} else if got := s.Rows[row][column]; got != c.want {
+			t.Errorf("%s, %s, %s: %s, want %s", c.sheet, c.row, c.column, got, c.want)
+		}
+	}
+}
+
+// TestSheetsWhole makes sure that each sheet of each example has rows, all of the
+// width of its heading, the cautions, and no word of the program's own kind.
+func TestSheetsWhole(t *testing.T) {
+	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery"} {
+		for _, s := range sheets.Of(checked(t, name)) {
+			if len(s.Rows) == 0 {
+				t.Errorf("%s: sheet %s is empty", name, s.Name)
+			}
+			for _, row := range s.Rows {
+				if len(row) != len(s.Columns) {
+					t.Errorf("%s: sheet %s has a row of %d cells under %d columns: %q", name, s.Name, len(row), len(s.Columns), row)
+				}
+			}
+			for _, c := range report.Cautions {
+				if !slices.Contains(s.Notes, c) {
+					t.Errorf("%s: sheet %s lacks a caution", name, s.Name)
+				}
+			}
+		}
+	}
+}
+
+// A job that does not pass says so on every sheet.
+func TestSheetsOfAFaultyJob(t *testing.T) {
+	for _, s := range sheets.Of(checked(t, "gb-island-cottage-faulty")) {
+		if !strings.Contains(strings.Join(s.Notes, "\n"), "does not pass") {
+			t.Errorf("sheet %s does not say that the job does not pass", s.Name)
+		}
+	}
+}
+
+// TestAnyCell writes texts that mean something to Markdown or a spreadsheet: the
+// table keeps its cells, CSV reads back, and no cell begins like a formula.
+func TestAnyCell(t *testing.T) {
+	rapid.Check(t, func(rt *rapid.T) {
+		text := rapid.StringOfN(rapid.RuneFrom([]rune("=+-@|`*_#<>[]()\\\"',;1a \n\t\r")), 0, 30, -1).Draw(rt, "text")
+		s := sheets.Sheet{Name: "x", Title: "x", Columns: []string{"a", "b", "c"}, Rows: [][]string{{text, "2", text}}}
+		var markdown, table bytes.Buffer
+		if s.Markdown(&markdown) != nil || s.CSV(&table) != nil {
+			rt.Fatal("cannot be written")
+		}
+		lines := strings.Split(strings.TrimSuffix(markdown.String(), "\n"), "\n")
+		last := strings.ReplaceAll(strings.ReplaceAll(lines[len(lines)-1], `\\`, ""), `\|`, "")
+		if strings.Count(last, "|") != 4 || strings.ContainsAny(last, "<\r\t") {
+			rt.Errorf("%q: %s", text, last)
+		}
+		records, err := csv.NewReader(&table).ReadAll()
+		if err != nil || len(records) != 2 || len(records[1]) != 3 {
+			rt.Fatalf("%q: %v %q", text, err, records)
+		}
+		if c := records[1][0]; c != "" && strings.ContainsRune("=+@\t\r", rune(c[0])) {
+			rt.Errorf("%q begins like a formula", c)
+		}
+	})
+}
