@@ -62,6 +62,7 @@ type htmlReport struct {
 	First              []htmlFirst
 	Drawings           []Drawing
 	Rest               int // findings that count, beyond the first
+	Unstated           []unstatedMember
 	Parts              []htmlPart
 	Met                []htmlMet
 	Idle               int // requirements that apply to no part
@@ -117,10 +118,12 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	}
 	o.All = false
 	lines := map[int]bool{}
-	for i, part := range byPart(r, o) {
+	u := unstatedOf(r)
+	page.Unstated = u.members
+	for i, part := range byPart(r, u, o) {
 		page.Parts = append(page.Parts, htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines))
 	}
-	page.first(r, o)
+	page.first(r, u, o)
 	page.Met, page.Idle = metOf(r)
 	page.Excerpts = excerpts(r.Document.Raw, lines)
 	return page
@@ -131,14 +134,14 @@ const mostFirst = 6
 
 // first lists what makes the check fail, worst first: one line a requirement
 // and part, in the order of the parts.
-func (p *htmlReport) first(r *engine.Result, o Options) {
+func (p *htmlReport) first(r *engine.Result, u unstated, o Options) {
 	anchors := map[string]htmlPart{}
 	for _, part := range p.Parts {
 		anchors[part.Name] = part
 	}
 	var counting []engine.Judgment
 	for _, j := range r.Judgments {
-		if j.Counts(o.Strict) {
+		if j.Counts(o.Strict) && u.lacks(j) == "" {
 			counting = append(counting, j)
 		}
 	}

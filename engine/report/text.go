@@ -19,7 +19,11 @@ import (
 func Text(w io.Writer, r *engine.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
-	for _, part := range byPart(r, o) {
+	u := unstatedOf(r)
+	if !o.All {
+		p.unstated(u)
+	}
+	for _, part := range byPart(r, u, o) {
 		p.part(r, part)
 	}
 	p.notes(r.Notes)
@@ -35,11 +39,12 @@ type partOf struct {
 
 // byPart groups the judgments to be listed by part, worst part first and worst
 // judgment first.
-func byPart(r *engine.Result, o Options) []partOf {
+// What the document says nothing at all of is told before, unless all is listed.
+func byPart(r *engine.Result, u unstated, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !o.All && !isFinding(j) {
+		if !o.All && (!isFinding(j) || u.lacks(j) != "") {
 			continue
 		}
 		i, ok := index[j.Subject.ID]
@@ -81,6 +86,18 @@ func (p *page) head(r *engine.Result) {
 	p.blank()
 	p.line(0, verdictStyle(r), verdict(r))
 	p.line(0, plain, counts(Count(r)))
+	p.blank()
+}
+
+// unstated says of which members of the document nothing is stated.
+func (p *page) unstated(u unstated) {
+	if len(u.members) == 0 {
+		return
+	}
+	p.line(0, bold, "Nothing is stated of these (--all lists what they are asked for)")
+	for _, m := range u.members {
+		p.line(2, doubt, fmt.Sprintf("%s: %d not shown for want of it", m.Name, m.Count))
+	}
 	p.blank()
 }
 
@@ -135,10 +152,50 @@ func counts(s Summary) string {
 func (p *page) part(r *engine.Result, part partOf) {
 	line := r.Document.Position(part.subject.At).Line
 	p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.subject.Name), line))
-	for _, j := range part.judgments {
-		p.judgment(r, j)
+	for _, together := range part.alike(p.options) {
+		if len(together) == 1 {
+			p.judgment(r, together[0])
+		} else {
+			p.together(r, together)
+		}
 	}
 	p.blank()
+}
+
+// alike keeps the order of the judgments, and puts with the first that is not
+// shown all others that lack the same.
+func (part partOf) alike(o Options) [][]engine.Judgment {
+	var all [][]engine.Judgment
+	index := map[string]int{}
+	for _, j := range part.judgments {
+		if j.Outcome == engine.NotShown && !o.All {
+			same := fmt.Sprint(j.Counts(o.Strict), j.Missing)
+			if i, seen := index[same]; seen {
+				all[i] = append(all[i], j)
+				continue
+			}
+			index[same] = len(all)
+		}
+		all = append(all, []engine.Judgment{j})
+	}
+	return all
+}
+
+// together tells of several requirements that are not shown for want of the same.
+func (p *page) together(r *engine.Result, all []engine.Judgment) {
+	first := all[0]
+	words := fmt.Sprintf("%s: %d requirements", outcomeWords[first.Outcome], len(all))
+	if !first.Counts(p.options.Strict) {
+		words += " (should)"
+	}
+	p.line(2, p.styleOf(first), words)
+	p.line(4, plain, upperFirst(strings.TrimPrefix(first.Say(), "not shown: ")))
+	p.missing(r, first)
+	ids := make([]string, len(all))
+	for i, j := range all {
+		ids[i] = j.Requirement.ID
+	}
+	p.line(4, faint, strings.Join(ids, ", "))
 }
 
 func upperFirst(s string) string {
