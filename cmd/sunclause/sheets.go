@@ -46,7 +46,7 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 	if err != nil {
 		return couldNot, fmt.Errorf("%s: %w", f.Arg(0), err)
 	}
-	if err := writeSheets(*out, sheets.Of(r)); err != nil {
+	if err := writeSheets(*out, r); err != nil {
 		return couldNot, err
 	}
 	fmt.Fprintf(env.stdout, "%s holds the sheets; they are a help, and no more sure than the document they come from.\n", *out)
@@ -55,22 +55,20 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 
 // writeSheets writes the whole folder or nothing: into a folder beside it, which
 // then takes its name.
-func writeSheets(out string, all []sheets.Sheet) error {
+func writeSheets(out string, r *engine.Result) error {
 	parent := filepath.Dir(out)
 	temporary, err := os.MkdirTemp(parent, "."+filepath.Base(out)+".*")
 	if err != nil {
 		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
 	}
 	defer os.RemoveAll(temporary) // after the rename there is nothing left to remove
-	for _, s := range all {
-		for ending, write := range map[string]func(io.Writer) error{".md": s.Markdown, ".csv": s.CSV} {
-			var text bytes.Buffer
-			if err := write(&text); err != nil {
-				return err
-			}
-			if err := os.WriteFile(filepath.Join(temporary, s.Name+ending), text.Bytes(), 0o644); err != nil {
-				return fmt.Errorf("cannot write %s: %w", out, plainError(err))
-			}
+	for name, write := range papersOf(r) {
+		var text bytes.Buffer
+		if err := write(&text); err != nil {
+			return err
+		}
+		if err := os.WriteFile(filepath.Join(temporary, name), text.Bytes(), 0o644); err != nil {
+			return fmt.Errorf("cannot write %s: %w", out, plainError(err))
 		}
 	}
 	if err := os.Chmod(temporary, 0o755); err != nil {
@@ -80,4 +78,17 @@ func writeSheets(out string, all []sheets.Sheet) error {
 		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
 	}
 	return nil
+}
+
+// papersOf are the files of the folder, each with what writes it.
+func papersOf(r *engine.Result) map[string]func(io.Writer) error {
+	all := sheets.Of(r)
+	papers := map[string]func(io.Writer) error{
+		"papers.html":       func(w io.Writer) error { return sheets.Page(w, r, all) },
+		"labels-print.html": func(w io.Writer) error { return sheets.Stickers(w, r) },
+	}
+	for _, s := range all {
+		papers[s.Name+".md"], papers[s.Name+".csv"] = s.Markdown, s.CSV
+	}
+	return papers
 }

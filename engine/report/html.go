@@ -23,7 +23,7 @@ var htmlTemplate = template.Must(template.New("html.tmpl").ParseFS(htmlFiles, "h
 // picture, no font from elsewhere. It prints on A4 and Letter.
 func HTML(w io.Writer, r *engine.Result, o Options) error {
 	page := htmlPage(r, o)
-	page.Style = styles("palette", "html", "drawing")
+	page.Style = Style()
 	var text strings.Builder
 	if err := htmlTemplate.Execute(&text, page); err != nil {
 		return err
@@ -36,6 +36,9 @@ func HTML(w io.Writer, r *engine.Result, o Options) error {
 	}
 	return nil
 }
+
+// Style is the style sheet of the pages and drawings.
+func Style() template.CSS { return styles("palette", "html", "drawing") }
 
 // styles puts style sheets together.
 func styles(names ...string) template.CSS {

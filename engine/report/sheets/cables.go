@@ -1,6 +1,8 @@
 package sheets
 
 import (
+	"slices"
+
 	"sunclause/engine"
 	"sunclause/facts/working"
 )
@@ -13,9 +15,13 @@ func cableSheet(r *engine.Result) Sheet {
 	for i := range r.Facts.Runs {
 		f, run := &r.Facts.Runs[i], &in.Cables[i]
 		sheet := in.Datasheets.Cables[run.Cable.Value]
-		s.Rows = append(s.Rows, []string{
-			f.ID, run.From.Value, run.To.Value, sheet.Marking.Value, number(working.Stated("S", "mm²", sheet.CsaMm2)), number(f.LengthM),
-			number(f.DesignCurrentA), number(f.CapacityA), number(f.DropV), flag(f.LiveWithAllOpen)})
+		load := []string{number(f.DesignCurrentA), number(f.CapacityA), number(f.DropV)}
+		if slices.Contains([]string{"protective", "bonding", "earthing", "control"}, run.Service.Value) {
+			load = []string{"", "", ""} // it carries no current in service
+		}
+		s.Rows = append(s.Rows, append([]string{
+			f.ID, run.From.Value, run.To.Value, sheet.Marking.Value, number(working.Stated("S", "mm²", sheet.CsaMm2)), number(f.LengthM)},
+			append(load, flag(f.LiveWithAllOpen))...))
 	}
 	return s
 }

@@ -12,12 +12,13 @@ import (
 // parts and places, then those along the cables.
 func labelSheet(r *engine.Result) Sheet {
 	s := Sheet{Name: "labels", Title: "Labels and where to stick them", Columns: []string{
-		"legend", "on", "where", "prints", "voltage to print", "current to print", "in the document", "done"}}
+		"legend", "on", "where", "words", "prints", "voltage to print", "current to print", "in the document", "done"}}
+	texts := textsOf(r.Document.Installation.Labels)
 	for _, p := range r.Facts.LabelPlaces {
 		if p.Due.Known() && !p.Due.Value() {
 			continue
 		}
-		s.Rows = append(s.Rows, []string{words(p.Legend), text(p.Part), text(p.Where), words(p.Prints), known(p.VoltageDueV), known(p.CurrentDueA), flag(p.Present), Blank})
+		s.Rows = append(s.Rows, []string{words(p.Legend), text(p.Part), text(p.Where), wording(p.ServedBy, texts), words(p.Prints), known(p.VoltageDueV), known(p.CurrentDueA), flag(p.Present), Blank})
 	}
 	for _, l := range r.Document.Installation.Labels {
 		if l.Run.Stated() {
@@ -32,7 +33,26 @@ func alongRun(l schema.Label) []string {
 	if l.Side.Stated() {
 		where += ", " + strings.ReplaceAll(l.Side.Value, "_", " ")
 	}
-	return []string{strings.ReplaceAll(l.Legend.Value, "_", " "), "run " + l.Run.Value, where, "", "", "", "yes", Blank}
+	return []string{strings.ReplaceAll(l.Legend.Value, "_", " "), "run " + l.Run.Value, where, l.Text.Value, "", "", "", "yes", Blank}
+}
+
+// textsOf are the words on the labels of the document, by their ids.
+func textsOf(labels []schema.Label) map[string]string {
+	texts := map[string]string{}
+	for _, l := range labels {
+		texts[l.ID.Value] = l.Text.Value
+	}
+	return texts
+}
+
+// wording is what the document has printed on the label that serves a place.
+func wording(servedBy working.Names, texts map[string]string) string {
+	for _, id := range servedBy.Values() {
+		if texts[id] != "" {
+			return texts[id]
+		}
+	}
+	return ""
 }
 
 // words is a word of a table with spaces for its underscores; nothing for one

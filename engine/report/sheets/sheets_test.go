@@ -4,6 +4,9 @@ import (
 	"bytes"
 	"context"
 	"encoding/csv"
+	"encoding/xml"
+	"errors"
+	"io"
 	"os"
 	"slices"
 	"strings"
@@ -134,4 +137,48 @@ func TestAnyCell(t *testing.T) {
 			rt.Errorf("%q begins like a formula", c)
 		}
 	})
+}
+
+// TestPages reads the pages strictly, as XML with the entities of HTML, with
+// markup wherever the document has words for a label or a name for the job.
+func TestPages(t *testing.T) {
+	r := checked(t, "gb-island-cottage")
+	const hostile = "<script>alert(1)</script>\"'> \u202egnirts </style>"
+	r.Document.Installation.Project.Reference.Value = hostile
+	for i := range r.Document.Installation.Labels {
+		r.Document.Installation.Labels[i].Text.Value = hostile
+	}
+	var page, labels bytes.Buffer
+	if err := sheets.Page(&page, r, sheets.Of(r)); err != nil {
+		t.Fatal(err)
+	}
+	if err := sheets.Stickers(&labels, r); err != nil {
+		t.Fatal(err)
+	}
+	for name, text := range map[string]string{"page": page.String(), "labels": labels.String()} {
+		d := xml.NewDecoder(strings.NewReader(text))
+		d.Entity = xml.HTMLEntity
+		seen := map[string]int{}
+		for {
+			token, err := d.Token()
+			if errors.Is(err, io.EOF) {
+				break
+			}
+			if err != nil {
+				t.Fatalf("%s: %v", name, err)
+			}
+			if e, ok := token.(xml.StartElement); ok {
+				seen[e.Name.Local]++
+			}
+		}
+		if seen["script"] > 0 || seen["style"] != 1 || strings.ContainsRune(text, '\u202e') {
+			t.Errorf("%s: text of the document became markup: %v", name, seen)
+		}
+		if name == "page" && (seen["section"] != len(sheets.Of(r)) || seen["svg"] < 6) {
+			t.Errorf("page: %d sheets, %d drawings", seen["section"], seen["svg"])
+		}
+		if name == "labels" && seen["small"] < 50 {
+			t.Errorf("labels: %d", seen["small"])
+		}
+	}
 }

@@ -1,0 +1,97 @@
+package sheets
+
+import (
+	"embed"
+	"html/template"
+	"io"
+	"slices"
+	"strings"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/schema"
+)
+
+//go:embed page.tmpl stickers.tmpl
+var pageFiles embed.FS
+
+var pageTemplates = template.Must(template.ParseFS(pageFiles, "*.tmpl"))
+
+// drawnOn tells on which sheet each drawing stands, by the beginning of its name.
+var drawnOn = map[string]string{"circuit": "strings", "voltage": "strings", "earthing": "cables", "labels": "labels", "roof": "fixings"}
+
+// Page writes all sheets as one page that prints a sheet after the other, with
+// the drawings where they belong.
+func Page(w io.Writer, r *engine.Result, all []Sheet) error {
+	type drawn struct {
+		Sheet
+		Drawings []report.Drawing
+	}
+	sheets := make([]drawn, len(all))
+	for i, s := range all {
+		sheets[i] = drawn{Sheet: visible(s)}
+		for _, d := range report.Drawings(r) {
+			if kind, _, _ := strings.Cut(d.Name, "-"); drawnOn[kind] == s.Name {
+				sheets[i].Drawings = append(sheets[i].Drawings, d)
+			}
+		}
+	}
+	return pageTemplates.ExecuteTemplate(w, "page.tmpl", map[string]any{
+		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Style": report.Style(), "Sheets": sheets})
+}
+
+// visible spells out whatever in a sheet would act instead of being seen.
+func visible(s Sheet) Sheet {
+	rows := make([][]string, len(s.Rows))
+	for i, row := range s.Rows {
+		rows[i] = make([]string, len(row))
+		for k, cell := range row {
+			rows[i][k] = report.Visible(cell)
+		}
+	}
+	s.Rows = rows
+	s.Notes = slices.Clone(s.Notes)
+	for i, n := range s.Notes {
+		s.Notes[i] = report.Visible(n)
+	}
+	return s
+}
+
+// sticker is one label as it is printed.
+type sticker struct {
+	ID, Words, Ground     string
+	Width, Height, Letter float64 // mm
+}
+
+// Size of a label for which the document states none, in mm, and of its letters.
+const (
+	usualWidth, usualHeight = 100, 60
+	usualLetter             = 5
+)
+
+// Stickers writes the labels of the document that have words, at true size.
+// Labels alike are printed once for each place.
+func Stickers(w io.Writer, r *engine.Result) error {
+	var all []sticker
+	for _, l := range r.Document.Installation.Labels {
+		if l.Text.Stated() {
+			all = append(all, stickerOf(l))
+		}
+	}
+	return pageTemplates.ExecuteTemplate(w, "stickers.tmpl", map[string]any{
+		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all})
+}
+
+func stickerOf(l schema.Label) sticker {
+	s := sticker{ID: l.ID.Value, Words: report.Visible(l.Text.Value), Ground: "white", Width: usualWidth, Height: usualHeight, Letter: usualLetter}
+	if l.WidthMm.Stated() && l.HeightMm.Stated() {
+		s.Width, s.Height = l.WidthMm.Value, l.HeightMm.Value
+	}
+	if l.SmallLetterHeightMm.Stated() {
+		s.Letter = l.SmallLetterHeightMm.Value
+	}
+	if slices.Contains([]string{"yellow", "red"}, l.Background.Value) {
+		s.Ground = l.Background.Value
+	}
+	return s
+}
