@@ -125,10 +125,16 @@ func write(q Quantity, decimals int) string {
 	case string:
 		return v
 	case []string:
+		if len(v) > mostListed {
+			return strings.Join(v[:mostListed], ", ") + fmt.Sprintf(" and %d more", len(v)-mostListed)
+		}
 		return strings.Join(v, ", ")
 	}
 	return ""
 }
+
+// mostListed is how many words of a list a judgment names.
+const mostListed = 5
 
 // short writes a number with at most so many decimals; small numbers get more,
 // so that 0.0125 does not become 0.
@@ -147,4 +153,9 @@ func short(v float64, decimals int) string {
 }
 
 // WriteValue writes a value with its unit for people.
-func WriteValue(v any, unit string) string { return write(Quantity{Value: v, Unit: unit}, decimals) }
+func WriteValue(v any, unit string) string {
+	if list, ok := v.([]string); ok {
+		return strings.Join(list, ", ")
+	}
+	return write(Quantity{Value: v, Unit: unit}, decimals)
+}
