@@ -11,7 +11,7 @@ import (
 
 // reportVersion is raised when a member changes its meaning or goes; a new
 // member does not raise it.
-const reportVersion = 1
+const reportVersion = 2
 
 // The JSON report, as schema/report.schema.json describes it.
 type jsonReport struct {
@@ -21,6 +21,7 @@ type jsonReport struct {
 	Summary       Summary           `json:"summary"`
 	Passes        bool              `json:"passes"`
 	Requirements  []jsonRequirement `json:"requirements"`
+	NotApplicable []jsonIdle        `json:"not_applicable"`
 	Notes         []string          `json:"notes"`
 	Cautions      []string          `json:"cautions"`
 }
@@ -71,6 +72,14 @@ type jsonRequirement struct {
 	Changes   []engine.Change   `json:"changes,omitempty"`
 }
 
+// jsonIdle names the requirements that do not apply to one part. Of those the
+// name is enough: on a large roof they are most of all there is.
+type jsonIdle struct {
+	Subject      string   `json:"subject"`
+	At           string   `json:"at"`
+	Requirements []string `json:"requirements"`
+}
+
 type jsonMeasured struct {
 	Value any    `json:"value"`
 	Unit  string `json:"unit"`
@@ -100,14 +109,28 @@ func jsonOf(r *engine.Result) jsonReport {
 		RuleSets:      []jsonRuleSet{ruleSetOf(r.RuleSet)},
 		Summary:       Count(r),
 		Passes:        r.Passes,
-		Requirements:  make([]jsonRequirement, len(r.Judgments)),
+		Requirements:  []jsonRequirement{},
+		NotApplicable: []jsonIdle{},
 		Notes:         append([]string{}, r.Notes...),
 		Cautions:      Cautions,
 	}
-	for i, j := range r.Judgments {
-		out.Requirements[i] = requirementOf(j)
+	for _, j := range r.Judgments {
+		out.state(j)
 	}
 	return out
+}
+
+// state takes one judgment into the report.
+func (out *jsonReport) state(j engine.Judgment) {
+	if j.Outcome != engine.NotApplicable {
+		out.Requirements = append(out.Requirements, requirementOf(j))
+		return
+	}
+	if n := len(out.NotApplicable); n == 0 || out.NotApplicable[n-1].Subject != j.Subject.ID || out.NotApplicable[n-1].At != j.Subject.At {
+		out.NotApplicable = append(out.NotApplicable, jsonIdle{Subject: j.Subject.ID, At: j.Subject.At})
+	}
+	last := &out.NotApplicable[len(out.NotApplicable)-1]
+	last.Requirements = append(last.Requirements, j.Requirement.ID)
 }
 
 func ruleSetOf(s *engine.RuleSet) jsonRuleSet {
