@@ -4,14 +4,13 @@ import (
 	"html/template"
 
 	"sunclause/engine"
-	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // Sizes of the label map, in units of the drawing.
 const (
 	mapLeft   = 90.0
-	mapLength = 700.0
+	mapLength = 580.0
 	mapRow    = 34.0
 )
 
@@ -63,7 +62,7 @@ func labelsAlong(in *schema.Installation, run string) []float64 {
 func (m *labelSketch) x(metres float64) float64 { return mapLeft + metres/m.longest*mapLength }
 
 func (m *labelSketch) draw() template.HTML {
-	m.width, m.height = mapLeft+mapLength+70, float64(len(m.runs))*mapRow+20
+	m.width, m.height = mapLeft+mapLength+190, float64(len(m.runs))*mapRow+20
 	for i, run := range m.runs {
 		m.run(run, 20+float64(i)*mapRow)
 	}
@@ -77,11 +76,21 @@ func (m *labelSketch) run(run mappedRun, y float64) {
 	}
 	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 12)
 	m.line(class, m.x(0), y, m.x(run.length), y)
-	m.text("small", m.x(run.length)+6, y+4, "start", working.Plain(working.Round(run.length))+" m", 0)
+	m.text("small", m.x(run.length)+6, y+4, "start", m.gapWords(run), 0)
 	m.turns(run, y)
 	for _, at := range run.labels {
 		m.path("sticker", "M0 -1L-5 -10H5Z", m.x(at), y)
 	}
+}
+
+// gapWords tell the length of a run and its widest gap between labels, where
+// labels are due along it.
+func (m *labelSketch) gapWords(run mappedRun) string {
+	words := engine.WriteValue(run.length, "m")
+	if gap := m.r.Facts.Runs[run.index].GapM; gap.Known() && gap.Value() > 0 {
+		words += ", widest gap " + engine.WriteValue(gap.Value(), "m")
+	}
+	return words
 }
 
 // turns marks where the way passes something or changes its direction.

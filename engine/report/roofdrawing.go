@@ -4,6 +4,8 @@ import (
 	"fmt"
 	"html/template"
 	"math"
+	"strconv"
+	"strings"
 
 	"sunclause/engine"
 	"sunclause/facts/working"
@@ -27,8 +29,12 @@ func roofDrawings(r *engine.Result) []Drawing {
 		if len(p.Modules) == 0 || !p.EavesLengthMm.Stated() || !p.SlopeLengthMm.Stated() {
 			continue
 		}
-		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps. Crosses: fixings. Filled red: something is not met or not shown there."
-		all = append(all, Drawing{Name: "roof-" + p.ID.Value, Title: "Roof plane " + p.ID.Value, Words: words, SVG: drawPlane(r, p)})
+		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps. Crosses: fixings."
+		svg, pins := drawPlane(r, p)
+		if len(pins) > 0 {
+			words += " Not met or not shown: " + strings.Join(pins, "; ") + "."
+		}
+		all = append(all, Drawing{Name: "roof-" + p.ID.Value, Title: "Roof plane " + p.ID.Value, Words: words, SVG: svg})
 	}
 	return all
 }
@@ -40,13 +46,28 @@ type planSketch struct {
 	plane    *schema.Plane
 	scale    float64 // units a millimetre
 	modules  map[string]box
-	findings map[string]bool
+	findings map[string]string // by part: the title of what is worst there
+	pins     []string          // what each pin stands for, in order
 }
 
 // box is a rectangle on the plane, in mm.
 type box struct{ x, y, w, h float64 }
 
-func drawPlane(r *engine.Result, p *schema.Plane) template.HTML {
+// mostPins keeps a plan readable; whatever is beyond stays red.
+const mostPins = 20
+
+// pin marks a part of which something is not met or not shown with a number.
+func (s *planSketch) pin(id string, x, y float64) {
+	title := s.findings[id]
+	if title == "" || len(s.pins) == mostPins {
+		return
+	}
+	s.pins = append(s.pins, fmt.Sprintf("%d %s, %s", len(s.pins)+1, id, title))
+	s.circle("pin", x, y, 7)
+	s.text("number", x, y+3.5, "middle", strconv.Itoa(len(s.pins)), 0)
+}
+
+func drawPlane(r *engine.Result, p *schema.Plane) (svg template.HTML, pins []string) {
 	length, slope := p.EavesLengthMm.Value, p.SlopeLengthMm.Value
 	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: withFindings(r)}
 	s.modules = s.boxes()
@@ -60,15 +81,19 @@ func drawPlane(r *engine.Result, p *schema.Plane) template.HTML {
 	s.fixings()
 	s.edges()
 	s.distances()
-	return s.done("plan", "Plan of roof plane "+p.ID.Value)
+	return s.done("plan", "Plan of roof plane "+p.ID.Value), s.pins
 }
 
-// withFindings are the parts of which something is not met or not shown.
-func withFindings(r *engine.Result) map[string]bool {
-	found := map[string]bool{}
+// withFindings are the parts of which something is not met or not shown, with
+// the title of what is worst.
+func withFindings(r *engine.Result) map[string]string {
+	found, worst := map[string]string{}, map[string]int{}
 	for _, j := range r.Judgments {
-		if j.Outcome == engine.NotMet || j.Outcome == engine.NotShown {
-			found[j.Subject.ID] = true
+		if !isFinding(j) {
+			continue
+		}
+		if b, known := worst[j.Subject.ID]; !known || badness(j, Options{}) < b {
+			found[j.Subject.ID], worst[j.Subject.ID] = j.Requirement.Title, badness(j, Options{})
 		}
 	}
 	return found
@@ -86,7 +111,7 @@ func (s *planSketch) box(class string, b box) {
 
 // classOf adds to a class that something is wrong with the part.
 func (s *planSketch) classOf(class, id string) string {
-	if s.findings[id] {
+	if s.findings[id] != "" {
 		return class + " found"
 	}
 	return class
@@ -143,6 +168,7 @@ func (s *planSketch) openings() {
 		b := box{o.XMm.Value, o.YMm.Value, o.WidthMm.Value, o.LengthMm.Value}
 		s.box(s.classOf("opening", o.ID.Value), b)
 		s.line("cross", s.x(b.x), s.y(b.y), s.x(b.x+b.w), s.y(b.y+b.h))
+		s.pin(o.ID.Value, s.x(b.x+b.w/2), s.y(b.y+b.h/2))
 		s.text("small", s.x(b.x+b.w/2), s.y(b.y+b.h)-3, "middle", o.ID.Value, 8)
 	}
 }
@@ -158,6 +184,7 @@ func (s *planSketch) placed() {
 			s.text("small", s.x(b.x+b.w/2), s.y(b.y+b.h/2)+4, "middle", m.ID.Value, int(b.w*s.scale/6.2))
 		}
 		s.zones(m, b)
+		s.pin(m.ID.Value, s.x(b.x)+11, s.y(b.y+b.h)+11)
 	}
 }
 
@@ -209,6 +236,7 @@ func (s *planSketch) rails() {
 			x2, y2 = x, y+r.LengthMm.Value
 		}
 		s.line(s.classOf("rail", r.ID.Value), s.x(x), s.y(y), s.x(x2), s.y(y2))
+		s.pin(r.ID.Value, s.x(x)-12, s.y(y))
 	}
 }
 
@@ -225,6 +253,7 @@ func (s *planSketch) clamps() {
 		}
 		x, y := gripped(b, h)
 		s.rect(s.classOf("clamp", c.ID.Value), s.x(x)-2.2, s.y(y)-2.2, 4.4, 4.4)
+		s.pin(c.ID.Value, s.x(x)+10, s.y(y)+10)
 	}
 }
 
@@ -257,6 +286,7 @@ func (s *planSketch) fixings() {
 	const cross = "M-2.6 -2.6L2.6 2.6M-2.6 2.6L2.6 -2.6"
 	for _, f := range s.plane.Fixings {
 		s.path(s.classOf("fixing", f.ID.Value), cross, s.x(f.XMm.Value), s.y(f.YMm.Value))
+		s.pin(f.ID.Value, s.x(f.XMm.Value), s.y(f.YMm.Value)-11)
 	}
 }
 
