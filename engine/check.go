@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"slices"
 	"strings"
 	"time"
 
@@ -39,9 +40,11 @@ func Check(ctx context.Context, set *RuleSet, doc *schema.Document, o Options) (
 		return nil, err
 	}
 	r := &Result{Document: doc, RuleSet: set, Facts: f}
-	for _, q := range set.Requirements {
-		r.Judgments = append(r.Judgments, r.judge(q, found)...)
+	all := make([][]Judgment, len(set.Requirements))
+	for i, q := range set.Requirements {
+		all[i] = r.judge(q, found)
 	}
+	r.Judgments = slices.Concat(all...)
 	r.depart(o)
 	r.sort()
 	r.Passes = r.passes(o)
@@ -53,8 +56,8 @@ type verdictKey struct{ id, subject string }
 
 // findings are what the rules said.
 type findings struct {
-	broken   map[verdictKey]finding
-	excluded map[verdictKey]bool
+	comparisons map[brokenKey]bool     // that are known not to hold
+	rules       map[verdictKey]finding // of Rego
 }
 
 // finding is what a Rego rule may say beside the fact that it is broken.
@@ -86,7 +89,7 @@ func (s *RuleSet) deadline(ctx context.Context, f *facts.Facts) (context.Context
 
 // ask puts the facts to the prepared query.
 func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
-	got := findings{map[verdictKey]finding{}, map[verdictKey]bool{}}
+	got := findings{map[brokenKey]bool{}, map[verdictKey]finding{}}
 	ctx, cancel := s.deadline(ctx, f)
 	defer cancel()
 	rs, err := s.query.Eval(ctx, rego.EvalParsedInput(inputOf(f)))
@@ -107,19 +110,46 @@ func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 			return got, fmt.Errorf("rule set %s could not judge: %s is no set", s.Name, name)
 		}
 		set.Foreach(func(t *ast.Term) {
-			key := verdictKey{member(t, "id"), member(t, "subject")}
-			if name == "excluded" {
-				got.excluded[key] = true
-			} else {
-				got.broken[key] = finding{member(t, "message")}
-				longest = max(longest, len(got.broken[key].Message))
+			if name == "broken" {
+				got.comparisons[brokenComparison(t)] = true
+				return
 			}
+			key, says := verdictKey{member(t, "id"), member(t, "subject")}, member(t, "message")
+			got.rules[key] = finding{says}
+			longest = max(longest, len(says))
 		})
 	}
 	if longest > maxMessage {
 		return got, fmt.Errorf("rule set %s could not judge: a rule says %d bytes of one part; at most %d; a message is one line", s.Name, longest, maxMessage)
 	}
 	return got, nil
+}
+
+// brokenComparison reads what the general module hands out: number and part.
+func brokenComparison(t *ast.Term) brokenKey {
+	pair, ok := t.Value.(*ast.Array)
+	if !ok || pair.Len() != 2 {
+		return brokenKey{}
+	}
+	n, _ := pair.Elem(0).Value.(ast.Number)
+	number, _ := n.Int()
+	subject, _ := pair.Elem(1).Value.(ast.String)
+	return brokenKey{number, string(subject)}
+}
+
+// excludes tells whether a requirement is known not to apply to a part.
+func (f findings) excludes(a asked, subject string) bool {
+	return slices.ContainsFunc(a.when, func(w comparisonAsked) bool { return f.comparisons[w.key(subject)] })
+}
+
+// breaks tells whether a part does not keep a requirement, and what a Rego rule
+// says of it.
+func (f findings) breaks(q *Requirement, a asked, subject string) (finding, bool) {
+	if !q.Rego {
+		return finding{}, f.comparisons[a.row.key(subject)]
+	}
+	said, broken := f.rules[verdictKey{q.ID, subject}]
+	return said, broken
 }
 
 func member(t *ast.Term, name string) string {

@@ -29,7 +29,7 @@ type Judgment struct {
 	Subject     working.Subject
 	Position    schema.Position
 	Outcome     Outcome
-	Measured    *Quantity // nil when the requirement measures nothing, or it is unknown
+	Measured    *Quantity // nil when the requirement measures nothing or does not apply, or it is unknown
 	Limit       *Quantity // nil likewise
 	MarginPct   *float64  // how far inside the limit, in % of it; below zero when beyond
 	Message     string    // for a Rego rule, what it said
@@ -86,17 +86,17 @@ func (r *Result) noSubjects(q *Requirement, k subjectKind, stated bool) Judgment
 func (r *Result) judgeOne(q *Requirement, k subjectKind, subject reflect.Value, elsewhere []string, found findings) Judgment {
 	who := subjectOf(subject)
 	j := Judgment{Requirement: q, Subject: who, Position: r.Document.Position(who.At)}
-	key := verdictKey{q.ID, who.ID}
-	j.measure(r, k, subject)
-	if found.excluded[key] {
+	asked := r.RuleSet.asked[q]
+	if found.excludes(asked, who.ID) {
 		j.Outcome = NotApplicable
 		return j
 	}
+	j.measure(r, k, subject)
 	if lacks, missing := r.missing(q, k, subject); lacks || len(elsewhere) > 0 {
 		j.Outcome, j.Missing = NotShown, merged(missing, elsewhere)
 		return j
 	}
-	if f, broken := found.broken[key]; broken {
+	if f, broken := found.breaks(q, asked, who.ID); broken {
 		j.Outcome, j.Message = NotMet, f.Message
 		return j
 	}

@@ -43,6 +43,7 @@ type RuleSet struct {
 
 	foreign  bool // it or a set that it builds on is not embedded
 	byID     map[string]*Requirement
+	asked    map[*Requirement]asked // set with the query
 	modules  map[string]*ast.Module // as parsed, by file
 	compiler *ast.Compiler
 	rooms    []roomQuery
