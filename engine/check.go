@@ -29,6 +29,8 @@ type Result struct {
 	Judgments []Judgment // every requirement and every part it is about
 	Notes     []string   // what the reader should know beside them
 	Passes    bool
+
+	parts map[string][]judgedPart // by list, as they are met
 }
 
 // Check judges one installation by a rule set, whole or not at all: an error
