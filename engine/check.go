@@ -30,7 +30,7 @@ type Result struct {
 	Notes     []string   // what the reader should know beside them
 	Passes    bool
 
-	positions map[string]schema.Position // of parts, by their pointers
+	parts map[string][]judgedPart // by list, as they are met
 }
 
 // Check judges one installation by a rule set, whole or not at all: an error
@@ -42,9 +42,11 @@ func Check(ctx context.Context, set *RuleSet, doc *schema.Document, o Options) (
 		return nil, err
 	}
 	r := &Result{Document: doc, RuleSet: set, Facts: f}
-	for _, q := range set.Requirements {
-		r.Judgments = append(r.Judgments, r.judge(q, found)...)
+	all := make([][]Judgment, len(set.Requirements))
+	for i, q := range set.Requirements {
+		all[i] = r.judge(q, found)
 	}
+	r.Judgments = slices.Concat(all...)
 	r.depart(o)
 	r.sort()
 	r.Passes = r.passes(o)
@@ -56,8 +58,8 @@ type verdictKey struct{ id, subject string }
 
 // findings are what the rules said.
 type findings struct {
-	broken map[verdictKey]finding
-	failed map[verdictKey]bool // conditions known not to hold, by their ids
+	comparisons map[brokenKey]bool     // that are known not to hold
+	rules       map[verdictKey]finding // of Rego
 }
 
 // finding is what a Rego rule may say beside the fact that it is broken.
@@ -89,7 +91,7 @@ func (s *RuleSet) deadline(ctx context.Context, f *facts.Facts) (context.Context
 
 // ask puts the facts to the prepared query.
 func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
-	got := findings{map[verdictKey]finding{}, map[verdictKey]bool{}}
+	got := findings{map[brokenKey]bool{}, map[verdictKey]finding{}}
 	ctx, cancel := s.deadline(ctx, f)
 	defer cancel()
 	rs, err := s.query.Eval(ctx, rego.EvalParsedInput(inputOf(f)))
@@ -110,13 +112,13 @@ func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 			return got, fmt.Errorf("rule set %s could not judge: %s is no set", s.Name, name)
 		}
 		set.Foreach(func(t *ast.Term) {
-			if name == "failed" {
-				got.failed[verdictKey{member(t, "condition"), member(t, "subject")}] = true
+			if name == "broken" {
+				got.comparisons[brokenComparison(t)] = true
 				return
 			}
-			key := verdictKey{member(t, "id"), member(t, "subject")}
-			got.broken[key] = finding{member(t, "message")}
-			longest = max(longest, len(got.broken[key].Message))
+			key, says := verdictKey{member(t, "id"), member(t, "subject")}, member(t, "message")
+			got.rules[key] = finding{says}
+			longest = max(longest, len(says))
 		})
 	}
 	if longest > maxMessage {
@@ -125,10 +127,31 @@ func (s *RuleSet) ask(ctx context.Context, f *facts.Facts) (findings, error) {
 	return got, nil
 }
 
-// excludes tells whether some condition of a requirement is known not to hold for
-// a subject.
-func (f findings) excludes(conditions []string, subject string) bool {
-	return slices.ContainsFunc(conditions, func(c string) bool { return f.failed[verdictKey{c, subject}] })
+// brokenComparison reads what the general module hands out: number and part.
+func brokenComparison(t *ast.Term) brokenKey {
+	pair, ok := t.Value.(*ast.Array)
+	if !ok || pair.Len() != 2 {
+		return brokenKey{}
+	}
+	n, _ := pair.Elem(0).Value.(ast.Number)
+	number, _ := n.Int()
+	subject, _ := pair.Elem(1).Value.(ast.String)
+	return brokenKey{number, string(subject)}
+}
+
+// excludes tells whether a requirement is known not to apply to a part.
+func (f findings) excludes(a asked, subject string) bool {
+	return slices.ContainsFunc(a.when, func(w comparisonAsked) bool { return f.comparisons[w.key(subject)] })
+}
+
+// breaks tells whether a part does not keep a requirement, and what a Rego rule
+// says of it.
+func (f findings) breaks(q *Requirement, a asked, subject string) (finding, bool) {
+	if !q.Rego {
+		return finding{}, f.comparisons[a.row.key(subject)]
+	}
+	said, broken := f.rules[verdictKey{q.ID, subject}]
+	return said, broken
 }
 
 func member(t *ast.Term, name string) string {

@@ -213,8 +213,8 @@ func (s *RuleSet) known(rule *ast.Rule, read reads) error {
 // roomQuery is a module whose Rego rules are asked.
 type roomQuery struct{ name, path string }
 
-// prepare makes the one query: the limit rows that are broken, the requirements
-// that do not apply, and what the Rego rules of each room find.
+// prepare makes the one query: the comparisons that are broken, and what the
+// Rego rules of each room find.
 func (s *RuleSet) prepare(ctx context.Context, layers []*layer) error {
 	for _, l := range layers {
 		for _, m := range l.modules {
@@ -228,7 +228,7 @@ func (s *RuleSet) prepare(ctx context.Context, layers []*layer) error {
 
 // question is the one query.
 func (s *RuleSet) question() string {
-	parts := []string{"broken = data.lib.limit.broken", "failed = data.lib.limit.failed"}
+	parts := []string{"broken = data.lib.limit.broken"}
 	for _, r := range s.rooms {
 		parts = append(parts, r.name+" = "+r.path)
 	}

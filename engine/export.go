@@ -34,3 +34,15 @@ func (s *RuleSet) WriteForOPA(dir string, f *facts.Facts) (query string, err err
 	}
 	return s.question(), nil
 }
+
+// RowsOf names the requirements whose row is the comparison of that number,
+// which opa finds broken.
+func (s *RuleSet) RowsOf(number int) []string {
+	var ids []string
+	for _, q := range s.Requirements {
+		if !q.Rego && s.asked[q].row.number == number {
+			ids = append(ids, q.ID)
+		}
+	}
+	return ids
+}

@@ -1,10 +1,10 @@
 package engine
 
 import (
+	"cmp"
 	"math"
 	"reflect"
 	"slices"
-	"sort"
 	"strings"
 
 	"sunclause/facts"
@@ -29,7 +29,7 @@ type Judgment struct {
 	Subject     working.Subject
 	Position    schema.Position
 	Outcome     Outcome
-	Measured    *Quantity // nil when the requirement measures nothing, or it is unknown
+	Measured    *Quantity // nil when the requirement measures nothing or does not apply, or it is unknown
 	Limit       *Quantity // nil likewise
 	MarginPct   *float64  // how far inside the limit, in % of it; below zero when beyond
 	Message     string    // for a Rego rule, what it said
@@ -56,16 +56,40 @@ func (j Judgment) Counts(strict bool) bool {
 // judge states the outcome of one requirement for every part it is about.
 func (r *Result) judge(q *Requirement, found findings) []Judgment {
 	k := subjectKinds[q.Subject]
-	subjects, stated := subjectsOf(r.Facts, k)
-	if !stated || len(subjects) == 0 {
+	parts, stated := r.partsOf(k)
+	if !stated || len(parts) == 0 {
 		return []Judgment{r.noSubjects(q, k, stated)}
 	}
 	elsewhere := r.missingElsewhere(q)
-	all := make([]Judgment, len(subjects))
-	for i, s := range subjects {
-		all[i] = r.judgeOne(q, k, s, elsewhere, found)
+	all := make([]Judgment, len(parts))
+	for i, p := range parts {
+		all[i] = r.judgeOne(q, k, p, elsewhere, found)
 	}
 	return all
+}
+
+// judgedPart is a part with its facts and its place in the document, found once
+// for all requirements.
+type judgedPart struct {
+	working.Subject
+	facts    reflect.Value
+	position schema.Position
+}
+
+func (r *Result) partsOf(k subjectKind) (parts []judgedPart, stated bool) {
+	subjects, stated := subjectsOf(r.Facts, k)
+	if parts, known := r.parts[k.name]; known {
+		return parts, stated
+	}
+	for _, s := range subjects {
+		who := subjectOf(s)
+		parts = append(parts, judgedPart{who, s, r.Document.Position(who.At)})
+	}
+	if r.parts == nil {
+		r.parts = map[string][]judgedPart{}
+	}
+	r.parts[k.name] = parts
+	return parts, stated
 }
 
 // noSubjects states a requirement that is about no part: it does not apply when
@@ -83,38 +107,24 @@ func (r *Result) noSubjects(q *Requirement, k subjectKind, stated bool) Judgment
 	return j
 }
 
-func (r *Result) judgeOne(q *Requirement, k subjectKind, subject reflect.Value, elsewhere []string, found findings) Judgment {
-	who := subjectOf(subject)
-	j := Judgment{Requirement: q, Subject: who, Position: r.position(who.At)}
-	if found.excludes(r.RuleSet.conditions[q], who.ID) {
+func (r *Result) judgeOne(q *Requirement, k subjectKind, part judgedPart, elsewhere []string, found findings) Judgment {
+	j := Judgment{Requirement: q, Subject: part.Subject, Position: part.position}
+	asked := r.RuleSet.asked[q]
+	if found.excludes(asked, part.ID) {
 		j.Outcome = NotApplicable
 		return j
 	}
-	key := verdictKey{q.ID, who.ID}
-	j.measure(r, k, subject)
-	if lacks, missing := r.missing(q, k, subject); lacks || len(elsewhere) > 0 {
+	j.measure(r, k, part.facts)
+	if lacks, missing := r.missing(q, k, part.facts); lacks || len(elsewhere) > 0 {
 		j.Outcome, j.Missing = NotShown, merged(missing, elsewhere)
 		return j
 	}
-	if f, broken := found.broken[key]; broken {
+	if f, broken := found.breaks(q, asked, part.ID); broken {
 		j.Outcome, j.Message = NotMet, f.Message
 		return j
 	}
 	j.Outcome = Met
 	return j
-}
-
-// position finds a part in the document, once for all requirements about it.
-func (r *Result) position(at string) schema.Position {
-	p, known := r.positions[at]
-	if !known {
-		if r.positions == nil {
-			r.positions = map[string]schema.Position{}
-		}
-		p = r.Document.Position(at)
-		r.positions[at] = p
-	}
-	return p
 }
 
 // missing names what a requirement would need of its subject and has not got.
@@ -291,17 +301,9 @@ func merged(lists ...[]string) []string {
 // sort puts judgments in the order of the document, and those of one part in
 // the order of the requirements' ids.
 func (r *Result) sort() {
-	sort.SliceStable(r.Judgments, func(a, b int) bool {
-		x, y := r.Judgments[a], r.Judgments[b]
-		if x.Position != y.Position {
-			if x.Position.Line != y.Position.Line {
-				return x.Position.Line < y.Position.Line
-			}
-			return x.Position.Column < y.Position.Column
-		}
-		if x.Subject.ID != y.Subject.ID {
-			return x.Subject.ID < y.Subject.ID
-		}
-		return x.Requirement.ID < y.Requirement.ID
+	slices.SortFunc(r.Judgments, func(x, y Judgment) int {
+		return cmp.Or(
+			cmp.Compare(x.Position.Line, y.Position.Line), cmp.Compare(x.Position.Column, y.Position.Column),
+			cmp.Compare(x.Subject.ID, y.Subject.ID), cmp.Compare(x.Requirement.ID, y.Requirement.ID))
 	})
 }

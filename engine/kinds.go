@@ -112,6 +112,17 @@ var comparisons = map[kind][]string{
 	aList:   {"includes", "lacks"},
 }
 
+// allComparisons are what a row or condition may say.
+var allComparisons = slices.Compact(slices.Sorted(func(yield func(string) bool) {
+	for _, names := range comparisons {
+		for _, name := range names {
+			if !yield(name) {
+				return
+			}
+		}
+	}
+}))
+
 func allows(k kind, comparison string) bool { return slices.Contains(comparisons[k], comparison) }
 
 // value is one fact of one subject, found in the Go structs.

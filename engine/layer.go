@@ -239,7 +239,7 @@ func (l *layer) name() string { return l.manifest.Name.Value }
 func (l *layer) namespace() string { return strings.ReplaceAll(l.name(), "-", "_") }
 
 // ownNames are what lies beside the sets in the data that rules see.
-var ownNames = []string{"lib", "rows", "conditions", "parameters", "tables"}
+var ownNames = []string{"lib", "comparisons", "between", "parameters", "tables"}
 
 // checkName refuses names that a set may not take.
 func (l *layer) checkName() error {

@@ -43,12 +43,11 @@ type RuleSet struct {
 
 	foreign  bool // it or a set that it builds on is not embedded
 	byID     map[string]*Requirement
+	asked    map[*Requirement]asked // set with the query
 	modules  map[string]*ast.Module // as parsed, by file
 	compiler *ast.Compiler
 	rooms    []roomQuery
 	query    rego.PreparedEvalQuery
-
-	conditions map[*Requirement][]string // ids of the conditions before each, as the general module knows them
 }
 
 // LayerInfo tells one layer of a rule set from others: two sets with the same

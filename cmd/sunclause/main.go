@@ -57,10 +57,10 @@ type environment struct {
 func main() { os.Exit(run()) }
 
 func run() int {
-	// One installation is judged before the heap is worth collecting; a limit
-	// still collects it when a large one needs more.
+	// Most installations are judged before the heap is worth collecting; a limit
+	// collects it when a large one needs more.
 	debug.SetGCPercent(-1)
-	debug.SetMemoryLimit(1 << 30)
+	debug.SetMemoryLimit(256 << 20)
 	env := &environment{os.Stdin, os.Stdout, os.Stderr}
 	return dispatch(context.Background(), env, os.Args[1:])
 }

@@ -1,39 +1,99 @@
 # METADATA
-# title: Limit rows
+# title: Comparisons
 # description: >-
-#   Judges every limit row of a rule set, and every condition under which a
-#   requirement applies. A row is data: subject, measure, comparison, limit.
+#   Holds every part to every comparison of a rule set: the limit of a row, or a
+#   condition under which a requirement applies. Many requirements share a
+#   condition, which stands here once. A comparison is data: subject, fact and
+#   limit, listed by how it compares.
 package lib.limit
 
-# broken holds the rows whose limit a subject does not keep.
-broken contains {"id": row.id, "subject": s.id} if {
-	some row in data.rows
-	some s in subjects[row.subject]
-	value := fact(s, row.measure)
-	limit := operand(s, row.limit)
-	not holds(row.comparison, value, limit)
+# broken holds the comparisons with a plain value that a part does not keep. A fact
+# that is unknown is not there, and breaks nothing.
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.at_most
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value > c.limit
 }
 
-# failed holds for each condition the subjects for which it is known not to
-# hold. Many requirements share a condition; it is judged once.
-failed contains {"condition": condition.id, "subject": s.id} if {
-	some condition in data.conditions
-	some s in subjects[condition.subject]
-	value := fact(s, condition.fact)
-	limit := operand(s, condition.limit)
-	not holds(condition.comparison, value, limit)
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.at_least
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value < c.limit
 }
 
-# subjects are the lists that rows judge; the whole installation is a list of one.
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.below
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value >= c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.above
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value <= c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.equals
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value != c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.differs
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value == c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.one_of
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	not value in c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.none_of
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value in c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.includes
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	not c.limit in value
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.lacks
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	c.limit in value
+}
+
+# Of comparisons between two facts there are few.
+broken contains [c.number, s.id] if {
+	some c in data.between
+	some s in subjects[c.subject]
+	value := fact(s, c.fact)
+	limit := fact(s, c.limit)
+	not holds(c.comparison, value, limit)
+}
+
+# subjects are the lists that are judged; the whole installation is a list of one.
 subjects := object.union(input, {"installation": [input.installation]})
 
 fact(s, name) := s[name.own]
 
 fact(_, name) := input.installation[name.installation]
-
-operand(s, limit) := fact(s, limit.fact)
-
-operand(_, limit) := limit.value
 
 holds("at_most", value, limit) if value <= limit
 
