@@ -19,6 +19,7 @@ import (
 func Text(w io.Writer, r *engine.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
+	p.unstated(r)
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
 	}
@@ -39,7 +40,7 @@ func byPart(r *engine.Result, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !o.All && !isFinding(j) {
+		if !o.All && (!isFinding(j) || waits(r, j)) {
 			continue
 		}
 		i, ok := index[j.Subject.ID]
