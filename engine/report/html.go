@@ -58,6 +58,7 @@ type htmlReport struct {
 	Idle               int // requirements that apply to no part
 	Excerpts           []excerpt
 	Notes, Cautions    []string
+	Unstated           []Unstated
 }
 
 // htmlFirst is one thing to put right first, and where.
@@ -102,6 +103,7 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
 		Notes: r.Notes, Cautions: Cautions, Drawings: drawings(r),
+		Unstated: AllUnstated(r),
 	}
 	if c := r.RuleSet.Changes; len(c) > 0 {
 		page.Changes = changesOf(c)

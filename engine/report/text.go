@@ -173,6 +173,9 @@ func isFinding(j engine.Judgment) bool {
 
 // sayJudgment says what was measured against what, or what is not stated.
 func sayJudgment(j engine.Judgment) string {
+	if members, ok := strings.CutSuffix(j.Say(), " is not stated"); ok && j.Outcome == engine.NotShown {
+		return "Not stated: " + strings.TrimPrefix(members, "not shown: ") // names of members keep their case
+	}
 	return upperFirst(strings.TrimPrefix(j.Say(), "not shown: "))
 }
 
