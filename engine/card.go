@@ -71,8 +71,14 @@ func orElse(word string, candidates []string) string {
 	if near := schema.Nearest(word, candidates); near != "" {
 		return fmt.Sprintf("did you mean %q?", near)
 	}
+	if more := len(candidates) - mostNamed; more > 0 {
+		return fmt.Sprintf("there are %s and %d more; docs/facts.md lists facts, sunclause rules figures", strings.Join(candidates[:mostNamed], ", "), more)
+	}
 	return "there are " + strings.Join(candidates, ", ")
 }
+
+// mostNamed is how many names a message lists where none is near.
+const mostNamed = 20
 
 // limit checks that a limit is given in one way, and is of the fact's kind.
 func (p *cardProblems) limit(k subjectKind, want kind, comparison string, limit operandFile) {

@@ -23,7 +23,10 @@ const generated = "<!-- Written by go test ./cmd/sunclause -update. Do not edit.
 func TestFactsPage(t *testing.T) {
 	var b strings.Builder
 	b.WriteString(generated + "# Facts\n\nWhat is derived from an installation and rules can judge, by subject. The unit stands at the end of the name.\n" +
-		"`sunclause facts --working FILE` shows each with its formula, the numbers put in and the lines they came from.\n")
+		"`sunclause facts --working FILE` shows each with its formula, the numbers put in and the lines they came from.\n\n")
+	for _, s := range engine.Catalogue() {
+		fmt.Fprintf(&b, "- [%s](#%s): %s, %d facts\n", s.Name, s.Name, lower(s.Words), len(s.Facts))
+	}
 	for _, s := range engine.Catalogue() {
 		fmt.Fprintf(&b, "\n## %s\n\n%s.\n\n| fact | kind | what it is |\n|---|---|---|\n", s.Name, upper(s.Words))
 		for _, f := range s.Facts {
@@ -37,6 +40,14 @@ func TestFactsPage(t *testing.T) {
 }
 
 func upper(s string) string { return strings.ToUpper(s[:1]) + s[1:] }
+
+// lower leaves a word that is all capitals as it is.
+func lower(s string) string {
+	if len(s) > 1 && s[1] >= 'A' && s[1] <= 'Z' {
+		return s
+	}
+	return strings.ToLower(s[:1]) + s[1:]
+}
 
 // TestRulesPages keeps docs/rules-SET.md true to the embedded sets.
 func TestRulesPages(t *testing.T) {

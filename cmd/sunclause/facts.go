@@ -5,6 +5,8 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"maps"
+	"slices"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
@@ -71,7 +73,7 @@ func partsNamed(f *facts.Facts, ids []string) ([]string, error) {
 	}
 	for _, id := range ids {
 		if !known[id] {
-			return nil, fmt.Errorf("the installation has no facts about a part called %q", id)
+			return nil, fmt.Errorf("the installation has no facts about a part called %q; %s", id, nearPart(id, known))
 		}
 	}
 	if len(ids) == 0 {
@@ -86,4 +88,12 @@ func textOrJSON(format string) error {
 		return fmt.Errorf("there is no format %q; there are json, text", format)
 	}
 	return nil
+}
+
+// nearPart says which part may have been meant, or how to see which there are.
+func nearPart(id string, known map[string]bool) string {
+	if near := schema.Nearest(id, slices.Sorted(maps.Keys(known))); near != "" {
+		return fmt.Sprintf("did you mean %q?", near)
+	}
+	return "without a name it shows all parts"
 }

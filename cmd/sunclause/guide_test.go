@@ -20,7 +20,7 @@ func TestGuides(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range []string{"writing-rules.md", "comparing.md"} {
+	for _, name := range []string{"writing-rules.md", "comparing.md", "first-job.md"} {
 		t.Run(name, func(t *testing.T) {
 			raw, err := os.ReadFile(filepath.Join(repo, "docs", name))
 			if err != nil {

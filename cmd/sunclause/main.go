@@ -17,6 +17,7 @@ import (
 	"github.com/spf13/pflag"
 
 	"sunclause/engine/report"
+	"sunclause/schema"
 )
 
 // Exit statuses.
@@ -87,8 +88,16 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 		}
 		return status
 	}
-	fmt.Fprintf(env.stderr, "sunclause has no command %q; it has %s\n", args[0], strings.Join(commandNames(), ", "))
+	fmt.Fprintf(env.stderr, "sunclause has no command %q; %s\n", args[0], orNearest(args[0], commandNames()))
 	return couldNot
+}
+
+// orNearest says which name may have been meant, or else which names there are.
+func orNearest(name string, known []string) string {
+	if near := schema.Nearest(name, known); near != "" {
+		return fmt.Sprintf("did you mean %q?", near)
+	}
+	return "there are " + strings.Join(known, ", ")
 }
 
 // tell writes an error. It may name files, whose names are anybody's.

@@ -4,9 +4,11 @@ import (
 	"bytes"
 	"context"
 	"fmt"
+	"slices"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
+	"sunclause/schema"
 )
 
 func runRules(ctx context.Context, env *environment, args []string) (int, error) {
@@ -35,7 +37,7 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 		return couldNot, err
 	}
 	if wanted = ofRoom(wanted, *room); len(wanted) == 0 {
-		return couldNot, fmt.Errorf("rule set %s has no requirements in a room called %q", set.Name, *room)
+		return couldNot, fmt.Errorf("rule set %s has no requirements in a room called %q; %s", set.Name, *room, orNearest(*room, roomsOf(set)))
 	}
 	var text bytes.Buffer
 	if *format == "json" {
@@ -58,7 +60,7 @@ func requirementsNamed(set *engine.RuleSet, ids []string) ([]*engine.Requirement
 	for _, id := range ids {
 		q, ok := set.Requirement(id)
 		if !ok {
-			return nil, fmt.Errorf("rule set %s has no requirement %q; sunclause rules --rules %s lists them", set.Name, id, set.Name)
+			return nil, noRequirement(set, id)
 		}
 		wanted = append(wanted, q)
 	}
@@ -74,4 +76,26 @@ func ofRoom(all []*engine.Requirement, room string) []*engine.Requirement {
 		}
 	}
 	return kept
+}
+
+// noRequirement refuses an id, with the one that may have been meant.
+func noRequirement(set *engine.RuleSet, id string) error {
+	var ids []string
+	for _, q := range set.Requirements {
+		ids = append(ids, q.ID)
+	}
+	if near := schema.Nearest(id, ids); near != "" {
+		return fmt.Errorf("rule set %s has no requirement %q; did you mean %q?", set.Name, id, near)
+	}
+	return fmt.Errorf("rule set %s has no requirement %q; sunclause rules --rules %s lists them", set.Name, id, set.Name)
+}
+
+// roomsOf lists the rooms that a rule set has requirements in.
+func roomsOf(set *engine.RuleSet) []string {
+	var rooms []string
+	for _, q := range set.Requirements {
+		rooms = append(rooms, q.Room)
+	}
+	slices.Sort(rooms)
+	return slices.Compact(rooms)
 }

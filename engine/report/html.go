@@ -65,7 +65,7 @@ type htmlReport struct {
 	First              []htmlFirst
 	Drawings           []Drawing
 	Rest               int // findings that count, beyond the first
-	Unstated           []unstatedMember
+	Unstated           []Unstated
 	Parts              []htmlPart
 	Met                []htmlMet
 	Idle               int // requirements that apply to no part
@@ -121,12 +121,11 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	}
 	o.All = false
 	lines := map[int]bool{}
-	u := unstatedOf(r)
-	page.Unstated = u.members
-	for i, part := range byPart(r, u, o) {
+	page.Unstated = AllUnstated(r)
+	for i, part := range byPart(r, o) {
 		page.Parts = append(page.Parts, htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines))
 	}
-	page.first(r, u, o)
+	page.first(r, o)
 	page.Met, page.Idle = metOf(r)
 	page.Excerpts = excerpts(r.Document.Raw, lines)
 	return page
@@ -137,14 +136,14 @@ const mostFirst = 6
 
 // first lists what makes the check fail, worst first: one line a requirement
 // and part, in the order of the parts.
-func (p *htmlReport) first(r *engine.Result, u unstated, o Options) {
+func (p *htmlReport) first(r *engine.Result, o Options) {
 	anchors := map[string]htmlPart{}
 	for _, part := range p.Parts {
 		anchors[part.Name] = part
 	}
 	var counting []engine.Judgment
 	for _, j := range r.Judgments {
-		if j.Counts(o.Strict) && u.lacks(j) == "" {
+		if j.Counts(o.Strict) && !waits(r, j) {
 			counting = append(counting, j)
 		}
 	}

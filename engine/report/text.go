@@ -19,11 +19,8 @@ import (
 func Text(w io.Writer, r *engine.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
-	u := unstatedOf(r)
-	if !o.All {
-		p.unstated(u)
-	}
-	for _, part := range byPart(r, u, o) {
+	p.unstated(r)
+	for _, part := range byPart(r, o) {
 		p.part(r, part)
 	}
 	p.notes(r.Notes)
@@ -40,11 +37,11 @@ type partOf struct {
 // byPart groups the judgments to be listed by part, worst part first and worst
 // judgment first.
 // What the document says nothing at all of is told before, unless all is listed.
-func byPart(r *engine.Result, u unstated, o Options) []partOf {
+func byPart(r *engine.Result, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !o.All && (!isFinding(j) || u.lacks(j) != "") {
+		if !o.All && (!isFinding(j) || waits(r, j)) {
 			continue
 		}
 		i, ok := index[j.Subject.ID]
@@ -86,18 +83,6 @@ func (p *page) head(r *engine.Result) {
 	p.blank()
 	p.line(0, verdictStyle(r), verdict(r))
 	p.line(0, plain, counts(Count(r)))
-	p.blank()
-}
-
-// unstated says of which members of the document nothing is stated.
-func (p *page) unstated(u unstated) {
-	if len(u.members) == 0 {
-		return
-	}
-	p.line(0, bold, "Nothing is stated of these (--all lists what they are asked for)")
-	for _, m := range u.members {
-		p.line(2, doubt, fmt.Sprintf("%s: %d not shown for want of it", m.Name, m.Count))
-	}
 	p.blank()
 }
 

@@ -1,89 +1,120 @@
 package report
 
 import (
-	"encoding/json"
+	"fmt"
 	"slices"
 	"strings"
 
 	"sunclause/engine"
+	"sunclause/facts"
 )
 
-// unstatedMember is a whole member of the document that is not there, with how
-// many requirements are not shown for want of it.
-type unstatedMember struct {
-	Name  string
-	Count int
+// A document that has only been begun says nothing of whole rooms. Hundreds of
+// requirements then wait for a few members; they are counted by what they wait
+// for, so that the findings of what is stated can be seen.
+
+// Unstated is a whole member of the document, or a whole list of parts, that is
+// not stated, and how many requirements wait for it.
+type Unstated struct {
+	Member       string // as in earthing, or storage.batteries
+	List         bool   // of parts, for which an empty list says that there are none
+	Requirements int
 }
 
-// unstated finds the members of which the document says nothing at all. A bare
-// document lacks most of them, and to list every requirement that asks for one
-// would bury the rest.
-type unstated struct {
-	members []unstatedMember
-	missing map[string]bool
-}
-
-// unstatedOf finds them for a result.
-func unstatedOf(r *engine.Result) unstated {
-	u := unstated{missing: map[string]bool{}}
-	var there map[string]json.RawMessage
-	counts := map[string]int{}
+// AllUnstated lists what is not stated at all, what most waits for first.
+func AllUnstated(r *engine.Result) []Unstated {
+	waiting := map[string]map[string]bool{}
+	lists := map[string]bool{}
 	for _, j := range r.Judgments {
-		if j.Outcome != engine.NotShown {
-			continue
-		}
-		if there == nil {
-			if json.Unmarshal(r.Document.Raw, &there) != nil {
-				return u // it is no JSON: then nothing is left out
+		for _, m := range j.Missing {
+			member, list := unstated(r, m)
+			if member == "" || j.Outcome != engine.NotShown {
+				continue
 			}
-		}
-		for name := range topMembers(j) {
-			if _, stated := there[name]; !stated {
-				u.missing[name] = true
+			if waiting[member] == nil {
+				waiting[member] = map[string]bool{}
 			}
-		}
-		if name := u.lacks(j); name != "" {
-			counts[name]++
+			waiting[member][j.Requirement.ID] = true
+			lists[member] = list
 		}
 	}
-	for name, n := range counts {
-		u.members = append(u.members, unstatedMember{name, n})
+	var all []Unstated
+	for member, ids := range waiting {
+		all = append(all, Unstated{member, lists[member], len(ids)})
 	}
-	slices.SortFunc(u.members, func(a, b unstatedMember) int {
-		if a.Count != b.Count {
-			return b.Count - a.Count
+	slices.SortFunc(all, func(a, b Unstated) int {
+		if a.Requirements != b.Requirements {
+			return b.Requirements - a.Requirements
 		}
-		return strings.Compare(a.Name, b.Name)
+		return strings.Compare(a.Member, b.Member)
 	})
-	return u
+	return all
 }
 
-// topMembers are the first members of the pointers that a judgment lacks.
-func topMembers(j engine.Judgment) map[string]bool {
-	names := map[string]bool{}
-	for _, m := range j.Missing {
-		if rest, ok := strings.CutPrefix(m, "/"); ok {
-			name, _, _ := strings.Cut(rest, "/")
-			names[name] = true
-		}
+// unstated names the room, or else the list of parts, that has to be there
+// before the member at a JSON pointer can be; "" when both are.
+func unstated(r *engine.Result, pointer string) (member string, list bool) {
+	root, _ := r.Document.Root().(map[string]any)
+	if !strings.HasPrefix(pointer, "/") {
+		return "", false
 	}
-	return names
+	room, rest, _ := strings.Cut(pointer[1:], "/")
+	value, stated := root[room]
+	if !stated {
+		return room, isList(pointer) && rest == ""
+	}
+	inner, _ := value.(map[string]any)
+	if _, stated := inner[rest]; inner != nil && isList(pointer) && !stated {
+		return room + "." + rest, true
+	}
+	return "", false
 }
 
-// lacks names the member for want of which a judgment is not shown, when the
-// document says nothing at all of it; of several the first by name.
-func (u unstated) lacks(j engine.Judgment) string {
-	if j.Outcome != engine.NotShown {
-		return ""
-	}
-	var names []string
-	for name := range topMembers(j) {
-		if u.missing[name] {
-			names = append(names, name)
+// isList reports whether a JSON pointer is that of a list of parts.
+func isList(pointer string) bool {
+	for _, at := range facts.Lists {
+		if at == pointer {
+			return true
 		}
 	}
-	if len(names) == 0 {
-		return ""
+	return false
+}
+
+// waits reports whether a judgment waits for nothing but what is not stated at all.
+func waits(r *engine.Result, j engine.Judgment) bool {
+	if j.Outcome != engine.NotShown || len(j.Missing) == 0 {
+		return false
 	}
-	return slices.Min(names)
+	return !slices.ContainsFunc(j.Missing, func(m string) bool {
+		member, _ := unstated(r, m)
+		return member == ""
+	})
+}
+
+// unstated lists what is not stated at all, with what to write when there is none.
+func (p *page) unstated(r *engine.Result) {
+	all := AllUnstated(r)
+	if len(all) == 0 {
+		return
+	}
+	p.line(0, bold, "Nothing is stated yet of")
+	lists := false
+	for _, u := range all {
+		p.line(2, doubt, fmt.Sprintf("%s: %d %s not shown for want of it", u.Member, u.Requirements, plural(u.Requirements, "requirement")))
+		lists = lists || u.List
+	}
+	if lists {
+		p.line(2, plain, "Where there are no such parts, state an empty list: []. What is left out is not known.")
+	}
+	if !p.options.All {
+		p.line(2, plain, "What waits for nothing else is not listed below; --all lists it.")
+	}
+	p.blank()
+}
+
+func plural(n int, word string) string {
+	if n == 1 {
+		return word
+	}
+	return word + "s"
 }
