@@ -30,7 +30,7 @@ func circuitDrawing(r *engine.Result) []Drawing {
 	if len(d.wires) == 0 {
 		return nil
 	}
-	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open."
+	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open. Red: something is not met or not shown of that part or run."
 	return []Drawing{{Name: "circuit", Title: "Circuit diagram", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the public supply")}}
 }
 
@@ -41,6 +41,7 @@ type circuitSketch struct {
 	r       *engine.Result
 	runs    []schema.Run
 	columns []float64 // where each column begins
+	found   map[string]bool
 }
 
 func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
@@ -48,7 +49,7 @@ func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
 	for _, lane := range d.lanes {
 		lanes = max(lanes, lane)
 	}
-	s := &circuitSketch{diagram: d, r: r, runs: r.Document.Installation.Cables}
+	s := &circuitSketch{diagram: d, r: r, runs: r.Document.Installation.Cables, found: withFindings(r)}
 	s.setColumns()
 	s.width = s.columns[len(s.columns)-1] + partWidth + diagramLeft + 30
 	s.height = diagramTop + lanes*laneHeight + 60
@@ -83,6 +84,14 @@ func (s *circuitSketch) setColumns() {
 	}
 }
 
+// classOf adds to a class that something is not met or not shown of a part.
+func (s *circuitSketch) classOf(class, id string) string {
+	if s.found[id] {
+		return class + " found"
+	}
+	return class
+}
+
 func (s *circuitSketch) left(p *diagramPart) float64 { return s.columns[p.column] }
 
 // wire draws a run, or a joint without one, from the right of a part to the left
@@ -98,7 +107,7 @@ func (s *circuitSketch) wire(w wire) {
 	bend := x2 - 10
 	s.add(`<path class=%q d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
 	if w.run >= 0 {
-		s.text("small", x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
+		s.text(s.classOf("small", s.runs[w.run].ID.Value), x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
 	}
 }
 
@@ -124,7 +133,7 @@ func (s *circuitSketch) runWords(run int) string {
 func (s *circuitSketch) part(p *diagramPart) {
 	x := s.left(p)
 	top, bottom := diagramTop+slices.Min(p.lanes)*laneHeight-15, diagramTop+slices.Max(p.lanes)*laneHeight+15
-	s.rect("part", x, top, partWidth, bottom-top)
+	s.rect(s.classOf("part", p.id), x, top, partWidth, bottom-top)
 	s.text("name", x+partWidth/2, top-4, "middle", p.id, 12)
 	middle := (top + bottom) / 2
 	switch p.kind {
@@ -187,6 +196,6 @@ func (s *circuitSketch) surges() {
 		x += 30 * hung[at]
 		hung[at]++
 		s.path("symbol", "M0 0V8 M-4 8H4V20H-4Z M-4 20L4 8 M0 20V25 M-6 25H6 M-4 27.5H4 M-2 30H2", x, y)
-		s.text("small", x+side, y+18, anchor, spd.ID.Value, 8)
+		s.text(s.classOf("small", spd.ID.Value), x+side, y+18, anchor, spd.ID.Value, 8)
 	}
 }

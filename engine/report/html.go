@@ -99,6 +99,7 @@ type htmlRow struct {
 	Should         bool
 	Title, ID      string
 	Says           string
+	About          string // what a bare word, yes or no is about
 	Value, Limit   string
 	Margin         *marginBar
 	Clause, Remedy string
@@ -234,6 +235,7 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 		row.Says = j.Message
 	}
 	row.Value, row.Limit = j.ValueAndLimit()
+	row.About = j.About()
 	row.Margin = marginBarOf(j)
 	if d := j.Departure; d != nil {
 		row.Departure = sayDeparture(d)

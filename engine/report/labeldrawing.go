@@ -2,6 +2,7 @@ package report
 
 import (
 	"html/template"
+	"strings"
 
 	"sunclause/engine"
 	"sunclause/facts/working"
@@ -11,7 +12,8 @@ import (
 // Sizes of the label map, in units of the drawing.
 const (
 	mapLeft   = 90.0
-	mapLength = 700.0
+	mapLength = 640.0
+	mapRight  = 280.0 // for the length of the longest run and what is wrong with its labels
 	mapRow    = 34.0
 )
 
@@ -29,7 +31,7 @@ func labelDrawing(r *engine.Result) []Drawing {
 	if len(m.runs) == 0 || m.longest == 0 {
 		return nil
 	}
-	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
+	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open. Red words: labels further apart than the rule set allows."
 	return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw()}}
 }
 
@@ -63,7 +65,7 @@ func labelsAlong(in *schema.Installation, run string) []float64 {
 func (m *labelSketch) x(metres float64) float64 { return mapLeft + metres/m.longest*mapLength }
 
 func (m *labelSketch) draw() template.HTML {
-	m.width, m.height = mapLeft+mapLength+70, float64(len(m.runs))*mapRow+20
+	m.width, m.height = mapLeft+mapLength+mapRight, float64(len(m.runs))*mapRow+20
 	for i, run := range m.runs {
 		m.run(run, 20+float64(i)*mapRow)
 	}
@@ -77,11 +79,27 @@ func (m *labelSketch) run(run mappedRun, y float64) {
 	}
 	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 12)
 	m.line(class, m.x(0), y, m.x(run.length), y)
-	m.text("small", m.x(run.length)+6, y+4, "start", working.Plain(working.Round(run.length))+" m", 0)
+	length, gap := working.Plain(working.Round(run.length))+" m", m.gapOf(run)
+	m.text("small", m.x(run.length)+6, y+4, "start", length, 0)
+	if gap != "" {
+		m.text("small found", m.x(run.length)+16+letter*float64(len(length)), y+4, "start", gap, 0)
+	}
 	m.turns(run, y)
 	for _, at := range run.labels {
 		m.path("sticker", "M0 -1L-5 -10H5Z", m.x(at), y)
 	}
+}
+
+// gapOf says how far it is between two labels of a run, where the rule set
+// allows less.
+func (m *labelSketch) gapOf(run mappedRun) string {
+	for _, j := range m.r.Judgments {
+		if j.Outcome == engine.NotMet && j.Subject.ID == run.ID.Value && strings.HasPrefix(j.Requirement.Measure, "label_gap_") {
+			value, limit := j.ValueAndLimit()
+			return "gap of " + value + ", allowed " + limit
+		}
+	}
+	return ""
 }
 
 // turns marks where the way passes something or changes its direction.
