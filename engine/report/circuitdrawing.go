@@ -2,6 +2,7 @@ package report
 
 import (
 	"html/template"
+	"math"
 	"slices"
 	"strings"
 	"unicode/utf8"
@@ -14,7 +15,7 @@ import (
 // Sizes of the circuit diagram, in units of the drawing.
 const (
 	leastGap    = 56.0 // between two columns
-	letter      = 5.9  // width of a small letter, on the safe side
+	letter      = 6.4  // width of a small letter, on the safe side
 	mostLetters = 26   // of the words on a run
 	laneHeight  = 64.0
 	partWidth   = 52.0
@@ -74,7 +75,7 @@ func (s *circuitSketch) setColumns() {
 	for _, w := range s.wires {
 		if c := s.parts[partOfTerminal(w.from)].column; w.run >= 0 {
 			letters := min(mostLetters, utf8.RuneCountInString(s.runWords(w.run)))
-			gaps[c] = max(gaps[c], letter*float64(letters)+24)
+			gaps[c] = max(gaps[c], letter*float64(letters)+14+s.turnRoom(w))
 		}
 	}
 	x := diagramLeft
@@ -104,11 +105,29 @@ func (s *circuitSketch) wire(w wire) {
 	if w.run >= 0 && s.live(w.run) {
 		class = "live"
 	}
-	bend := x2 - 10
+	bend := x2 - s.turnRoom(w)
 	s.add(`<path class=%q d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
 	if w.run >= 0 {
 		s.text(s.classOf("small", s.runs[w.run].ID.Value), x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
 	}
+}
+
+// spdRoom is the width of a surge protective device with its name.
+const spdRoom = 50.0
+
+// turnRoom is how far before the next part a run turns into its lane: left of
+// the surge protective devices that hang there.
+func (s *circuitSketch) turnRoom(w wire) float64 {
+	room := 10.0
+	if s.y(w.from) == s.y(w.to) {
+		return room
+	}
+	for _, spd := range s.r.Document.Installation.SPDs {
+		if spd.ConnectedAt.Is(w.to) {
+			room += spdRoom
+		}
+	}
+	return room
 }
 
 func (s *circuitSketch) live(run int) bool {
@@ -193,7 +212,7 @@ func (s *circuitSketch) surges() {
 		case strings.HasSuffix(at, ".in") || p.kind == "inverter" && !strings.HasSuffix(at, ".ac"):
 			x, side, anchor = s.left(p)-8, -8, "end"
 		}
-		x += 30 * hung[at]
+		x += math.Copysign(spdRoom, side) * hung[at]
 		hung[at]++
 		s.path("symbol", "M0 0V8 M-4 8H4V20H-4Z M-4 20L4 8 M0 20V25 M-6 25H6 M-4 27.5H4 M-2 30H2", x, y)
 		s.text(s.classOf("small", spd.ID.Value), x+side, y+18, anchor, spd.ID.Value, 8)
