@@ -105,7 +105,7 @@ func longIDs(t *testing.T) []byte {
 		t.Fatal(err)
 	}
 	id := regexp.MustCompile(`"(S1|S2|J1|J2|INV1|B1|M1|MET|EB1|FR1|BAT1|SPD1|W1|R[0-9]+|SE[0-9]|P-SE)((?:\.[A-Za-z0-9]+)*)"`)
-	return id.ReplaceAll(raw, []byte(`"$1-`+strings.Repeat("W", 40)+`$2"`))
+	return id.ReplaceAll(raw, []byte(`"$1-`+strings.Repeat("W", 34)+`$2"`))
 }
 
 // htmlOf is the HTML report of an example by the British set.

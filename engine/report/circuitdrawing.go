@@ -5,7 +5,6 @@ import (
 	"math"
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"sunclause/engine"
 	"sunclause/facts/working"
@@ -20,7 +19,7 @@ const (
 	laneHeight  = 64.0
 	partWidth   = 52.0
 	diagramTop  = 40.0
-	diagramLeft = 14.0
+	diagramLeft = 28.0
 )
 
 // circuitDrawing is the circuit diagram from the strings to the supply, one
@@ -74,8 +73,7 @@ func (s *circuitSketch) setColumns() {
 	gaps := make([]float64, s.lastColumn()+1)
 	for _, w := range s.wires {
 		if c := s.parts[partOfTerminal(w.from)].column; w.run >= 0 {
-			letters := min(mostLetters, utf8.RuneCountInString(s.runWords(w.run)))
-			gaps[c] = max(gaps[c], letter*float64(letters)+14+s.turnRoom(w))
+			gaps[c] = max(gaps[c], letter*min(mostLetters, letters(s.runWords(w.run)))+14+s.turnRoom(w))
 		}
 	}
 	x := diagramLeft

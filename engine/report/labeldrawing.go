@@ -77,7 +77,7 @@ func (m *labelSketch) run(run mappedRun, y float64) {
 	if f := m.r.Facts.Runs[run.index].LiveWithAllOpen; f.Known() && f.Value() {
 		class = "live"
 	}
-	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 12)
+	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 9)
 	m.line(class, m.x(0), y, m.x(run.length), y)
 	length, gap := working.Plain(working.Round(run.length))+" m", m.gapOf(run)
 	m.text("small", m.x(run.length)+6, y+4, "start", length, 0)
