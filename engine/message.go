@@ -78,6 +78,18 @@ func (j Judgment) ValueAndLimit() (value, limit string) {
 	return value, limit
 }
 
+// About says in a few words what a value that is a word, yes or no is about; ""
+// for a number, whose requirement already says it.
+func (j Judgment) About() string {
+	if j.Measured == nil {
+		return ""
+	}
+	if _, number := j.Measured.Value.(float64); number {
+		return ""
+	}
+	return shortWords(FactWords(j.Requirement.Subject, j.Requirement.Measure))
+}
+
 // decimals is how many a quantity is shown with at the most.
 const decimals = 2
 

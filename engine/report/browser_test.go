@@ -5,6 +5,8 @@ import (
 	"os"
 	"os/exec"
 	"path/filepath"
+	"regexp"
+	"strings"
 	"testing"
 	"time"
 
@@ -70,9 +72,13 @@ const lookAtDrawings = `(() => {
 func TestInBrowser(t *testing.T) {
 	ctx := browser(t)
 	files, _ := filepath.Glob("../../testdata/*/installation.json")
+	pages := map[string][]byte{"very long ids": pageOf(t, longIDs(t))}
 	for _, name := range files {
+		pages[filepath.Base(filepath.Dir(name))] = htmlOf(t, name)
+	}
+	for name, text := range pages {
 		page := filepath.Join(t.TempDir(), "report.html")
-		if err := os.WriteFile(page, htmlOf(t, name), 0o644); err != nil {
+		if err := os.WriteFile(page, text, 0o644); err != nil {
 			t.Fatal(err)
 		}
 		for _, width := range []int64{1100, 390} {
@@ -84,10 +90,22 @@ func TestInBrowser(t *testing.T) {
 				t.Fatal(err)
 			}
 			for _, w := range wrong {
-				t.Errorf("%s, %d wide: %s", filepath.Base(filepath.Dir(name)), width, w)
+				t.Errorf("%s, %d wide: %s", name, width, w)
 			}
 		}
 	}
+}
+
+// longIDs is the example with a battery in which parts and runs have ids far
+// longer than a drawing has room for.
+func longIDs(t *testing.T) []byte {
+	t.Helper()
+	raw, err := os.ReadFile("../../testdata/gb-battery/installation.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	id := regexp.MustCompile(`"(S1|S2|J1|J2|INV1|B1|M1|MET|EB1|FR1|BAT1|SPD1|W1|R[0-9]+|SE[0-9]|P-SE)((?:\.[A-Za-z0-9]+)*)"`)
+	return id.ReplaceAll(raw, []byte(`"$1-`+strings.Repeat("W", 34)+`$2"`))
 }
 
 // htmlOf is the HTML report of an example by the British set.

@@ -2,9 +2,9 @@ package report
 
 import (
 	"html/template"
+	"math"
 	"slices"
 	"strings"
-	"unicode/utf8"
 
 	"sunclause/engine"
 	"sunclause/facts/working"
@@ -14,12 +14,12 @@ import (
 // Sizes of the circuit diagram, in units of the drawing.
 const (
 	leastGap    = 56.0 // between two columns
-	letter      = 5.9  // width of a small letter, on the safe side
+	letter      = 6.4  // width of a small letter, on the safe side
 	mostLetters = 26   // of the words on a run
 	laneHeight  = 64.0
 	partWidth   = 52.0
 	diagramTop  = 40.0
-	diagramLeft = 14.0
+	diagramLeft = 28.0
 )
 
 // circuitDrawing is the circuit diagram from the strings to the supply, one
@@ -30,7 +30,7 @@ func circuitDrawing(r *engine.Result) []Drawing {
 	if len(d.wires) == 0 {
 		return nil
 	}
-	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open."
+	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open. Red: something is not met or not shown of that part or run."
 	return []Drawing{{Name: "circuit", Title: "Circuit diagram", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the public supply")}}
 }
 
@@ -41,6 +41,7 @@ type circuitSketch struct {
 	r       *engine.Result
 	runs    []schema.Run
 	columns []float64 // where each column begins
+	found   map[string]bool
 }
 
 func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
@@ -48,7 +49,7 @@ func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
 	for _, lane := range d.lanes {
 		lanes = max(lanes, lane)
 	}
-	s := &circuitSketch{diagram: d, r: r, runs: r.Document.Installation.Cables}
+	s := &circuitSketch{diagram: d, r: r, runs: r.Document.Installation.Cables, found: withFindings(r)}
 	s.setColumns()
 	s.width = s.columns[len(s.columns)-1] + partWidth + diagramLeft + 30
 	s.height = diagramTop + lanes*laneHeight + 60
@@ -72,8 +73,7 @@ func (s *circuitSketch) setColumns() {
 	gaps := make([]float64, s.lastColumn()+1)
 	for _, w := range s.wires {
 		if c := s.parts[partOfTerminal(w.from)].column; w.run >= 0 {
-			letters := min(mostLetters, utf8.RuneCountInString(s.runWords(w.run)))
-			gaps[c] = max(gaps[c], letter*float64(letters)+24)
+			gaps[c] = max(gaps[c], letter*min(mostLetters, letters(s.runWords(w.run)))+14+s.turnRoom(w))
 		}
 	}
 	x := diagramLeft
@@ -81,6 +81,14 @@ func (s *circuitSketch) setColumns() {
 		s.columns = append(s.columns, x)
 		x += partWidth + max(gap, leastGap)
 	}
+}
+
+// classOf adds to a class that something is not met or not shown of a part.
+func (s *circuitSketch) classOf(class, id string) string {
+	if s.found[id] {
+		return class + " found"
+	}
+	return class
 }
 
 func (s *circuitSketch) left(p *diagramPart) float64 { return s.columns[p.column] }
@@ -95,11 +103,29 @@ func (s *circuitSketch) wire(w wire) {
 	if w.run >= 0 && s.live(w.run) {
 		class = "live"
 	}
-	bend := x2 - 10
+	bend := x2 - s.turnRoom(w)
 	s.add(`<path class=%q d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
 	if w.run >= 0 {
-		s.text("small", x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
+		s.text(s.classOf("small", s.runs[w.run].ID.Value), x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
 	}
+}
+
+// spdRoom is the width of a surge protective device with its name.
+const spdRoom = 50.0
+
+// turnRoom is how far before the next part a run turns into its lane: left of
+// the surge protective devices that hang there.
+func (s *circuitSketch) turnRoom(w wire) float64 {
+	room := 10.0
+	if s.y(w.from) == s.y(w.to) {
+		return room
+	}
+	for _, spd := range s.r.Document.Installation.SPDs {
+		if spd.ConnectedAt.Is(w.to) {
+			room += spdRoom
+		}
+	}
+	return room
 }
 
 func (s *circuitSketch) live(run int) bool {
@@ -124,7 +150,7 @@ func (s *circuitSketch) runWords(run int) string {
 func (s *circuitSketch) part(p *diagramPart) {
 	x := s.left(p)
 	top, bottom := diagramTop+slices.Min(p.lanes)*laneHeight-15, diagramTop+slices.Max(p.lanes)*laneHeight+15
-	s.rect("part", x, top, partWidth, bottom-top)
+	s.rect(s.classOf("part", p.id), x, top, partWidth, bottom-top)
 	s.text("name", x+partWidth/2, top-4, "middle", p.id, 12)
 	middle := (top + bottom) / 2
 	switch p.kind {
@@ -184,9 +210,9 @@ func (s *circuitSketch) surges() {
 		case strings.HasSuffix(at, ".in") || p.kind == "inverter" && !strings.HasSuffix(at, ".ac"):
 			x, side, anchor = s.left(p)-8, -8, "end"
 		}
-		x += 30 * hung[at]
+		x += math.Copysign(spdRoom, side) * hung[at]
 		hung[at]++
 		s.path("symbol", "M0 0V8 M-4 8H4V20H-4Z M-4 20L4 8 M0 20V25 M-6 25H6 M-4 27.5H4 M-2 30H2", x, y)
-		s.text("small", x+side, y+18, anchor, spd.ID.Value, 8)
+		s.text(s.classOf("small", spd.ID.Value), x+side, y+18, anchor, spd.ID.Value, 8)
 	}
 }

@@ -2,6 +2,7 @@ package report
 
 import (
 	"html/template"
+	"strings"
 
 	"sunclause/engine"
 	"sunclause/schema"
@@ -28,7 +29,7 @@ func labelDrawing(r *engine.Result) []Drawing {
 	if len(m.runs) == 0 || m.longest == 0 {
 		return nil
 	}
-	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
+	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open. Red words: labels further apart than the rule set allows."
 	return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw()}}
 }
 
@@ -74,7 +75,7 @@ func (m *labelSketch) run(run mappedRun, y float64) {
 	if f := m.r.Facts.Runs[run.index].LiveWithAllOpen; f.Known() && f.Value() {
 		class = "live"
 	}
-	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 12)
+	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 9)
 	m.line(class, m.x(0), y, m.x(run.length), y)
 	m.text("small", m.x(run.length)+6, y+4, "start", m.gapWords(run), 0)
 	m.turns(run, y)

@@ -6,6 +6,7 @@ import (
 	"math"
 	"strconv"
 	"strings"
+	"unicode"
 )
 
 // svg writes a drawing. Colours come from the classes in the report's style
@@ -43,13 +44,37 @@ func (s *svg) text(class string, x, y float64, anchor, words string, most int) {
 	s.add(`<text class=%q x="%s" y="%s" text-anchor=%q unicode-bidi="isolate">%s</text>`, class, num(x), num(y), anchor, template.HTMLEscapeString(shortened(words, most)))
 }
 
-// shortened keeps a text to so many characters.
+// shortened keeps a text to the width of so many small letters.
 func shortened(words string, most int) string {
-	r := []rune(words)
-	if most <= 0 || len(r) <= most {
+	if most <= 0 || letters(words) <= float64(most) {
 		return words
 	}
-	return string(r[:most-1]) + "…"
+	width := 1.0 // of the sign that something is left out
+	for i, r := range words {
+		if width += breadth(r); width > float64(most) {
+			return words[:i] + "…"
+		}
+	}
+	return words
+}
+
+// letters is the width of a text in small letters, on the safe side.
+func letters(words string) float64 {
+	width := 0.0
+	for _, r := range words {
+		width += breadth(r)
+	}
+	return width
+}
+
+func breadth(r rune) float64 {
+	switch {
+	case strings.ContainsRune("MWmw@%", r), r >= 0x1100: // from there on come signs as broad as high
+		return 1.7
+	case unicode.IsUpper(r):
+		return 1.25
+	}
+	return 1
 }
 
 // done closes the drawing. Title and words are read out to those who cannot
