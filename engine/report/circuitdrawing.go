@@ -41,7 +41,7 @@ type circuitSketch struct {
 	r       *engine.Result
 	runs    []schema.Run
 	columns []float64 // where each column begins
-	found   map[string]bool
+	found   map[string]string
 }
 
 func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
@@ -85,7 +85,7 @@ func (s *circuitSketch) setColumns() {
 
 // classOf adds to a class that something is not met or not shown of a part.
 func (s *circuitSketch) classOf(class, id string) string {
-	if s.found[id] {
+	if s.found[id] != "" {
 		return class + " found"
 	}
 	return class

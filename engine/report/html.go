@@ -133,8 +133,12 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	return page
 }
 
-// mostFirst is how many things stand under what to put right first.
-const mostFirst = 6
+// mostFirst is how many things stand under what to put right first, and how many
+// of one part: the papers of a job shall not hide what is wrong on the roof.
+const (
+	mostFirst     = 8
+	mostOfOnePart = 2
+)
 
 // first lists what makes the check fail, worst first: one line a requirement
 // and part, in the order of the parts.
@@ -149,9 +153,10 @@ func (p *htmlReport) first(r *engine.Result, o Options) {
 			counting = append(counting, j)
 		}
 	}
+	perPart := map[string]int{}
 	sort.SliceStable(counting, func(a, b int) bool { return badness(counting[a], o) < badness(counting[b], o) })
 	for _, j := range counting {
-		if len(p.First) == mostFirst {
+		if perPart[j.Subject.ID]++; len(p.First) == mostFirst || perPart[j.Subject.ID] > mostOfOnePart {
 			p.Rest++
 			continue
 		}

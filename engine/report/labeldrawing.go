@@ -2,7 +2,6 @@ package report
 
 import (
 	"html/template"
-	"strings"
 
 	"sunclause/engine"
 	"sunclause/schema"
@@ -29,7 +28,7 @@ func labelDrawing(r *engine.Result) []Drawing {
 	if len(m.runs) == 0 || m.longest == 0 {
 		return nil
 	}
-	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open. Red words: labels further apart than the rule set allows."
+	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
 	return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw()}}
 }
 
