@@ -336,14 +336,18 @@ func (r *ruleReader) note(p readPlace) {
 // data notes the parameter or table that a reference names, and follows it to
 // the rules that it may mean.
 func (r *ruleReader) data(t *ast.Term, ref ast.Ref) {
-	rules := r.reader.compiler.GetRulesDynamicWithOpts(ref, ast.RulesOptions{IncludeHiddenModules: true})
-	for _, rule := range rules {
-		r.follow(rule)
-	}
 	var names [3]string
 	for i := 1; i < min(len(ref), 3); i++ {
 		s, _ := ref[i].Value.(ast.String)
 		names[i] = string(s)
+	}
+	if names[1] == "lib" && names[2] == "limit" {
+		r.refuse(t.Location, "a rule looks at what the general module finds", "compare the facts yourself")
+		return
+	}
+	rules := r.reader.compiler.GetRulesDynamicWithOpts(ref, ast.RulesOptions{IncludeHiddenModules: true})
+	for _, rule := range rules {
+		r.follow(rule)
 	}
 	switch kind, name := names[1], names[2]; {
 	case kind == "parameters" && name != "":

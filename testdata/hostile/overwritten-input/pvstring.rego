@@ -10,6 +10,6 @@ package overwritten_input.pvstring
 #   source: {document: house rule, how: house rule}
 findings contains f if {
 	some s in input.strings
-	count(data.lib.limit.broken) > 0 with data.rows as []
+	count(data.lib.limit.broken) > 0 with data.comparisons as {}
 	f := {"id": "overwritten-input/a-rule", "subject": s.id}
 }
