@@ -16,7 +16,7 @@ type annexD struct {
 	a, m          float64
 }
 
-// Coefficients as read in a transcription of Table D.52.1, with one correction:
+// Coefficients as read in a reproduction of Table D.52.1, with one correction:
 // for B.52.2 C up to 16 mm² that prints 0.622, which gives 84 A at 16 mm²; only
 // 0.625 gives the 85 A of the table.
 var closedForm = []annexD{
