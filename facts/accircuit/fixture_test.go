@@ -1,14 +1,13 @@
 package accircuit_test
 
 import (
-	"encoding/json"
-	"math"
 	"testing"
 
 	"sunclause/facts/accircuit"
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
+	"sunclause/facts/facttest"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -62,19 +61,6 @@ func run(id, from, to string) object {
 	return object{"id": id, "from": from, "to": to, "service": "ac", "segments": list{object{"length_m": 5, "place": "indoors_surface", "mechanically_protected": false}}}
 }
 
-// at digs a member out of a document.
-func at(v any, path ...any) object {
-	for _, p := range path {
-		switch p := p.(type) {
-		case string:
-			v = v.(object)[p]
-		case int:
-			v = v.(list)[p]
-		}
-	}
-	return v.(object)
-}
-
 // laid gives every run the same drop, loop and capacity.
 type laid struct{ drop, loop, capacity float64 }
 
@@ -95,15 +81,7 @@ func (l laid) facts(in *schema.Installation) cable.Facts {
 
 func derive(t testing.TB, doc object, l laid) accircuit.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in := &d.Installation
+	in := facttest.Installation(t, doc)
 	return accircuit.Derive(in, circuit.Of(in), pvstring.Facts{}, l.facts(in), rules())
 }
 
@@ -138,15 +116,6 @@ func rules() book.Book {
 	return b
 }
 
-func near(t *testing.T, what string, got working.Number, want, tolerance float64) {
-	t.Helper()
-	if !got.Known() {
-		t.Errorf("%s is not known, for want of %v; want %v", what, got.Missing(), want)
-	} else if d := math.Abs(got.Value() - want); d > tolerance {
-		t.Errorf("%s = %v, want %v ± %v", what, got.Value(), want, tolerance)
-	}
-}
-
 func wanting(t *testing.T, what string, got working.Number, missing ...string) {
 	t.Helper()
 	if got.Known() {
@@ -161,13 +130,6 @@ func wanting(t *testing.T, what string, got working.Number, missing ...string) {
 		if !found {
 			t.Errorf("%s wants %v, want %s among them", what, got.Missing(), m)
 		}
-	}
-}
-
-func says(t *testing.T, what string, got working.Flag, want bool) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s = %t (known %t, missing %v), want %t", what, got.Value(), got.Known(), got.Missing(), want)
 	}
 }
 

@@ -1,21 +1,25 @@
 package accircuit_test
 
-import "testing"
+import (
+	"testing"
+
+	"sunclause/facts/facttest"
+)
 
 func TestResidualDeviceFitted(t *testing.T) {
 	doc := house()
-	way := at(doc, "ac", "boards", 0, "ways", 1)
-	says(t, "none, as stated", one(t, doc, laid{}).RCDFitted, false)
+	way := facttest.At(doc, "ac", "boards", 0, "ways", 1)
+	facttest.Is(t, "none, as stated", one(t, doc, laid{}).RCDFitted, false)
 	delete(way, "rcd_fitted")
 	open(t, "nothing stated", one(t, doc, laid{}).RCDFitted)
-	at(doc, "datasheets", "protective_devices")["RCD"] = object{"kind": "rccb", "rcd_type": "A", "residual_current_ma": 30, "opens_neutral": true, "flow": "unidirectional"}
+	facttest.At(doc, "datasheets", "protective_devices")["RCD"] = object{"kind": "rccb", "rcd_type": "A", "residual_current_ma": 30, "opens_neutral": true, "flow": "unidirectional"}
 	way["rcd"] = "RCD"
 	f := one(t, doc, laid{})
-	says(t, "the one named", f.RCDFitted, true)
-	says(t, "one-way through it", f.OneWayOnly, true)
-	near(t, "grade of type A", f.RCDGrade, 2, 0)
-	near(t, "leakage 4 of 30 mA", f.LeakageSharePct, 13.333, 0.001)
-	says(t, "opens the neutral", f.RCDOpensNeutral, true)
+	facttest.Is(t, "the one named", f.RCDFitted, true)
+	facttest.Is(t, "one-way through it", f.OneWayOnly, true)
+	facttest.Near(t, "grade of type A", f.RCDGrade, 2, 0)
+	facttest.Near(t, "leakage 4 of 30 mA", f.LeakageSharePct, 13.333, 0.001)
+	facttest.Is(t, "opens the neutral", f.RCDOpensNeutral, true)
 	delete(way, "rcd")
 	way["rcd_fitted"] = true
 	f = one(t, doc, laid{})
@@ -36,7 +40,7 @@ func TestTypeBNeeded(t *testing.T) {
 		{nil, true, "no"}, {nil, false, "open"}, {"none", nil, "open"}, {nil, nil, "open"},
 	} {
 		doc := house()
-		sheet := at(doc, "datasheets", "inverters", "I")
+		sheet := facttest.At(doc, "datasheets", "inverters", "I")
 		for name, v := range map[string]any{"separation": c.separation, "rcd_type_b_not_required": c.ruledOut} {
 			delete(sheet, name)
 			if v != nil {
@@ -59,7 +63,7 @@ func TestOneWay(t *testing.T) {
 		{"not_stated", false, false, "no"}, {nil, true, false, "open"},
 	} {
 		doc := house()
-		d := at(doc, "datasheets", "protective_devices", "D")
+		d := facttest.At(doc, "datasheets", "protective_devices", "D")
 		for name, v := range map[string]any{"flow": c.flow, "flow_declared_by_maker": c.declared, "line_load_marked": c.marked} {
 			delete(d, name)
 			if v != nil {
@@ -82,7 +86,7 @@ func TestConcealed(t *testing.T) {
 		{"wall_cavity", nil, false, "open"}, {"wall_cavity", 20, nil, "open"}, {nil, 20, false, "open"}, {nil, 20, true, "no"},
 	} {
 		doc := house()
-		s := at(doc, "cables", 1, "segments", 0)
+		s := facttest.At(doc, "cables", 1, "segments", 0)
 		for name, v := range map[string]any{"place": c.place, "concealed_depth_mm": c.depth, "mechanically_protected": c.protection} {
 			delete(s, name)
 			if v != nil {
@@ -92,6 +96,6 @@ func TestConcealed(t *testing.T) {
 		expect(t, c, one(t, doc, laid{}).AdditionalNeeded, c.want)
 	}
 	doc := house()
-	at(doc, "ac", "circuits", 0)["sockets"] = true
-	says(t, "with sockets", one(t, doc, laid{}).AdditionalNeeded, true)
+	facttest.At(doc, "ac", "circuits", 0)["sockets"] = true
+	facttest.Is(t, "with sockets", one(t, doc, laid{}).AdditionalNeeded, true)
 }

@@ -8,6 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"sunclause/facts/accircuit"
+	"sunclause/facts/facttest"
 )
 
 // Voltage rises of published examples, by the millivolts per ampere and metre
@@ -33,11 +34,11 @@ func TestWorkedRise(t *testing.T) {
 	} {
 		doc := house()
 		doc["cables"] = list{run("R", "INV1.ac", "B1.2")}
-		at(doc, "ac", "boards", 0)["joined_in"] = "M.out"
-		at(doc, "datasheets", "inverters")["I"] = inverter(c.phases, c.current)
+		facttest.At(doc, "ac", "boards", 0)["joined_in"] = "M.out"
+		facttest.At(doc, "datasheets", "inverters")["I"] = inverter(c.phases, c.current)
 		f := one(t, doc, laid{drop: c.mv * c.current * c.l / 1000})
-		near(t, c.source+": rise", f.RiseV, c.volts, 0.01)
-		near(t, c.source+": share", f.RisePct, c.pct, c.near)
+		facttest.Near(t, c.source+": rise", f.RiseV, c.volts, 0.01)
+		facttest.Near(t, c.source+": share", f.RisePct, c.pct, c.near)
 	}
 }
 
@@ -45,10 +46,10 @@ func TestWorkedRise(t *testing.T) {
 // lines is the same share of the voltage to neutral.
 func TestVoltageAtInverter(t *testing.T) {
 	doc := house()
-	at(doc, "ac", "supply")["voltage_measured_v"] = 248.0
-	near(t, "single-phase", one(t, doc, laid{drop: 1}).VoltageFeedingV, 251, 1e-9)
-	at(doc, "datasheets", "inverters")["I"] = inverter(3, 16)
-	near(t, "three-phase", one(t, doc, laid{drop: 1}).VoltageFeedingV, 248+3*230.0/400, 1e-9)
+	facttest.At(doc, "ac", "supply")["voltage_measured_v"] = 248.0
+	facttest.Near(t, "single-phase", one(t, doc, laid{drop: 1}).VoltageFeedingV, 251, 1e-9)
+	facttest.At(doc, "datasheets", "inverters")["I"] = inverter(3, 16)
+	facttest.Near(t, "three-phase", one(t, doc, laid{drop: 1}).VoltageFeedingV, 248+3*230.0/400, 1e-9)
 	wanting(t, "highest", one(t, doc, laid{}).VoltageHighestV, "/ac/supply/voltage_measured_max_v")
 }
 
@@ -63,10 +64,10 @@ func TestWorkedLoop(t *testing.T) {
 		passes bool
 	}{{"B", 20, 2.185, true}, {"C", 20, 1.0925, true}, {"D", 20, 0.54625, false}, {"B", 32, 1.3656, true}, {"C", 32, 0.6828, false}} {
 		doc := house()
-		at(doc, "datasheets", "protective_devices")["D"] = breaker(c.device, c.rated)
+		facttest.At(doc, "datasheets", "protective_devices")["D"] = breaker(c.device, c.rated)
 		f := one(t, doc, laid{loop: 0.2005})
-		near(t, "computed loop", f.ZsComputedOhm, 0.7510, 0.001)
-		near(t, c.device+" limit", f.ZsLimitOhm, c.limit, 0.0001)
+		facttest.Near(t, "computed loop", f.ZsComputedOhm, 0.7510, 0.001)
+		facttest.Near(t, c.device+" limit", f.ZsLimitOhm, c.limit, 0.0001)
 		if got := f.ZsComputedOhm.Value() <= f.ZsLimitOhm.Value(); got != c.passes {
 			t.Errorf("%s%v passes: %t, want %t", c.device, c.rated, got, c.passes)
 		}
@@ -83,15 +84,15 @@ func TestMeasuredLoop(t *testing.T) {
 	readings := list{reading("L1", "2026-05-01", 4.0), reading("L2", "2026-05-05", 1.9)}
 	doc["commissioning"] = object{"loops": readings}
 	f := one(t, doc, laid{})
-	near(t, "latest reading", f.ZsMeasuredOhm, 1.9, 0)
-	near(t, "share", f.ZsMeasuredShare, 1.9/2.185, 1e-6)
+	facttest.Near(t, "latest reading", f.ZsMeasuredOhm, 1.9, 0)
+	facttest.Near(t, "share", f.ZsMeasuredShare, 1.9/2.185, 1e-6)
 	delete(readings[0].(object), "date")
-	near(t, "with one that may be later", one(t, doc, laid{}).ZsMeasuredOhm, 4, 0)
+	facttest.Near(t, "with one that may be later", one(t, doc, laid{}).ZsMeasuredOhm, 4, 0)
 	delete(doc, "commissioning")
-	at(doc, "ac", "circuits", 0)["zs_ohm"] = 0.5
+	facttest.At(doc, "ac", "circuits", 0)["zs_ohm"] = 0.5
 	f = one(t, doc, laid{})
 	wanting(t, "no reading", f.ZsMeasuredOhm, "/commissioning/loops")
-	near(t, "stated", f.ZsStatedOhm, 0.5, 0)
+	facttest.Near(t, "stated", f.ZsStatedOhm, 0.5, 0)
 }
 
 // BS 7671 Table 41.1 as reproduced: 0.4 s in TN and 0.2 s in TT for final
@@ -107,14 +108,14 @@ func TestDisconnectionTime(t *testing.T) {
 		{"TN-S", "final", 80, true, 5}, {"TT", "final", 40, false, 1}, {"TN-S", "distribution", 20, false, 5}, {"TT", "distribution", 20, true, 1},
 	} {
 		doc := house()
-		at(doc, "earthing")["arrangement"] = c.earthing
-		at(doc, "ac", "circuits", 0)["kind"], at(doc, "ac", "circuits", 0)["sockets"] = c.kind, c.sockets
-		at(doc, "datasheets", "protective_devices")["D"] = breaker("B", c.rated)
-		near(t, fmt.Sprint(c), one(t, doc, laid{}).DisconnectionLimitS, c.want, 0)
+		facttest.At(doc, "earthing")["arrangement"] = c.earthing
+		facttest.At(doc, "ac", "circuits", 0)["kind"], facttest.At(doc, "ac", "circuits", 0)["sockets"] = c.kind, c.sockets
+		facttest.At(doc, "datasheets", "protective_devices")["D"] = breaker("B", c.rated)
+		facttest.Near(t, fmt.Sprint(c), one(t, doc, laid{}).DisconnectionLimitS, c.want, 0)
 	}
 	doc := house()
-	at(doc, "datasheets", "protective_devices")["D"] = breaker("B", 40)
-	delete(at(doc, "ac", "circuits", 0), "sockets")
+	facttest.At(doc, "datasheets", "protective_devices")["D"] = breaker("B", 40)
+	delete(facttest.At(doc, "ac", "circuits", 0), "sockets")
 	wanting(t, "sockets not stated", one(t, doc, laid{}).DisconnectionLimitS, "/ac/circuits/0/sockets")
 }
 
@@ -122,13 +123,13 @@ func TestDisconnectionTime(t *testing.T) {
 // that neither table nor standard covers goes by its sheet.
 func TestLoopLimitOfOthers(t *testing.T) {
 	doc := house()
-	devices := at(doc, "datasheets", "protective_devices")
+	devices := facttest.At(doc, "datasheets", "protective_devices")
 	devices["D"] = object{"kind": "fuse", "standard": "BS 88-2", "characteristic": "gG", "rated_a": 20, "operates_0_4s_a": 1}
-	near(t, "gG 20 A within 0.4 s", one(t, doc, laid{}).ZsLimitOhm, 1.68, 0)
+	facttest.Near(t, "gG 20 A within 0.4 s", one(t, doc, laid{}).ZsLimitOhm, 1.68, 0)
 	devices["D"] = object{"kind": "fuse", "standard": "BS 88-3", "characteristic": "gG", "rated_a": 80}
-	near(t, "BS 88-3 80 A within 5 s", one(t, doc, laid{}).ZsLimitOhm, 0.51, 0)
+	facttest.Near(t, "BS 88-3 80 A within 5 s", one(t, doc, laid{}).ZsLimitOhm, 0.51, 0)
 	devices["D"] = object{"kind": "fuse", "standard": "BS 88-3", "characteristic": "gG", "rated_a": 16, "operates_0_4s_a": 95}
-	near(t, "not in the table", one(t, doc, laid{}).ZsLimitOhm, 2.3, 0)
+	facttest.Near(t, "not in the table", one(t, doc, laid{}).ZsLimitOhm, 2.3, 0)
 	devices["D"] = object{"kind": "circuit_breaker", "characteristic": "inverse_time", "rated_a": 20}
 	wanting(t, "nothing printed", one(t, doc, laid{}).ZsLimitOhm, "/datasheets/protective_devices/D/operates_0_4s_a")
 	devices["D"] = object{"kind": "circuit_breaker", "rated_a": 20, "operates_0_4s_a": 1}
@@ -141,8 +142,8 @@ func TestWorkedElectrode(t *testing.T) {
 	for _, c := range []struct{ ra, ma, volts float64 }{{150, 300, 45}, {190, 300, 57}, {150, 100, 15}, {1666.6667, 30, 50}, {500, 100, 50}} {
 		doc := house()
 		doc["earthing"] = object{"arrangement": "TT", "electrodes": list{object{"id": "E", "serves": "installation", "resistance_ohm": c.ra}}}
-		at(doc, "datasheets", "protective_devices")["D"] = object{"kind": "rcbo", "characteristic": "B", "rated_a": 20, "residual_current_ma": c.ma}
-		near(t, fmt.Sprint(c), one(t, doc, laid{}).TouchVoltageV, c.volts, 1e-4)
+		facttest.At(doc, "datasheets", "protective_devices")["D"] = object{"kind": "rcbo", "characteristic": "B", "rated_a": 20, "residual_current_ma": c.ma}
+		facttest.Near(t, fmt.Sprint(c), one(t, doc, laid{}).TouchVoltageV, c.volts, 1e-4)
 	}
 }
 
@@ -168,18 +169,18 @@ func TestWorkedAdiabatic(t *testing.T) {
 // strict reading, though 20 is less than 21.
 func TestWorkedOverload(t *testing.T) {
 	doc := house()
-	at(doc, "datasheets", "protective_devices")["D"] = object{"kind": "fuse", "characteristic": "gG", "rated_a": 20}
+	facttest.At(doc, "datasheets", "protective_devices")["D"] = object{"kind": "fuse", "characteristic": "gG", "rated_a": 20}
 	f := one(t, doc, laid{capacity: 21})
-	near(t, "I2", f.ConventionalCurrentA, 32, 1e-9)
-	near(t, "capacity needed", f.CapacityNeededA, 22.069, 0.001)
-	near(t, "capacity", f.CapacityA, 21, 0)
-	near(t, "duty", f.ConductorDutyA, 20, 0)
-	at(doc, "datasheets", "protective_devices")["D"] = object{"kind": "fuse", "characteristic": "semi_enclosed", "rated_a": 20, "conventional_current_a": 25}
-	near(t, "semi-enclosed, the standard counts", one(t, doc, laid{}).ConventionalCurrentA, 40, 1e-9)
-	at(doc, "datasheets", "protective_devices")["D"] = object{"kind": "circuit_breaker", "characteristic": "K", "rated_a": 20, "conventional_current_a": 24}
-	near(t, "by its sheet", one(t, doc, laid{}).ConventionalCurrentA, 24, 1e-9)
-	at(doc, "ac", "circuits", 0)["dedicated"] = false
-	near(t, "duty with loads on the circuit", one(t, doc, laid{}).ConductorDutyA, 36, 1e-9)
+	facttest.Near(t, "I2", f.ConventionalCurrentA, 32, 1e-9)
+	facttest.Near(t, "capacity needed", f.CapacityNeededA, 22.069, 0.001)
+	facttest.Near(t, "capacity", f.CapacityA, 21, 0)
+	facttest.Near(t, "duty", f.ConductorDutyA, 20, 0)
+	facttest.At(doc, "datasheets", "protective_devices")["D"] = object{"kind": "fuse", "characteristic": "semi_enclosed", "rated_a": 20, "conventional_current_a": 25}
+	facttest.Near(t, "semi-enclosed, the standard counts", one(t, doc, laid{}).ConventionalCurrentA, 40, 1e-9)
+	facttest.At(doc, "datasheets", "protective_devices")["D"] = object{"kind": "circuit_breaker", "characteristic": "K", "rated_a": 20, "conventional_current_a": 24}
+	facttest.Near(t, "by its sheet", one(t, doc, laid{}).ConventionalCurrentA, 24, 1e-9)
+	facttest.At(doc, "ac", "circuits", 0)["dedicated"] = false
+	facttest.Near(t, "duty with loads on the circuit", one(t, doc, laid{}).ConductorDutyA, 36, 1e-9)
 }
 
 // Higher drops, loops and external impedances never lower the rise or the loop
@@ -191,7 +192,7 @@ func TestLoopAndRiseNeverFall(t *testing.T) {
 		b.drop, b.loop = a.drop+value.Draw(t, "more drop"), a.loop+value.Draw(t, "more loop")
 		less, more := house(), house()
 		ze := value.Draw(t, "ze")
-		at(less, "ac", "supply")["ze_ohm"], at(more, "ac", "supply")["ze_ohm"] = ze, ze+value.Draw(t, "more ze")
+		facttest.At(less, "ac", "supply")["ze_ohm"], facttest.At(more, "ac", "supply")["ze_ohm"] = ze, ze+value.Draw(t, "more ze")
 		f, g := derived(less, a), derived(more, b)
 		if f.RisePct.Value() > g.RisePct.Value() || f.ZsComputedOhm.Value() > g.ZsComputedOhm.Value() || f.FaultMinA.Value() < g.FaultMinA.Value() {
 			t.Fatalf("rise %v then %v, loop %v then %v", f.RisePct.Value(), g.RisePct.Value(), f.ZsComputedOhm.Value(), g.ZsComputedOhm.Value())

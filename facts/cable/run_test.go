@@ -1,16 +1,13 @@
 package cable_test
 
 import (
-	"encoding/json"
 	"fmt"
 	"slices"
 	"testing"
 
 	"sunclause/facts/book"
 	"sunclause/facts/cable"
-	"sunclause/facts/circuit"
-	"sunclause/facts/pvstring"
-	"sunclause/schema"
+	"sunclause/facts/facttest"
 )
 
 type object = map[string]any
@@ -44,21 +41,12 @@ func derive(t *testing.T, doc object) []cable.Run {
 
 func deriveAll(t *testing.T, doc object) cable.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
 	b := book.Book{Parameters: map[string]book.Parameter{
 		"voltage_method": {Name: "voltage_method", Text: "factor", IsText: true},
 		"voc_factor":     {Name: "voc_factor", Number: 1.15},
 		"isc_factor":     {Name: "isc_factor", Number: 1.25},
 	}}
-	c := circuit.Of(&d.Installation)
-	return cable.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, b), b)
+	return facttest.Derive(t, doc, b).Cables
 }
 
 func TestWhatRunsCarry(t *testing.T) {

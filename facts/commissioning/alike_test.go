@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"sunclause/facts/commissioning"
+	"sunclause/facts/facttest"
 )
 
 func read(t testing.TB, series []int, readings ...[3]float64) []commissioning.StringTest {
@@ -27,28 +28,28 @@ func read(t testing.TB, series []int, readings ...[3]float64) []commissioning.St
 // irradiance nothing is wrong. Both constructed; IEC 62446-1 6.4, 6.5.
 func TestMedian(t *testing.T) {
 	three := read(t, []int{10, 10, 10}, [3]float64{478, 9, 640}, [3]float64{480, 9, 640}, [3]float64{432, 9, 640})
-	near(t, "the short string", three[2].VocMedianPct, 9.623, 0.001)
-	near(t, "modules short", three[2].ShortOfAlikeModules, 0.962, 0.001)
-	near(t, "a sound string", three[1].VocMedianPct, 0.418, 0.001)
-	is(t, "strings alike", three[0].AlikeStrings, 3)
+	facttest.Near(t, "the short string", three[2].VocMedianPct, 9.623, 0.001)
+	facttest.Near(t, "modules short", three[2].ShortOfAlikeModules, 0.962, 0.001)
+	facttest.Near(t, "a sound string", three[1].VocMedianPct, 0.418, 0.001)
+	facttest.Is(t, "strings alike", three[0].AlikeStrings, 3)
 
 	four := read(t, []int{14, 14, 14, 14}, [3]float64{521.5, 6.05, 600}, [3]float64{522.9, 6.11, 606}, [3]float64{484.1, 6.02, 597}, [3]float64{520.8, 5.48, 545})
 	for i, want := range []float64{0.07, 0.34, 7.11, 0.07} {
-		near(t, fmt.Sprintf("voltage of string %d", i+1), four[i].VocMedianPct, want, 0.006)
+		facttest.Near(t, fmt.Sprintf("voltage of string %d", i+1), four[i].VocMedianPct, want, 0.006)
 	}
 	for i, want := range []float64{0, 0, 0.01, 0.28} {
-		near(t, fmt.Sprintf("current of string %d", i+1), four[i].IscMedianPct, want, 0.006)
+		facttest.Near(t, fmt.Sprintf("current of string %d", i+1), four[i].IscMedianPct, want, 0.006)
 	}
 }
 
 func TestAlike(t *testing.T) {
 	f := read(t, []int{10, 8, 10}, [3]float64{470, 9, 640}, [3]float64{376, 9, 640}, [3]float64{470, 9, 640})
-	is(t, "alike with ten in series", f[0].AlikeStrings, 2)
-	is(t, "alone with eight", f[1].AlikeStrings, 1)
-	is(t, "alone it is the median", f[1].VocMedianPct, 0)
-	is(t, "of the same module", f[1].SameModuleStrings, 3)
-	is(t, "read the same", f[0].SameReadings, 1)
-	is(t, "read by itself", f[1].SameReadings, 0)
+	facttest.Is(t, "alike with ten in series", f[0].AlikeStrings, 2)
+	facttest.Is(t, "alone with eight", f[1].AlikeStrings, 1)
+	facttest.Is(t, "alone it is the median", f[1].VocMedianPct, 0)
+	facttest.Is(t, "of the same module", f[1].SameModuleStrings, 3)
+	facttest.Is(t, "read the same", f[0].SameReadings, 1)
+	facttest.Is(t, "read by itself", f[1].SameReadings, 0)
 }
 
 // A reading left out leaves the median unknown, and with it every comparison of
@@ -58,11 +59,11 @@ func TestReadingLeftOut(t *testing.T) {
 	if len(f) != 3 {
 		t.Fatalf("%d strings", len(f))
 	}
-	wanting(t, "the median", f[0].VocMedianPct, "/commissioning/strings")
-	wanting(t, "the voltage not read", f[1].VocV, "/commissioning/strings")
-	wanting(t, "its polarity", f[1].Polarity, "/commissioning/strings")
-	wanting(t, "readings the same", f[0].SameReadings, "/commissioning/strings")
-	near(t, "the reading that is there", f[0].VocV, 470, 0)
+	facttest.Wants(t, "the median", f[0].VocMedianPct, "/commissioning/strings")
+	facttest.Wants(t, "the voltage not read", f[1].VocV, "/commissioning/strings")
+	facttest.Wants(t, "its polarity", f[1].Polarity, "/commissioning/strings")
+	facttest.Wants(t, "readings the same", f[0].SameReadings, "/commissioning/strings")
+	facttest.Near(t, "the reading that is there", f[0].VocV, 470, 0)
 }
 
 // Of several readings the latest counts; where one has no date none can be told
@@ -73,11 +74,11 @@ func TestLatestReading(t *testing.T) {
 	second["date"], second["time"] = "2026-05-05", "11:20"
 	first["date"], first["time"] = "2026-05-05", "14:05"
 	record(doc)["strings"] = list{first, second}
-	is(t, "latest by its time", derive(t, doc, figures(0.04)).Strings[0].VocV, 432)
+	facttest.Is(t, "latest by its time", derive(t, doc, figures(0.04)).Strings[0].VocV, 432)
 	first["date"] = "2026-05-04"
-	is(t, "latest by its date", derive(t, doc, figures(0.04)).Strings[0].VocV, 478)
+	facttest.Is(t, "latest by its date", derive(t, doc, figures(0.04)).Strings[0].VocV, 478)
 	delete(first, "time")
-	wanting(t, "with a time left out", derive(t, doc, figures(0.04)).Strings[0].VocV, "/commissioning/strings/0/time")
+	facttest.Wants(t, "with a time left out", derive(t, doc, figures(0.04)).Strings[0].VocV, "/commissioning/strings/0/time")
 }
 
 // However the strings are ordered each is as far off the median, and one bad

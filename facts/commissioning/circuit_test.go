@@ -1,6 +1,10 @@
 package commissioning_test
 
-import "testing"
+import (
+	"testing"
+
+	"sunclause/facts/facttest"
+)
 
 // premises have a circuit C1 for the inverter on a way with a 30 mA device.
 func premises() object {
@@ -26,19 +30,19 @@ func TestCircuits(t *testing.T) {
 	record(doc)["rcds"] = list{object{"id": "RC1", "part": "C1", "test_current_ma": 150, "trip_time_ms": 24}}
 	f := derive(t, doc, figures(0.04))
 	c := f.Circuits[0]
-	is(t, "greatest loop", c.LoopOhm, 0.33)
-	is(t, "loop stated", c.LoopStatedOhm, 0.4)
-	is(t, "greatest R1 + R2", c.R1R2Ohm, 0.1)
-	is(t, "least insulation", c.InsulationMegohm, 150)
-	is(t, "least test voltage", c.InsulationTestV, 250)
+	facttest.Is(t, "greatest loop", c.LoopOhm, 0.33)
+	facttest.Is(t, "loop stated", c.LoopStatedOhm, 0.4)
+	facttest.Is(t, "greatest R1 + R2", c.R1R2Ohm, 0.1)
+	facttest.Is(t, "least insulation", c.InsulationMegohm, 150)
+	facttest.Is(t, "least test voltage", c.InsulationTestV, 250)
 	if !c.SPDsConnected.Value() || c.Serves.Value() != "pv_supply" || !c.RCDFitted.Value() || f.Circuits[1].RCDFitted.Value() {
 		t.Errorf("surge devices in circuit %v, serves %v, RCD %v and %v", c.SPDsConnected.Value(), c.Serves.Value(), c.RCDFitted.Value(), f.Circuits[1].RCDFitted.Value())
 	}
-	is(t, "tests of its RCD", c.RCDReadings, 1)
-	is(t, "five times the rated current", f.RCDs[0].CurrentMultiple, 5)
-	wanting(t, "a circuit not read", f.Circuits[1].LoopOhm, "/commissioning/loops")
+	facttest.Is(t, "tests of its RCD", c.RCDReadings, 1)
+	facttest.Is(t, "five times the rated current", f.RCDs[0].CurrentMultiple, 5)
+	facttest.Wants(t, "a circuit not read", f.Circuits[1].LoopOhm, "/commissioning/loops")
 	delete(record(doc)["loops"].(list)[1].(object), "part")
-	wanting(t, "a reading of no stated part may be of any", derive(t, doc, figures(0.04)).Circuits[0].LoopOhm, "/commissioning/loops/1/part")
+	facttest.Wants(t, "a reading of no stated part may be of any", derive(t, doc, figures(0.04)).Circuits[0].LoopOhm, "/commissioning/loops/1/part")
 }
 
 func TestProofs(t *testing.T) {
@@ -53,12 +57,12 @@ func TestProofs(t *testing.T) {
 	if !p.Starts.Value() || p.LossOfMains.Value() || !p.LossOfMains.Known() || !p.Reconnects.Value() {
 		t.Errorf("starts %v, stops %v (known %v), comes back %v", p.Starts.Value(), p.LossOfMains.Value(), p.LossOfMains.Known(), p.Reconnects.Value())
 	}
-	is(t, "longest until it stopped", p.LossOfMainsS, 0.7)
-	is(t, "shortest until it came back", p.ReconnectionS, 65)
-	wanting(t, "settings not read back", p.SettingsRead, "/commissioning/functional")
-	is(t, "isolators not operated", f.Record.SwitchesUntried, 1)
+	facttest.Is(t, "longest until it stopped", p.LossOfMainsS, 0.7)
+	facttest.Is(t, "shortest until it came back", p.ReconnectionS, 65)
+	facttest.Wants(t, "settings not read back", p.SettingsRead, "/commissioning/functional")
+	facttest.Is(t, "isolators not operated", f.Record.SwitchesUntried, 1)
 	delete(record(doc)["functional"].(list)[2].(object), "part")
-	wanting(t, "a test of no stated part may be of any", derive(t, doc, figures(0.04)).Proofs[0].LossOfMains, "/commissioning/functional/2/part")
+	facttest.Wants(t, "a test of no stated part may be of any", derive(t, doc, figures(0.04)).Proofs[0].LossOfMains, "/commissioning/functional/2/part")
 }
 
 // Two strings of 495 V: joined the right way round they differ by little, with
@@ -72,12 +76,12 @@ func TestCombinersAndCurves(t *testing.T) {
 	record(doc)["combiners"] = list{combiner("CB1", -4.95), combiner("CB2", 990)}
 	record(doc)["curves"] = list{object{"id": "CU1", "string": "S1", "voc_v": 495, "isc_a": 13.9, "vmp_v": 412, "imp_a": 13.1}}
 	f := derive(t, doc, figures(0.04))
-	is(t, "the right way round", f.Combiners[0].OverVocPct, 1)
-	is(t, "one reversed", f.Combiners[1].OverVocPct, 200)
-	near(t, "fill factor", f.Curves[0].FillFactor, 0.7844, 0.0001)
-	near(t, "fill factor of the sheet", f.Curves[0].FillFactorStc, 0.7844, 0.0001)
-	is(t, "curves of the string", f.Strings[0].Curves, 1)
-	is(t, "curves of the other", f.Strings[1].Curves, 0)
+	facttest.Is(t, "the right way round", f.Combiners[0].OverVocPct, 1)
+	facttest.Is(t, "one reversed", f.Combiners[1].OverVocPct, 200)
+	facttest.Near(t, "fill factor", f.Curves[0].FillFactor, 0.7844, 0.0001)
+	facttest.Near(t, "fill factor of the sheet", f.Curves[0].FillFactorStc, 0.7844, 0.0001)
+	facttest.Is(t, "curves of the string", f.Strings[0].Curves, 1)
+	facttest.Is(t, "curves of the other", f.Strings[1].Curves, 0)
 }
 
 // While an installation is only designed there is nothing to read; once it is

@@ -10,6 +10,7 @@ import (
 	"pgregory.net/rapid"
 
 	"sunclause/facts/commissioning"
+	"sunclause/facts/facttest"
 )
 
 func one(t testing.TB, m object, series int, u, i, g, temp, a float64) commissioning.StringTest {
@@ -51,9 +52,9 @@ func TestExpected(t *testing.T) {
 		{"laboratory, 50 °C and 600 W/m², a 0.035; measured 64.66 V", lab, 1, 600, 50, 0.035, 65.925, 64.564, 3.5643, 0.001, 0.0005},
 	} {
 		f := one(t, c.module, c.series, c.voc, c.isc, c.g, c.temp, c.a)
-		near(t, c.source+": by temperature alone", f.VocSimpleV, c.simple, c.within)
-		near(t, c.source+": voltage", f.VocExpectedV, c.voc, c.within)
-		near(t, c.source+": current", f.IscExpectedA, c.isc, c.withinAmps)
+		facttest.Near(t, c.source+": by temperature alone", f.VocSimpleV, c.simple, c.within)
+		facttest.Near(t, c.source+": voltage", f.VocExpectedV, c.voc, c.within)
+		facttest.Near(t, c.source+": current", f.IscExpectedA, c.isc, c.withinAmps)
 	}
 }
 
@@ -63,11 +64,11 @@ func TestExpected(t *testing.T) {
 func TestDeviation(t *testing.T) {
 	mono := with(object{"voc_v": 40.9, "isc_a": 10.02, "voc_coeff_pct_per_k": -0.267, "isc_coeff_pct_per_k": 0.046})
 	f := one(t, mono, 14, 500, 8, 820, 44, 0.04)
-	near(t, "deviation", f.VocDeviationPct, 7.187, 0.001)
-	near(t, "modules lacking", f.VocDeficitModules, 14-12.994, 0.001)
-	near(t, "cell temperature by the voltage, a 0.04", one(t, mono, 14, 522.7992, 6, 600, 50, 0.04).CellByVoltageC, 49.298, 0.01)
-	near(t, "cell temperature by the voltage, a 0.036", one(t, mono, 14, 522.7992, 6, 600, 50, 0.036).CellByVoltageC, 50.107, 0.01)
-	near(t, "off what is recorded", one(t, mono, 14, 522.7992, 6, 600, 50, 0.04).CellOffK, 0.702, 0.01)
+	facttest.Near(t, "deviation", f.VocDeviationPct, 7.187, 0.001)
+	facttest.Near(t, "modules lacking", f.VocDeficitModules, 14-12.994, 0.001)
+	facttest.Near(t, "cell temperature by the voltage, a 0.04", one(t, mono, 14, 522.7992, 6, 600, 50, 0.04).CellByVoltageC, 49.298, 0.01)
+	facttest.Near(t, "cell temperature by the voltage, a 0.036", one(t, mono, 14, 522.7992, 6, 600, 50, 0.036).CellByVoltageC, 50.107, 0.01)
+	facttest.Near(t, "off what is recorded", one(t, mono, 14, 522.7992, 6, 600, 50, 0.04).CellOffK, 0.702, 0.01)
 }
 
 // TestAgainstModel holds the expected readings against the single-diode model,
@@ -104,9 +105,9 @@ func TestAgainstModel(t *testing.T) {
 		most := 0.65
 		if technology == "mono_si" || technology == "heterojunction_si" || technology == "multi_si" {
 			most = 0.35
-			near(t, row[0]+" current, %", f.IscDeviationPct, 0, 0.6)
+			facttest.Near(t, row[0]+" current, %", f.IscDeviationPct, 0, 0.6)
 		}
-		near(t, row[0]+" voltage, %", f.VocDeviationPct, 0, most)
+		facttest.Near(t, row[0]+" voltage, %", f.VocDeviationPct, 0, most)
 		if simple := 100 * (f.VocSimpleV.Value()/v["Voc_V"] - 1); simple < -0.01 || simple > 3.4 {
 			t.Errorf("%s at %v W/m²: temperature alone is %v %% off", row[0], v["G_Wm2"], simple)
 		}

@@ -1,18 +1,12 @@
 package commissioning_test
 
 import (
-	"encoding/json"
 	"fmt"
-	"math"
 	"testing"
 
 	"sunclause/facts/book"
-	"sunclause/facts/cable"
-	"sunclause/facts/circuit"
 	"sunclause/facts/commissioning"
-	"sunclause/facts/pvstring"
-	"sunclause/facts/working"
-	"sunclause/schema"
+	"sunclause/facts/facttest"
 )
 
 type object = map[string]any
@@ -72,38 +66,6 @@ func figures(a float64) book.Book {
 
 func derive(t testing.TB, doc object, b book.Book) commissioning.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in := &d.Installation
-	c := circuit.Of(in)
-	pv := pvstring.Derive(in, c, b)
-	return commissioning.Derive(in, c, pv, cable.Derive(in, c, pv, b), b)
-}
-
-func near(t *testing.T, what string, got working.Number, want, within float64) {
-	t.Helper()
-	if !got.Known() || math.Abs(got.Value()-want) > within {
-		t.Errorf("%s = %v (known %t, missing %v), want %v within %v", what, got.Value(), got.Known(), got.Missing(), want, within)
-	}
-}
-
-func is(t *testing.T, what string, got working.Number, want float64) {
-	t.Helper()
-	near(t, what, got, want, 0)
-}
-
-func wanting(t *testing.T, what string, got interface {
-	Known() bool
-	Missing() []string
-}, missing ...string) {
-	t.Helper()
-	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
-		t.Errorf("%s is known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
-	}
+	r := facttest.Derive(t, doc, b)
+	return commissioning.Derive(r.Installation, r.Circuit, r.Strings, r.Cables, b)
 }

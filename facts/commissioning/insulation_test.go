@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"sunclause/facts/commissioning"
+	"sunclause/facts/facttest"
 )
 
 func insulated(t testing.TB, doc object, readings ...object) commissioning.Facts {
@@ -36,10 +37,10 @@ func TestInsulationTable(t *testing.T) {
 		{40, 20, 1000, 1000, 1}, {40.1, 20, 1002.5, 1500, 1},
 	} {
 		f := insulated(t, site(with(object{"voc_v": c.voc}), c.series), insulationOf("IR1", "S1", "positive_to_earth", 50)).Insulation[0]
-		near(t, "system voltage", f.SystemVoltageV, c.system, 1e-9)
-		is(t, "test voltage", f.TestVoltageNeededV, c.volts)
-		is(t, "least resistance", f.ResistanceMinMegohm, c.megohm)
-		near(t, "over the least", f.OverMin, 50/c.megohm, 1e-9)
+		facttest.Near(t, "system voltage", f.SystemVoltageV, c.system, 1e-9)
+		facttest.Is(t, "test voltage", f.TestVoltageNeededV, c.volts)
+		facttest.Is(t, "least resistance", f.ResistanceMinMegohm, c.megohm)
+		facttest.Near(t, "over the least", f.OverMin, 50/c.megohm, 1e-9)
 	}
 }
 
@@ -48,17 +49,17 @@ func TestInsulationTable(t *testing.T) {
 func TestInsulationTogether(t *testing.T) {
 	doc := site(module(), 12, 8)
 	f := insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 1.2, "S2")).Insulation[0]
-	is(t, "power of both strings", f.PowerW, 20*540)
-	is(t, "area of both", f.AreaM2, 40)
-	is(t, "what they may show wet", f.WetModulesMegohm, 1)
-	is(t, "voltage of the longer", f.SystemVoltageV, 1.25*12*49.5)
-	is(t, "rating of the modules", f.ModuleVoltageMaxV, 1500)
+	facttest.Is(t, "power of both strings", f.PowerW, 20*540)
+	facttest.Is(t, "area of both", f.AreaM2, 40)
+	facttest.Is(t, "what they may show wet", f.WetModulesMegohm, 1)
+	facttest.Is(t, "voltage of the longer", f.SystemVoltageV, 1.25*12*49.5)
+	facttest.Is(t, "rating of the modules", f.ModuleVoltageMaxV, 1500)
 
 	alone := insulationOf("IR1", "S1", "joined_to_earth", 1.2)
 	delete(alone, "together_with")
 	f = insulated(t, doc, alone).Insulation[0]
-	wanting(t, "power, not told what was joined", f.PowerW, "/commissioning/insulation/0/together_with")
-	wanting(t, "test voltage then", f.TestVoltageNeededV, "/commissioning/insulation/0/together_with")
+	facttest.Wants(t, "power, not told what was joined", f.PowerW, "/commissioning/insulation/0/together_with")
+	facttest.Wants(t, "test voltage then", f.TestVoltageNeededV, "/commissioning/insulation/0/together_with")
 }
 
 // The least rating among the cables that carry a string bounds its test voltage.
@@ -74,37 +75,37 @@ func TestCablesOfTheTest(t *testing.T) {
 	}
 	doc["cables"] = list{run("R1", "S1", "A1.1", "a"), run("R2", "A1.out", "INV1.1", "b")}
 	f := insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 50))
-	is(t, "least of both cables", f.Insulation[0].CableVoltageMaxV, 1000)
+	facttest.Is(t, "least of both cables", f.Insulation[0].CableVoltageMaxV, 1000)
 	doc["cables"].(list)[1].(object)["cable"] = "c"
 	f = insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 50))
-	wanting(t, "a cable without a rating", f.Insulation[0].CableVoltageMaxV, "/datasheets/cables/c/voltage_dc_max_v")
+	facttest.Wants(t, "a cable without a rating", f.Insulation[0].CableVoltageMaxV, "/datasheets/cables/c/voltage_dc_max_v")
 	doc["strings"] = append(doc["strings"].(list), object{"id": "S2", "module": "M", "modules_in_series": 10})
 	f = insulated(t, doc, insulationOf("IR1", "S1", "joined_to_earth", 50))
-	wanting(t, "beside a string that no run carries", f.Insulation[0].CableVoltageMaxV, "/cables")
+	facttest.Wants(t, "beside a string that no run carries", f.Insulation[0].CableVoltageMaxV, "/cables")
 }
 
 func TestPolesRead(t *testing.T) {
 	f := insulated(t, site(module(), 10, 10, 10), insulationOf("IR1", "S1", "positive_to_earth", 50), insulationOf("IR2", "S1", "negative_to_earth", 50),
 		insulationOf("IR3", "S2", "positive_to_earth", 50))
-	is(t, "both poles", f.Strings[0].InsulationPoles, 2)
-	is(t, "one pole", f.Strings[1].InsulationPoles, 1)
-	is(t, "none", f.Strings[2].InsulationPoles, 0)
+	facttest.Is(t, "both poles", f.Strings[0].InsulationPoles, 2)
+	facttest.Is(t, "one pole", f.Strings[1].InsulationPoles, 1)
+	facttest.Is(t, "none", f.Strings[2].InsulationPoles, 0)
 	f = insulated(t, site(module(), 10), insulationOf("IR1", "S1", "joined_to_earth", 50))
-	is(t, "poles joined", f.Strings[0].InsulationPoles, 2)
-	wanting(t, "no readings stated", derive(t, site(module(), 10), figures(0.04)).Strings[0].InsulationPoles, "/commissioning/insulation")
+	facttest.Is(t, "poles joined", f.Strings[0].InsulationPoles, 2)
+	facttest.Wants(t, "no readings stated", derive(t, site(module(), 10), figures(0.04)).Strings[0].InsulationPoles, "/commissioning/insulation")
 }
 
 func TestSurgeDevicesOfASide(t *testing.T) {
 	doc := site(module(), 10)
 	doc["spds"] = list{spd("SPD1", "pv_dc"), spd("SPD2", "pv_dc"), spd("SPD3", "ac"), spd("SPD4", "signal")}
-	is(t, "on the DC side", insulated(t, doc, insulationOf("IR1", "S1", "positive_to_earth", 50)).Insulation[0].SPDs, 2)
+	facttest.Is(t, "on the DC side", insulated(t, doc, insulationOf("IR1", "S1", "positive_to_earth", 50)).Insulation[0].SPDs, 2)
 	ac := insulationOf("IR1", "S1", "live_to_earth", 50)
 	ac["side"] = "ac"
 	f := insulated(t, doc, ac).Insulation[0]
-	is(t, "on the AC side", f.SPDs, 1)
-	wanting(t, "system voltage on the AC side", f.SystemVoltageV, "/commissioning/insulation/0/part")
+	facttest.Is(t, "on the AC side", f.SPDs, 1)
+	facttest.Wants(t, "system voltage on the AC side", f.SystemVoltageV, "/commissioning/insulation/0/part")
 	delete(doc, "spds")
-	wanting(t, "none stated", insulated(t, doc, ac).Insulation[0].SPDs, "/spds")
+	facttest.Wants(t, "none stated", insulated(t, doc, ac).Insulation[0].SPDs, "/spds")
 }
 
 func spd(id, circuit string) object {

@@ -7,6 +7,7 @@ import (
 	"pgregory.net/rapid"
 
 	"sunclause/facts/commissioning"
+	"sunclause/facts/facttest"
 )
 
 var inOrder = []string{"inspection", "ac_tests", "continuity", "polarity", "combiner", "open_circuit_voltage", "current", "functional"}
@@ -37,11 +38,11 @@ func TestOrder(t *testing.T) {
 		{tests: []string{"inspection", "current"}, polarityNeverTested: true},
 	} {
 		r := steps(t, c.tests...)
-		is(t, "out of order", r.OutOfOrder, c.late)
+		facttest.Is(t, "out of order", r.OutOfOrder, c.late)
 		if c.polarityNeverTested {
-			wanting(t, "before polarity", r.BeforePolarity, "/commissioning/steps")
+			facttest.Wants(t, "before polarity", r.BeforePolarity, "/commissioning/steps")
 		} else {
-			is(t, "before polarity", r.BeforePolarity, c.before)
+			facttest.Is(t, "before polarity", r.BeforePolarity, c.before)
 		}
 	}
 }
@@ -78,23 +79,23 @@ func TestFailedTests(t *testing.T) {
 		{"it failed again", step("B", "insulation", "S1", false), 2},
 	} {
 		record(doc)["steps"] = list{failed, c.next}
-		is(t, c.says, derive(t, doc, figures(0.04)).Record.FailedOpen, c.want)
+		facttest.Is(t, c.says, derive(t, doc, figures(0.04)).Record.FailedOpen, c.want)
 	}
 	delete(failed, "passed")
-	wanting(t, "not told whether it passed", derive(t, doc, figures(0.04)).Record.FailedOpen, "/commissioning/steps/0/passed")
-	wanting(t, "no steps", derive(t, site(module(), 10), figures(0.04)).Record.OutOfOrder, "/commissioning/steps")
+	facttest.Wants(t, "not told whether it passed", derive(t, doc, figures(0.04)).Record.FailedOpen, "/commissioning/steps/0/passed")
+	facttest.Wants(t, "no steps", derive(t, site(module(), 10), figures(0.04)).Record.OutOfOrder, "/commissioning/steps")
 }
 
 func TestInspection(t *testing.T) {
 	doc := site(module(), 10)
 	record(doc)["inspections"] = list{object{"id": "IN1", "point": "labels", "result": "unsatisfactory"}, object{"id": "IN2", "point": "rcd_type", "result": "not_inspected"}}
 	r := derive(t, doc, figures(0.04)).Record
-	is(t, "points lacking", r.PointsLacking, 1)
-	is(t, "points failed", r.PointsFailed, 1)
+	facttest.Is(t, "points lacking", r.PointsLacking, 1)
+	facttest.Is(t, "points failed", r.PointsFailed, 1)
 	if !slices.Equal(r.PointsLackingNames.Values(), []string{"rcd_type"}) {
 		t.Errorf("lacking %v", r.PointsLackingNames.Values())
 	}
-	wanting(t, "no inspection", derive(t, site(module(), 10), figures(0.04)).Record.PointsLacking, "/commissioning/inspections")
+	facttest.Wants(t, "no inspection", derive(t, site(module(), 10), figures(0.04)).Record.PointsLacking, "/commissioning/inspections")
 }
 
 func TestInstrumentDates(t *testing.T) {
@@ -102,11 +103,11 @@ func TestInstrumentDates(t *testing.T) {
 	inst := object{"id": "I1", "kind": "pv_tester", "calibrated": "2025-09-15", "calibration_due": "2026-05-04", "serial": "X"}
 	record(doc)["instruments"], record(doc)["tests_complete"], record(doc)["date"] = list{inst}, "2026-05-05", "2026-05-06"
 	f := derive(t, doc, figures(0.04))
-	is(t, "days left", f.Instruments[0].DaysCalibrationLeft, -1)
-	is(t, "days since", f.Instruments[0].DaysSinceCalibrated, 232)
-	is(t, "days to service", f.Record.DaysToService, 1)
+	facttest.Is(t, "days left", f.Instruments[0].DaysCalibrationLeft, -1)
+	facttest.Is(t, "days since", f.Instruments[0].DaysSinceCalibrated, 232)
+	facttest.Is(t, "days to service", f.Record.DaysToService, 1)
 	inst["calibration_due"] = "2026-02-30"
-	wanting(t, "a day that the calendar lacks", derive(t, doc, figures(0.04)).Instruments[0].DaysCalibrationLeft, "/commissioning/instruments/0/calibration_due")
+	facttest.Wants(t, "a day that the calendar lacks", derive(t, doc, figures(0.04)).Instruments[0].DaysCalibrationLeft, "/commissioning/instruments/0/calibration_due")
 }
 
 // 12 m of 10 mm² at 1.83 Ω/km, IEC 60228 class 2: 0.02196 Ω; 25 m of a run with
@@ -119,12 +120,12 @@ func TestContinuity(t *testing.T) {
 	doc["cables"] = list{object{"id": "R1", "from": "S1", "to": "FR1", "service": "pv_string", "cable": "te", "segments": list{object{"length_m": 25}}}}
 	record(doc)["continuity"] = list{object{"id": "CO1", "part": "MB1", "resistance_ohm": 0.03}, object{"id": "CO2", "run": "R1", "resistance_ohm": 0.2}, object{"id": "CO3", "part": "FR2", "resistance_ohm": 0.2}}
 	f := derive(t, doc, figures(0.04))
-	near(t, "bond", f.Continuity[0].ExpectedOhm, 0.02196, 1e-9)
-	near(t, "bond over it", f.Continuity[0].ExcessOhm, 0.00804, 1e-9)
-	near(t, "protective conductor in the cable", f.Continuity[1].ExpectedOhm, 0.18525, 1e-9)
-	wanting(t, "neither run nor bond", f.Continuity[2].ExcessOhm, "/commissioning/continuity/2/run")
-	is(t, "frames unread", f.Record.FramesUnread, 1)
-	is(t, "bonds unread", f.Record.BondsUnread, 0)
+	facttest.Near(t, "bond", f.Continuity[0].ExpectedOhm, 0.02196, 1e-9)
+	facttest.Near(t, "bond over it", f.Continuity[0].ExcessOhm, 0.00804, 1e-9)
+	facttest.Near(t, "protective conductor in the cable", f.Continuity[1].ExpectedOhm, 0.18525, 1e-9)
+	facttest.Wants(t, "neither run nor bond", f.Continuity[2].ExcessOhm, "/commissioning/continuity/2/run")
+	facttest.Is(t, "frames unread", f.Record.FramesUnread, 1)
+	facttest.Is(t, "bonds unread", f.Record.BondsUnread, 0)
 	doc["earthing"].(object)["main_bonds"].(list)[0].(object)["conductor"].(object)["csa_mm2"] = 8
-	wanting(t, "a size that the table lacks", derive(t, doc, figures(0.04)).Continuity[0].ExpectedOhm, "/earthing/main_bonds/0/conductor/csa_mm2")
+	facttest.Wants(t, "a size that the table lacks", derive(t, doc, figures(0.04)).Continuity[0].ExpectedOhm, "/earthing/main_bonds/0/conductor/csa_mm2")
 }

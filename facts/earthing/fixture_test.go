@@ -1,17 +1,10 @@
 package earthing_test
 
 import (
-	"encoding/json"
-	"fmt"
-	"math"
-
 	"sunclause/facts/book"
-	"sunclause/facts/cable"
-	"sunclause/facts/circuit"
 	"sunclause/facts/earthing"
-	"sunclause/facts/pvstring"
+	"sunclause/facts/facttest"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // failer is what tests and properties have in common.
@@ -68,20 +61,7 @@ func run(id, from, to, service, sheet string) object {
 	return r
 }
 
-// at digs a member out of a document.
-func at(v any, path ...any) object {
-	for _, p := range path {
-		switch p := p.(type) {
-		case string:
-			v = v.(object)[p]
-		case int:
-			v = v.(list)[p]
-		}
-	}
-	return v.(object)
-}
-
-func frame(doc object) object { return at(doc, "earthing", "frames", 0) }
+func frame(doc object) object { return facttest.At(doc, "earthing", "frames", 0) }
 
 // rules are figures as the rule set for Great Britain gives them.
 func rules() book.Book {
@@ -123,41 +103,10 @@ func cell(v any) any {
 	return v
 }
 
-func derive(t failer, doc object) earthing.Facts { return deriveBy(t, doc, rules()) }
+func derive(t facttest.T, doc object) earthing.Facts { return deriveBy(t, doc, rules()) }
 
-func deriveBy(t failer, doc object, b book.Book) earthing.Facts {
+func deriveBy(t facttest.T, doc object, b book.Book) earthing.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in := &d.Installation
-	c := circuit.Of(in)
-	pv := pvstring.Derive(in, c, b)
-	return earthing.Derive(in, c, pv, cable.Derive(in, c, pv, b), b)
-}
-
-func near(t failer, what string, got working.Number, want, tolerance float64) {
-	t.Helper()
-	if !got.Known() || math.Abs(got.Value()-want) > tolerance {
-		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
-	}
-}
-
-func wanting(t failer, what string, known bool, got []string, missing ...string) {
-	t.Helper()
-	if known || fmt.Sprint(got) != fmt.Sprint(missing) {
-		t.Errorf("%s is known (%t), or wants %v; want it unknown for want of %v", what, known, got, missing)
-	}
-}
-
-func is(t failer, what string, got working.Flag, want bool) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s: %t (known %t, missing %v), want %t", what, got.Value(), got.Known(), got.Missing(), want)
-	}
+	r := facttest.Derive(t, doc, b)
+	return earthing.Derive(r.Installation, r.Circuit, r.Strings, r.Cables, b)
 }

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"sunclause/facts/facttest"
 )
 
 // The method and the limits of 22 kΩ at 10 mA and 6.67 kΩ at 30 mA are those of
@@ -14,7 +16,7 @@ func TestExtraneousLimit(t *testing.T) {
 		p := b.Parameters["body_current_max_ma"]
 		p.Number = c.milliamps
 		b.Parameters["body_current_max_ma"] = p
-		near(t, "limit", deriveBy(t, house(), b).Frames[0].LimitKohm, c.want, 0.001)
+		facttest.Near(t, "limit", deriveBy(t, house(), b).Frames[0].LimitKohm, c.want, 0.001)
 	}
 }
 
@@ -36,7 +38,7 @@ func TestExtraneous(t *testing.T) {
 		if frame(doc)["touches_building_metal"] = c.touches; c.touches == nil {
 			delete(frame(doc), "touches_building_metal")
 		}
-		is(t, c.name, derive(t, doc).Frames[0].Extraneous, c.want)
+		facttest.Is(t, c.name, derive(t, doc).Frames[0].Extraneous, c.want)
 	}
 }
 
@@ -44,15 +46,15 @@ func TestExtraneousUnknown(t *testing.T) {
 	doc := house()
 	delete(frame(doc), "resistance_to_main_terminal_kohm")
 	f := derive(t, doc).Frames[0].Extraneous
-	wanting(t, "not measured", f.Known(), f.Missing(), "/earthing/frames/0/resistance_to_main_terminal_kohm")
+	facttest.Wants(t, "not measured", f, "/earthing/frames/0/resistance_to_main_terminal_kohm")
 	doc = house()
 	delete(frame(doc), "touches_building_metal")
 	f = derive(t, doc).Frames[0].Extraneous
-	wanting(t, "measured high, touching not known", f.Known(), f.Missing(), "/earthing/frames/0/touches_building_metal")
+	facttest.Wants(t, "measured high, touching not known", f, "/earthing/frames/0/touches_building_metal")
 	doc = house()
-	delete(at(doc, "ac", "supply"), "voltage_v")
+	delete(facttest.At(doc, "ac", "supply"), "voltage_v")
 	f = derive(t, doc).Frames[0].Extraneous
-	wanting(t, "no voltage", f.Known(), f.Missing(), "/ac/supply/voltage_v")
+	facttest.Wants(t, "no voltage", f, "/ac/supply/voltage_v")
 }
 
 // A lower resistance never makes a part less extraneous.
@@ -74,31 +76,31 @@ func TestLowerResistanceNeverHelps(t *testing.T) {
 func TestExposed(t *testing.T) {
 	for class, want := range map[string]bool{"II": false, "III": false, "I": true, "0": true} {
 		doc := house()
-		at(doc, "datasheets", "modules", "M")["protection_class"] = class
-		is(t, "class "+class, derive(t, doc).Frames[0].Exposed, want)
+		facttest.At(doc, "datasheets", "modules", "M")["protection_class"] = class
+		facttest.Is(t, "class "+class, derive(t, doc).Frames[0].Exposed, want)
 	}
 	doc := house()
-	delete(at(doc, "datasheets", "modules", "M"), "protection_class")
+	delete(facttest.At(doc, "datasheets", "modules", "M"), "protection_class")
 	f := derive(t, doc).Frames[0].Exposed
-	wanting(t, "class not stated", f.Known(), f.Missing(), "/datasheets/modules/M/protection_class")
+	facttest.Wants(t, "class not stated", f, "/datasheets/modules/M/protection_class")
 	doc = house()
 	delete(frame(doc), "strings")
 	f = derive(t, doc).Frames[0].Exposed
-	wanting(t, "strings not stated", f.Known(), f.Missing(), "/earthing/frames/0/strings")
+	facttest.Wants(t, "strings not stated", f, "/earthing/frames/0/strings")
 }
 
 func TestInvertersSeparated(t *testing.T) {
 	for word, want := range map[string]bool{"none": false, "simple": true, "transformer": true} {
 		doc := house()
-		at(doc, "datasheets", "inverters", "I")["separation"] = word
-		is(t, word, derive(t, doc).Frames[0].InvertersSplit, want)
+		facttest.At(doc, "datasheets", "inverters", "I")["separation"] = word
+		facttest.Is(t, word, derive(t, doc).Frames[0].InvertersSplit, want)
 	}
 	doc := house()
-	delete(at(doc, "datasheets", "inverters", "I"), "separation")
+	delete(facttest.At(doc, "datasheets", "inverters", "I"), "separation")
 	f := derive(t, doc).Frames[0].InvertersSplit
-	wanting(t, "separation not stated", f.Known(), f.Missing(), "/datasheets/inverters/I/separation")
+	facttest.Wants(t, "separation not stated", f, "/datasheets/inverters/I/separation")
 	doc = house()
 	doc["cables"] = doc["cables"].(list)[1:]
 	f = derive(t, doc).Frames[0].InvertersSplit
-	wanting(t, "string not traced", f.Known(), f.Missing(), "/cables")
+	facttest.Wants(t, "string not traced", f, "/cables")
 }

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"sunclause/facts/facttest"
 )
 
 func add(doc object, runs ...object) object {
@@ -24,29 +26,29 @@ func TestBondSize(t *testing.T) {
 		{"a second way by a thinner conductor", add(house(), run("R5", "FR1", "MET", "bonding", "c4")), 10},
 		{"a second way of unknown size", add(house(), run("R5", "FR1", "MET", "bonding", "unknown")), 10},
 	} {
-		near(t, c.name, derive(t, c.doc).Frames[0].BondMm2, c.want, 0)
+		facttest.Near(t, c.name, derive(t, c.doc).Frames[0].BondMm2, c.want, 0)
 	}
 	doc := house()
-	at(doc, "cables", 2)["cable"] = "al16"
-	near(t, "16 mm² of aluminium as copper", derive(t, doc).Frames[0].BondMm2, 9.76, 1e-9)
-	at(doc, "cables", 2)["conductors_per_pole"] = 2
-	near(t, "two of them; the earthing conductor is thinner", derive(t, doc).Frames[0].BondMm2, 16, 1e-9)
+	facttest.At(doc, "cables", 2)["cable"] = "al16"
+	facttest.Near(t, "16 mm² of aluminium as copper", derive(t, doc).Frames[0].BondMm2, 9.76, 1e-9)
+	facttest.At(doc, "cables", 2)["conductors_per_pole"] = 2
+	facttest.Near(t, "two of them; the earthing conductor is thinner", derive(t, doc).Frames[0].BondMm2, 16, 1e-9)
 }
 
 func TestBondUnknown(t *testing.T) {
 	doc := house()
 	doc["cables"] = doc["cables"].(list)[:2]
 	f := derive(t, doc).Frames[0]
-	wanting(t, "no run to the frame", f.BondMm2.Known(), f.BondMm2.Missing(), "/cables")
-	wanting(t, "what it is earthed through", f.EarthedThrough.Known(), f.EarthedThrough.Missing(), "/cables")
+	facttest.Wants(t, "no run to the frame", f.BondMm2, "/cables")
+	facttest.Wants(t, "what it is earthed through", f.EarthedThrough, "/cables")
 	doc = house()
-	delete(at(doc, "cables", 2), "cable")
+	delete(facttest.At(doc, "cables", 2), "cable")
 	f = derive(t, doc).Frames[0]
-	wanting(t, "cable not stated", f.BondMm2.Known(), f.BondMm2.Missing(), "/cables/2/cable")
+	facttest.Wants(t, "cable not stated", f.BondMm2, "/cables/2/cable")
 	doc = house()
-	at(doc, "cables", 2)["cable"] = "unknown"
+	facttest.At(doc, "cables", 2)["cable"] = "unknown"
 	f = derive(t, doc).Frames[0]
-	wanting(t, "metal not stated", f.BondMm2.Known(), f.BondMm2.Missing(), "/datasheets/cables/unknown/conductor")
+	facttest.Wants(t, "metal not stated", f.BondMm2, "/datasheets/cables/unknown/conductor")
 }
 
 func TestEarthedThrough(t *testing.T) {
@@ -54,8 +56,8 @@ func TestEarthedThrough(t *testing.T) {
 		t.Errorf("earthed through %q", got)
 	}
 	doc := house()
-	at(doc, "earthing")["electrodes"] = list{object{"id": "EL1", "serves": "array"}}
-	at(doc, "cables", 2)["from"] = "EL1"
+	facttest.At(doc, "earthing")["electrodes"] = list{object{"id": "EL1", "serves": "array"}}
+	facttest.At(doc, "cables", 2)["from"] = "EL1"
 	if got := derive(t, doc).Frames[0].EarthedThrough.Value(); got != "electrode" {
 		t.Errorf("earthed through %q", got)
 	}
@@ -64,11 +66,11 @@ func TestEarthedThrough(t *testing.T) {
 func TestLaidBesidePower(t *testing.T) {
 	doc := house()
 	f := derive(t, doc).Frames[0].BesidePower
-	wanting(t, "not stated", f.Known(), f.Missing(), "/cables/2/laid_with", "/cables/1/laid_with")
-	at(doc, "cables", 1)["laid_with"], at(doc, "cables", 2)["laid_with"] = "R4", "R1"
-	is(t, "beside DC and AC", derive(t, doc).Frames[0].BesidePower, true)
-	at(doc, "cables", 2)["laid_with"] = "R2"
-	is(t, "beside an earthing conductor only", derive(t, doc).Frames[0].BesidePower, false)
+	facttest.Wants(t, "not stated", f, "/cables/2/laid_with", "/cables/1/laid_with")
+	facttest.At(doc, "cables", 1)["laid_with"], facttest.At(doc, "cables", 2)["laid_with"] = "R4", "R1"
+	facttest.Is(t, "beside DC and AC", derive(t, doc).Frames[0].BesidePower, true)
+	facttest.At(doc, "cables", 2)["laid_with"] = "R2"
+	facttest.Is(t, "beside an earthing conductor only", derive(t, doc).Frames[0].BesidePower, false)
 }
 
 // A thicker conductor anywhere never makes the way to earth thinner.
@@ -78,10 +80,10 @@ func TestThickerIsNeverWorse(t *testing.T) {
 		doc := add(house(), run("R5", "FR1", "MET", "bonding", ""), run("R6", "FR1", "EB1", "bonding", ""))
 		own := []int{1, 2, 4, 5}
 		for _, i := range own {
-			at(doc, "cables", i)["cable"] = rapid.SampledFrom(sizes).Draw(t, "size")
+			facttest.At(doc, "cables", i)["cable"] = rapid.SampledFrom(sizes).Draw(t, "size")
 		}
 		before := derive(t, doc).Frames[0].BondMm2.Value()
-		at(doc, "cables", rapid.SampledFrom(own).Draw(t, "run"))["cable"] = "c16"
+		facttest.At(doc, "cables", rapid.SampledFrom(own).Draw(t, "run"))["cable"] = "c16"
 		if after := derive(t, doc).Frames[0].BondMm2.Value(); after < before {
 			t.Errorf("%v mm² with one run thicker, %v before", after, before)
 		}

@@ -4,6 +4,8 @@ import (
 	"testing"
 
 	"pgregory.net/rapid"
+
+	"sunclause/facts/facttest"
 )
 
 // Table 54.8 of BS 7671 for a supply with protective multiple earthing, and
@@ -20,32 +22,32 @@ func TestMainBondingDue(t *testing.T) {
 		{"TN-S", 25, 25, 50, 10}, // thicker than the lines ask for: half of what they ask for will do
 	} {
 		doc := house()
-		at(doc, "earthing")["arrangement"] = c.arrangement
-		at(doc, "earthing", "earthing_conductor")["csa_mm2"] = c.earthing
-		at(doc, "ac", "supply")["neutral_mm2"], at(doc, "ac", "supply")["line_mm2"] = c.neutral, c.line
-		near(t, c.arrangement, derive(t, doc).System.MainBondingDueMm2, c.want, 0)
+		facttest.At(doc, "earthing")["arrangement"] = c.arrangement
+		facttest.At(doc, "earthing", "earthing_conductor")["csa_mm2"] = c.earthing
+		facttest.At(doc, "ac", "supply")["neutral_mm2"], facttest.At(doc, "ac", "supply")["line_mm2"] = c.neutral, c.line
+		facttest.Near(t, c.arrangement, derive(t, doc).System.MainBondingDueMm2, c.want, 0)
 	}
 	doc := house()
-	delete(at(doc, "earthing"), "arrangement")
+	delete(facttest.At(doc, "earthing"), "arrangement")
 	n := derive(t, doc).System.MainBondingDueMm2
-	wanting(t, "arrangement not stated", n.Known(), n.Missing(), "/earthing/arrangement")
+	facttest.Wants(t, "arrangement not stated", n, "/earthing/arrangement")
 }
 
 // The fault current at 230 V and 0.21 Ω is 1095 A; the fuse opens within 0.4 s,
 // so that copper in thermoplastic wants 4.84 mm², and 6 mm² is made.
 func TestEarthingConductor(t *testing.T) {
 	s := derive(t, house()).System
-	near(t, "by the lines", s.EarthingTableMm2, 16, 0)
-	near(t, "adiabatic", s.EarthingAdiabatic, 6, 0)
-	near(t, "due", s.EarthingDueMm2, 6, 0)
-	near(t, "smallest main bond", s.SmallestMainBondMm2, 10, 0)
+	facttest.Near(t, "by the lines", s.EarthingTableMm2, 16, 0)
+	facttest.Near(t, "adiabatic", s.EarthingAdiabatic, 6, 0)
+	facttest.Near(t, "due", s.EarthingDueMm2, 6, 0)
+	facttest.Near(t, "smallest main bond", s.SmallestMainBondMm2, 10, 0)
 	doc := house()
-	at(doc, "ac", "supply")["ze_ohm"] = 0.5 // 460 A: within 5 s only, 7.19 mm²
-	near(t, "slower", derive(t, doc).System.EarthingAdiabatic, 10, 0)
-	delete(at(doc, "ac", "supply"), "ze_ohm")
+	facttest.At(doc, "ac", "supply")["ze_ohm"] = 0.5 // 460 A: within 5 s only, 7.19 mm²
+	facttest.Near(t, "slower", derive(t, doc).System.EarthingAdiabatic, 10, 0)
+	delete(facttest.At(doc, "ac", "supply"), "ze_ohm")
 	s = derive(t, doc).System
-	wanting(t, "impedance not stated", s.EarthingAdiabatic.Known(), s.EarthingAdiabatic.Missing(), "/ac/supply/ze_ohm")
-	near(t, "due without it", s.EarthingDueMm2, 16, 0)
+	facttest.Wants(t, "impedance not stated", s.EarthingAdiabatic, "/ac/supply/ze_ohm")
+	facttest.Near(t, "due without it", s.EarthingDueMm2, 16, 0)
 }
 
 func TestBuriedLeast(t *testing.T) {
@@ -54,12 +56,12 @@ func TestBuriedLeast(t *testing.T) {
 		want                  float64
 	}{{true, true, 0}, {true, false, 16}, {false, true, 25}, {false, false, 25}} {
 		doc := house()
-		e := at(doc, "earthing", "earthing_conductor")
+		e := facttest.At(doc, "earthing", "earthing_conductor")
 		e["corrosion_protected"], e["mechanically_protected"] = c.corrosion, c.mechanical
-		near(t, "buried", derive(t, doc).System.EarthingBuriedMm2, c.want, 0)
+		facttest.Near(t, "buried", derive(t, doc).System.EarthingBuriedMm2, c.want, 0)
 	}
 	n := derive(t, house()).System.EarthingBuriedMm2
-	wanting(t, "not stated", n.Known(), n.Missing(), "/earthing/earthing_conductor/corrosion_protected")
+	facttest.Wants(t, "not stated", n, "/earthing/earthing_conductor/corrosion_protected")
 }
 
 // Class III and two down-conductors over 10 m give 0.264 m in air and 0.528 m in
@@ -73,11 +75,11 @@ func TestSeparationDistance(t *testing.T) {
 		want         float64
 	}{{"III", "air", 2, 10, 0.264}, {"III", "masonry", 2, 10, 0.528}, {"I", "air", 1, 5, 0.4}, {"II", "air", 3, 10, 0.264}, {"IV", "air", 12, 20, 0.352}, {"III", "masonry", 5, 10, 0.352}} {
 		doc := house()
-		at(doc, "earthing")["lightning_protection"] = object{"fitted": true, "class": c.class, "down_conductors": c.down, "gap_material": c.gap, "length_to_bond_m": c.length}
-		near(t, c.class+" "+c.gap, derive(t, doc).System.SeparationM, c.want, 1e-9)
+		facttest.At(doc, "earthing")["lightning_protection"] = object{"fitted": true, "class": c.class, "down_conductors": c.down, "gap_material": c.gap, "length_to_bond_m": c.length}
+		facttest.Near(t, c.class+" "+c.gap, derive(t, doc).System.SeparationM, c.want, 1e-9)
 	}
 	n := derive(t, house()).System.SeparationM
-	wanting(t, "nothing stated", n.Known(), n.Missing(), "/earthing/lightning_protection/class", "/earthing/lightning_protection/down_conductors",
+	facttest.Wants(t, "nothing stated", n, "/earthing/lightning_protection/class", "/earthing/lightning_protection/down_conductors",
 		"/earthing/lightning_protection/gap_material", "/earthing/lightning_protection/length_to_bond_m")
 }
 
@@ -90,7 +92,7 @@ func TestLongerNeverLowersSeparation(t *testing.T) {
 		of := func(length float64, gap string) float64 {
 			lp["length_to_bond_m"], lp["gap_material"] = length, gap
 			doc := house()
-			at(doc, "earthing")["lightning_protection"] = lp
+			facttest.At(doc, "earthing")["lightning_protection"] = lp
 			return derive(t, doc).System.SeparationM.Value()
 		}
 		l := rapid.Float64Range(0.1, 50).Draw(t, "l")
@@ -103,8 +105,8 @@ func TestLongerNeverLowersSeparation(t *testing.T) {
 
 func tt(ohm float64) object {
 	doc := house()
-	at(doc, "earthing")["arrangement"] = "TT"
-	at(doc, "earthing")["electrodes"] = list{object{"id": "EL1", "serves": "installation", "resistance_ohm": ohm}}
+	facttest.At(doc, "earthing")["arrangement"] = "TT"
+	facttest.At(doc, "earthing")["electrodes"] = list{object{"id": "EL1", "serves": "installation", "resistance_ohm": ohm}}
 	return doc
 }
 
@@ -130,15 +132,15 @@ func TestElectrodeReadings(t *testing.T) {
 	} {
 		doc := tt(150)
 		doc["commissioning"] = object{"electrodes": c.readings}
-		near(t, c.name, derive(t, doc).System.ElectrodeOhm, c.want, 0)
+		facttest.Near(t, c.name, derive(t, doc).System.ElectrodeOhm, c.want, 0)
 	}
 	doc := tt(150)
 	doc["commissioning"] = object{"electrodes": list{reading(90, "", "EL1"), reading(140, "2026-05-03", "EL1")}}
 	n := derive(t, doc).System.ElectrodeOhm
-	wanting(t, "a date lacking", n.Known(), n.Missing(), "/commissioning/electrodes/0/date")
+	facttest.Wants(t, "a date lacking", n, "/commissioning/electrodes/0/date")
 	delete(doc, "commissioning")
-	at(doc, "project")["stage"] = "as_built"
+	facttest.At(doc, "project")["stage"] = "as_built"
 	n = derive(t, doc).System.ElectrodeOhm
-	wanting(t, "built, and no readings", n.Known(), n.Missing(), "/commissioning/electrodes")
-	near(t, "electrodes counted", derive(t, doc).System.ElectrodeCount, 1, 0)
+	facttest.Wants(t, "built, and no readings", n, "/commissioning/electrodes")
+	facttest.Near(t, "electrodes counted", derive(t, doc).System.ElectrodeCount, 1, 0)
 }

@@ -1,18 +1,13 @@
 package handover_test
 
 import (
-	"encoding/json"
-	"fmt"
-	"math"
 	"slices"
 	"testing"
 
 	"sunclause/facts/book"
-	"sunclause/facts/circuit"
+	"sunclause/facts/facttest"
 	"sunclause/facts/handover"
-	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 type object = map[string]any
@@ -72,35 +67,15 @@ func found(doc object, id string, watts int, phase string) object {
 
 func derive(t testing.TB, doc object) handover.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in := &d.Installation
-	c := circuit.Of(in)
 	b := figures()
-	return handover.Derive(in, c, pvstring.Derive(in, c, b), b)
+	r := facttest.Derive(t, doc, b)
+	return handover.Derive(r.Installation, r.Circuit, r.Strings, b)
 }
 
+// is holds a number against a quotient, which is not rounded as facts are.
 func is(t *testing.T, what string, got working.Number, want float64) {
 	t.Helper()
-	if !got.Known() || math.Abs(got.Value()-want) > 1e-9 {
-		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
-	}
-}
-
-func wanting(t *testing.T, what string, got interface {
-	Known() bool
-	Missing() []string
-}, missing ...string) {
-	t.Helper()
-	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
-		t.Errorf("%s is known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
-	}
+	facttest.Near(t, what, got, want, 1e-9)
 }
 
 // The cases of a distributor's connection procedure for G98: rated outputs of
@@ -126,27 +101,20 @@ func TestGenerationOfAPhase(t *testing.T) {
 		doc := premises(c.phases)
 		c.build(doc)
 		f := derive(t, doc).Connection
-		near(t, c.says, f.PhaseA, c.want)
+		is(t, c.says, f.PhaseA, c.want)
 		is(t, c.says+": without a type test", f.Untyped, 0)
-	}
-}
-
-func near(t *testing.T, what string, got working.Number, want float64) {
-	t.Helper()
-	if !got.Known() || math.Abs(got.Value()-want) > 1e-9*max(1, want) {
-		t.Errorf("%s = %v (missing %v), want %v", what, got.Value(), got.Missing(), want)
 	}
 }
 
 func TestGenerationNotTold(t *testing.T) {
 	doc := premises(3)
 	inverter(doc, "A", 2000, 1)
-	wanting(t, "a single phase of three that is not told", derive(t, doc).Connection.PhaseA, "/ac/supply/phases", "/inverters/0/id")
+	facttest.Wants(t, "a single phase of three that is not told", derive(t, doc).Connection.PhaseA, "/ac/supply/phases", "/inverters/0/id")
 	doc = premises(1)
 	delete(doc["ac"].(object), "existing_generation")
-	wanting(t, "what is there already not told", derive(t, doc).Connection.PhaseA, "/ac/existing_generation")
+	facttest.Wants(t, "what is there already not told", derive(t, doc).Connection.PhaseA, "/ac/existing_generation")
 	delete(doc["storage"].(object), "batteries")
-	wanting(t, "batteries not told", derive(t, doc).Connection.GenerationW, "/ac/existing_generation", "/storage/batteries")
+	facttest.Wants(t, "batteries not told", derive(t, doc).Connection.GenerationW, "/ac/existing_generation", "/storage/batteries")
 	doc = premises(1)
 	found(doc, "X", 2000, "")["type_tested"] = false
 	g := found(doc, "Y", 2000, "")
@@ -200,11 +168,11 @@ func TestDates(t *testing.T) {
 	h["notifications"].(list)[3].(object)["notified"] = "2026-04-17"
 	is(t, "register over Easter", derive(t, doc).Connection.RegisterDays, 10)
 	h["notifications"].(list)[3].(object)["notified"] = "2027-01-04"
-	wanting(t, "a year without holidays in the table", derive(t, doc).Connection.RegisterDays, "/commissioning/date", "/handover/notifications/3/notified")
+	facttest.Wants(t, "a year without holidays in the table", derive(t, doc).Connection.RegisterDays, "/commissioning/date", "/handover/notifications/3/notified")
 	h["notifications"].(list)[0].(object)["answer"] = "refused"
-	wanting(t, "an approval refused", derive(t, doc).Connection.ApprovalDays, "/handover/notifications")
+	facttest.Wants(t, "an approval refused", derive(t, doc).Connection.ApprovalDays, "/handover/notifications")
 	delete(h["notifications"].(list)[1].(object), "route")
-	wanting(t, "a route not told", derive(t, doc).Connection.Routes, "/handover/notifications/1/route")
+	facttest.Wants(t, "a route not told", derive(t, doc).Connection.Routes, "/handover/notifications/1/route")
 }
 
 func TestSettings(t *testing.T) {
@@ -218,7 +186,7 @@ func TestSettings(t *testing.T) {
 	is(t, "set to", f.Settings[0].Value, 265.7)
 	is(t, "at least", f.Settings[0].Least, 258.75)
 	is(t, "at most", f.Settings[0].Most, 265.65)
-	wanting(t, "a setting not told", f.Settings[1].Value, "/inverters/0/settings/rocof_s")
+	facttest.Wants(t, "a setting not told", f.Settings[1].Value, "/inverters/0/settings/rocof_s")
 	is(t, "outside the inverter", f.Settings[3].Value, 0.5)
 	if f.Settings[3].ID != "interface.rocof_s" || f.Interfaces[0].TypeTestStandard.Value() != "G98" {
 		t.Errorf("%s, type test %q", f.Settings[3].ID, f.Interfaces[0].TypeTestStandard.Value())

@@ -3,6 +3,8 @@ package handover_test
 import (
 	"slices"
 	"testing"
+
+	"sunclause/facts/facttest"
 )
 
 // house is a finished installation of two strings and fourteen modules, and the
@@ -48,8 +50,8 @@ func TestPapers(t *testing.T) {
 		t.Error("a refusal on file is in writing")
 	}
 	delete(h, "documents")
-	wanting(t, "papers not told", derive(t, doc).Papers.PapersGiven, "/handover/documents")
-	wanting(t, "date of the structure's check", derive(t, doc).Papers.StructureDays, "/handover/documents")
+	facttest.Wants(t, "papers not told", derive(t, doc).Papers.PapersGiven, "/handover/documents")
+	facttest.Wants(t, "date of the structure's check", derive(t, doc).Papers.StructureDays, "/handover/documents")
 }
 
 func TestSerials(t *testing.T) {
@@ -60,12 +62,12 @@ func TestSerials(t *testing.T) {
 	p := derive(t, doc).Papers
 	is(t, "another", p.SerialsUnlike, 1)
 	is(t, "at two parts", p.SerialsTwice, 1)
-	wanting(t, "modules of a roof not told", p.ModuleSerials, "/roof/planes")
+	facttest.Wants(t, "modules of a roof not told", p.ModuleSerials, "/roof/planes")
 	record["serials"] = list{}
 	is(t, "not recorded", derive(t, doc).Papers.SerialsUnlike, 1)
 	delete(record, "serials")
-	wanting(t, "no record", derive(t, doc).Papers.SerialsUnlike, "/handover/as_built/serials")
+	facttest.Wants(t, "no record", derive(t, doc).Papers.SerialsUnlike, "/handover/as_built/serials")
 	record["serials"] = list{}
 	delete(doc["inverters"].(list)[0].(object), "serial")
-	wanting(t, "none in the document", derive(t, doc).Papers.SerialsUnlike, "/inverters/0/serial")
+	facttest.Wants(t, "none in the document", derive(t, doc).Papers.SerialsUnlike, "/inverters/0/serial")
 }

@@ -1,17 +1,13 @@
 package isolator_test
 
 import (
-	"encoding/json"
-	"fmt"
 	"slices"
 	"testing"
 
 	"sunclause/facts/book"
-	"sunclause/facts/circuit"
+	"sunclause/facts/facttest"
 	"sunclause/facts/isolator"
-	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 type object = map[string]any
@@ -76,34 +72,12 @@ func rules(method string) book.Book {
 
 func derive(t *testing.T, doc object, method string) isolator.Isolator {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	c := circuit.Of(&d.Installation)
-	all := isolator.Derive(&d.Installation, c, pvstring.Derive(&d.Installation, c, rules(method)))
+	r := facttest.Derive(t, doc, rules(method))
+	all := isolator.Derive(r.Installation, r.Circuit, r.Strings)
 	if len(all) == 0 {
 		t.Fatal("no isolators")
 	}
 	return all[0]
-}
-
-func is(t *testing.T, what string, got working.Number, want float64) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
-	}
-}
-
-func wanting(t *testing.T, what string, got working.Number, missing ...string) {
-	t.Helper()
-	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
-		t.Errorf("%s = %v (known %t, missing %v), want it unknown for want of %v", what, got.Value(), got.Known(), got.Missing(), missing)
-	}
 }
 
 func TestDuty(t *testing.T) {
@@ -111,17 +85,17 @@ func TestDuty(t *testing.T) {
 	if !slices.Equal(f.Strings.Values(), []string{"S1", "S2"}) {
 		t.Errorf("strings %v", f.Strings.Values())
 	}
-	is(t, "strings in parallel on one way", f.StringsParallel, 1)
-	is(t, "voltage", f.VocMaxV, 544.5)
-	is(t, "current of the greater way", f.IscMaxA, 17.375)
+	facttest.Is(t, "strings in parallel on one way", f.StringsParallel, 1)
+	facttest.Is(t, "voltage", f.VocMaxV, 544.5)
+	facttest.Is(t, "current of the greater way", f.IscMaxA, 17.375)
 
 	doc := site()
 	doc["cables"] = append(doc["cables"].(list), run("R5", "S3", "ISO1.2.in"))
 	doc["strings"] = append(doc["strings"].(list), object{"id": "S3", "module": "M", "modules_in_series": 9})
 	f = derive(t, doc, "coefficient")
-	is(t, "strings in parallel on the greater way", f.StringsParallel, 2)
-	is(t, "current of the greater way", f.IscMaxA, 34.75)
-	is(t, "voltage of the longest string", f.VocMaxV, 544.5)
+	facttest.Is(t, "strings in parallel on the greater way", f.StringsParallel, 2)
+	facttest.Is(t, "current of the greater way", f.IscMaxA, 34.75)
+	facttest.Is(t, "voltage of the longest string", f.VocMaxV, 544.5)
 }
 
 // The isolator of a worked example: two strings in parallel of 569.25 V by the
@@ -132,11 +106,11 @@ func TestWorkedIsolator(t *testing.T) {
 	doc := inParallel()
 	first(doc)["utilization_category"] = "DC-PV1"
 	f := derive(t, doc, "factor")
-	is(t, "duty voltage", f.VocMaxV, 569.25)
-	is(t, "duty current", f.IscMaxA, 34.75)
-	is(t, "strings in parallel", f.StringsParallel, 2)
-	is(t, "rated voltage, enough", f.UeV, 600)
-	is(t, "rated current, too little", f.IeA, 32)
+	facttest.Is(t, "duty voltage", f.VocMaxV, 569.25)
+	facttest.Is(t, "duty current", f.IscMaxA, 34.75)
+	facttest.Is(t, "strings in parallel", f.StringsParallel, 2)
+	facttest.Is(t, "rated voltage, enough", f.UeV, 600)
+	facttest.Is(t, "rated current, too little", f.IeA, 32)
 	if f.Category.Value() != "DC-PV1" {
 		t.Errorf("category %q, want DC-PV1, not made for strings in parallel", f.Category.Value())
 	}
@@ -165,8 +139,8 @@ func TestRatingRow(t *testing.T) {
 				s.(object)["modules_in_series"] = c.series
 			}
 			f := derive(t, doc, "coefficient")
-			is(t, "Ue", f.UeV, c.ue)
-			is(t, "Ie", f.IeA, c.ie)
+			facttest.Is(t, "Ue", f.UeV, c.ue)
+			facttest.Is(t, "Ie", f.IeA, c.ie)
 		})
 	}
 }
@@ -176,8 +150,8 @@ func TestRatingMetExactly(t *testing.T) {
 	doc := site()
 	doc["datasheets"].(object)["modules"].(object)["M"].(object)["voc_v"] = 600 / 1.15 / 10
 	f := derive(t, doc, "factor")
-	is(t, "duty voltage", f.VocMaxV, 600)
-	is(t, "Ue", f.UeV, 600)
+	facttest.Is(t, "duty voltage", f.VocMaxV, 600)
+	facttest.Is(t, "Ue", f.UeV, 600)
 }
 
 func TestRatingUnknown(t *testing.T) {
@@ -201,15 +175,15 @@ func TestRatingUnknown(t *testing.T) {
 			doc := site()
 			c.change(first(doc))
 			f := derive(t, doc, "coefficient")
-			wanting(t, "Ue", f.UeV, c.missing...)
-			wanting(t, "Ie", f.IeA, c.missing...)
+			facttest.Wants(t, "Ue", f.UeV, c.missing...)
+			facttest.Wants(t, "Ie", f.IeA, c.missing...)
 		})
 	}
 	doc := site()
 	delete(doc["site"].(object), "temp_min_c")
 	f := derive(t, doc, "coefficient")
-	wanting(t, "duty voltage", f.VocMaxV, "/site/temp_min_c")
-	wanting(t, "Ue of an unknown duty", f.UeV, "/site/temp_min_c")
+	facttest.Wants(t, "duty voltage", f.VocMaxV, "/site/temp_min_c")
+	facttest.Wants(t, "Ue of an unknown duty", f.UeV, "/site/temp_min_c")
 }
 
 // As long as one string is not traced it may pass through any isolator. Nor is
@@ -218,9 +192,9 @@ func TestDutyUnknown(t *testing.T) {
 	doc := site()
 	doc["cables"] = doc["cables"].(list)[:3]
 	f := derive(t, doc, "coefficient")
-	wanting(t, "current with a string untraced", f.IscMaxA, "/cables")
-	wanting(t, "voltage with a string untraced", f.VocMaxV, "/cables")
-	wanting(t, "Ue with a string untraced", f.UeV, "/cables")
+	facttest.Wants(t, "current with a string untraced", f.IscMaxA, "/cables")
+	facttest.Wants(t, "voltage with a string untraced", f.VocMaxV, "/cables")
+	facttest.Wants(t, "Ue with a string untraced", f.UeV, "/cables")
 	if f.Strings.Known() {
 		t.Errorf("strings %v are known", f.Strings.Values())
 	}
@@ -229,14 +203,14 @@ func TestDutyUnknown(t *testing.T) {
 	delete(doc, "inverters")
 	doc["cables"] = list{run("R1", "S1", "ISO1.1.in"), run("R3", "S2", "ISO1.2.in")}
 	f = derive(t, doc, "coefficient")
-	wanting(t, "current without an inverter", f.IscMaxA, "/inverters")
+	facttest.Wants(t, "current without an inverter", f.IscMaxA, "/inverters")
 
 	doc = site()
 	doc["cables"] = list{run("R1", "S1", "INV1.1"), run("R2", "S2", "INV1.2")}
 	f = derive(t, doc, "coefficient")
-	wanting(t, "strings of an idle isolator", f.StringsParallel, "/cables")
-	wanting(t, "current of an idle isolator", f.IscMaxA, "/cables")
-	wanting(t, "Ue of an idle isolator", f.UeV, "/cables")
+	facttest.Wants(t, "strings of an idle isolator", f.StringsParallel, "/cables")
+	facttest.Wants(t, "current of an idle isolator", f.IscMaxA, "/cables")
+	facttest.Wants(t, "Ue of an idle isolator", f.UeV, "/cables")
 }
 
 // An isolator of the AC side has no duty from strings; its rating is that of
@@ -247,28 +221,28 @@ func TestACIsolator(t *testing.T) {
 	doc["isolators"] = append(list{object{"id": "ISO2", "circuit": "ac", "datasheet": "AC", "utilization_category": "AC-22A", "poles_in_series": 1,
 		"ways": list{object{"id": "1", "conductors_opened": "line_and_neutral"}}}}, doc["isolators"].(list)...)
 	f := derive(t, doc, "coefficient")
-	wanting(t, "current from strings", f.IscMaxA)
-	wanting(t, "voltage from strings", f.VocMaxV)
-	is(t, "Ue", f.UeV, 230)
-	is(t, "Ie", f.IeA, 40)
-	is(t, "poles used", f.PolesUsed, 2)
+	facttest.Wants(t, "current from strings", f.IscMaxA)
+	facttest.Wants(t, "voltage from strings", f.VocMaxV)
+	facttest.Is(t, "Ue", f.UeV, 230)
+	facttest.Is(t, "Ie", f.IeA, 40)
+	facttest.Is(t, "poles used", f.PolesUsed, 2)
 }
 
 func TestPolesUsed(t *testing.T) {
 	doc := site()
-	is(t, "two ways of two conductors", derive(t, doc, "coefficient").PolesUsed, 4)
+	facttest.Is(t, "two ways of two conductors", derive(t, doc, "coefficient").PolesUsed, 4)
 	first(doc)["poles_in_series"] = 2
-	is(t, "two ways of two conductors of two poles", derive(t, doc, "coefficient").PolesUsed, 8)
+	facttest.Is(t, "two ways of two conductors of two poles", derive(t, doc, "coefficient").PolesUsed, 8)
 	ways := first(doc)["ways"].(list)
 	ways[1] = object{"id": "2", "conductors_opened": "positive"}
 	f := derive(t, doc, "coefficient")
-	is(t, "one way of one conductor", f.PolesUsed, 6)
+	facttest.Is(t, "one way of one conductor", f.PolesUsed, 6)
 	if !f.BreaksAll.Known() || f.BreaksAll.Value() {
 		t.Errorf("breaks all conductors: %t, known %t, want no", f.BreaksAll.Value(), f.BreaksAll.Known())
 	}
 	ways[1] = object{"id": "2"}
 	f = derive(t, doc, "coefficient")
-	wanting(t, "poles of a way that is not described", f.PolesUsed, "/isolators/0/ways/1/conductors_opened")
+	facttest.Wants(t, "poles of a way that is not described", f.PolesUsed, "/isolators/0/ways/1/conductors_opened")
 	if f.BreaksAll.Known() {
 		t.Error("whether it breaks all conductors is known, though one way is not described")
 	}
@@ -288,13 +262,13 @@ func TestIPFigures(t *testing.T) {
 			want float64
 		}{"solids": {f.IPSolids, c.solids}, "water": {f.IPWater, c.water}} {
 			if figure.want < 0 {
-				wanting(t, c.code+" "+what, figure.got, member)
+				facttest.Wants(t, c.code+" "+what, figure.got, member)
 			} else {
-				is(t, c.code+" "+what, figure.got, figure.want)
+				facttest.Is(t, c.code+" "+what, figure.got, figure.want)
 			}
 		}
 	}
-	wanting(t, "no code", derive(t, site(), "coefficient").IPSolids, member)
+	facttest.Wants(t, "no code", derive(t, site(), "coefficient").IPSolids, member)
 }
 
 func TestOutdoors(t *testing.T) {
@@ -321,8 +295,8 @@ func TestWithoutDatasheet(t *testing.T) {
 	doc := site()
 	delete(first(doc), "datasheet")
 	f := derive(t, doc, "coefficient")
-	wanting(t, "poles", f.Poles, "/isolators/0/datasheet")
-	wanting(t, "thermal current", f.IthA, "/isolators/0/datasheet")
+	facttest.Wants(t, "poles", f.Poles, "/isolators/0/datasheet")
+	facttest.Wants(t, "thermal current", f.IthA, "/isolators/0/datasheet")
 	if got := f.TogetherFlag.Missing(); len(got) != 1 || got[0] != "/isolators/0/datasheet" {
 		t.Errorf("whether all poles open together wants %v", got)
 	}

@@ -1,16 +1,12 @@
 package label_test
 
 import (
-	"encoding/json"
 	"fmt"
 
 	"sunclause/facts/book"
-	"sunclause/facts/cable"
-	"sunclause/facts/circuit"
+	"sunclause/facts/facttest"
 	"sunclause/facts/label"
-	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 type object = map[string]any
@@ -79,20 +75,10 @@ type failer interface {
 	Fatal(args ...any)
 }
 
-func derive(t failer, doc object, b book.Book) label.Facts {
+func derive(t facttest.T, doc object, b book.Book) label.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	in := &d.Installation
-	c := circuit.Of(in)
-	pv := pvstring.Derive(in, c, b)
-	return label.Derive(in, c, pv, cable.Derive(in, c, pv, b), b)
+	r := facttest.Derive(t, doc, b)
+	return label.Derive(r.Installation, r.Circuit, r.Strings, r.Cables, b)
 }
 
 // stretch is a segment of a run in which people see the cable and wonder.

@@ -1,16 +1,14 @@
 package pvstring_test
 
 import (
-	"encoding/json"
 	"fmt"
-	"math"
 	"testing"
 
 	"sunclause/facts/book"
 	"sunclause/facts/circuit"
+	"sunclause/facts/facttest"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // object is a JSON object of an installation.
@@ -80,52 +78,8 @@ func rules(method string) book.Book {
 // onRoofRise is how much hotter than the air the cells on a roof get, in K.
 const onRoofRise = 35
 
-func decode(t testing.TB, doc object) *schema.Installation {
-	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return &d.Installation
-}
-
 func derive(t testing.TB, doc object, b book.Book) pvstring.Facts {
 	t.Helper()
-	in := decode(t, doc)
+	in := facttest.Installation(t, doc)
 	return pvstring.Derive(in, circuit.Of(in), b)
-}
-
-// at digs a member out of a document.
-func at(v any, path ...any) object {
-	for _, p := range path {
-		switch p := p.(type) {
-		case string:
-			v = v.(object)[p]
-		case int:
-			v = v.(list)[p]
-		}
-	}
-	return v.(object)
-}
-
-func near(t *testing.T, what string, got working.Number, want, tolerance float64) {
-	t.Helper()
-	if !got.Known() {
-		t.Errorf("%s is not known, for want of %v; want %v", what, got.Missing(), want)
-	} else if d := math.Abs(got.Value() - want); d > tolerance {
-		t.Errorf("%s = %v, want %v ± %v", what, got.Value(), want, tolerance)
-	}
-}
-
-func wanting(t *testing.T, what string, got working.Number, missing ...string) {
-	t.Helper()
-	if got.Known() {
-		t.Errorf("%s = %v, want it unknown for want of %v", what, got.Value(), missing)
-	} else if fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
-		t.Errorf("%s wants %v, want %v", what, got.Missing(), missing)
-	}
 }

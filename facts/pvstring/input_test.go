@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"sunclause/facts/book"
+	"sunclause/facts/facttest"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 )
@@ -14,7 +15,7 @@ func onPlanes(doc object, azimuths ...float64) object {
 	for i, a := range azimuths {
 		id := string(rune('A' + i))
 		planes = append(planes, object{"id": id, "azimuth_deg": a, "pitch_deg": 30 + float64(i)})
-		at(doc, "strings", i)["plane"] = id
+		facttest.At(doc, "strings", i)["plane"] = id
 	}
 	doc["roof"] = object{"planes": planes}
 	return doc
@@ -34,50 +35,50 @@ func TestWidestAngle(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			f := derive(t, onPlanes(plant(m1(), 10, len(c.azimuths)), c.azimuths...), rules("coefficient"))
-			near(t, "azimuth spread", f.Mppts[0].AzimuthSpreadDeg, c.want, 1e-9)
-			near(t, "pitch spread", f.Mppts[0].PitchSpreadDeg, float64(len(c.azimuths)-1), 1e-9)
-			near(t, "planes", f.Mppts[0].Planes, float64(len(c.azimuths)), 0)
+			facttest.Near(t, "azimuth spread", f.Mppts[0].AzimuthSpreadDeg, c.want, 1e-9)
+			facttest.Near(t, "pitch spread", f.Mppts[0].PitchSpreadDeg, float64(len(c.azimuths)-1), 1e-9)
+			facttest.Near(t, "planes", f.Mppts[0].Planes, float64(len(c.azimuths)), 0)
 		})
 	}
 }
 
 func TestPlaneNotStated(t *testing.T) {
 	doc := onPlanes(plant(m1(), 10, 2), 180, 180)
-	delete(at(doc, "strings", 1), "plane")
+	delete(facttest.At(doc, "strings", 1), "plane")
 	m := derive(t, doc, rules("coefficient")).Mppts[0]
 	for what, n := range map[string]working.Number{"planes": m.Planes, "azimuths": m.AzimuthSpreadDeg, "pitches": m.PitchSpreadDeg} {
-		wanting(t, what, n, "/strings/1/plane")
+		facttest.Wants(t, what, n, "/strings/1/plane")
 	}
-	near(t, "module types", m.ModuleTypes, 1, 0)
+	facttest.Near(t, "module types", m.ModuleTypes, 1, 0)
 }
 
 func TestStringsThatDoNotMatch(t *testing.T) {
 	doc := plant(m1(), 10, 3)
-	at(doc, "strings", 1)["modules_in_series"] = 9
-	at(doc, "datasheets", "modules")["N"] = with(m1(), object{"isc_a": 10.5, "imp_a": 9.9})
-	at(doc, "strings", 2)["module"] = "N"
+	facttest.At(doc, "strings", 1)["modules_in_series"] = 9
+	facttest.At(doc, "datasheets", "modules")["N"] = with(m1(), object{"isc_a": 10.5, "imp_a": 9.9})
+	facttest.At(doc, "strings", 2)["module"] = "N"
 	f := derive(t, doc, rules("coefficient"))
 	m := f.Mppts[0]
-	near(t, "series spread", m.SeriesSpread, 1, 0)
-	near(t, "voltage mismatch: 9 modules against 10", m.VocMismatchPct, 10, 1e-9)
-	near(t, "module types", m.ModuleTypes, 2, 0)
-	near(t, "strings in parallel", m.StringsParallel, 3, 0)
-	near(t, "greatest voltage", m.VocMaxV, 544.5, 1e-9)
-	near(t, "short-circuit current", m.IscStcA, 13.9+13.9+10.5, 1e-9)
-	near(t, "reverse current into the first", f.Strings[0].ReverseA, 13.9+10.5, 1e-9)
-	near(t, "reverse current into the unlike one", f.Strings[2].ReverseA, 2*13.9, 1e-9)
-	near(t, "reverse design current into the unlike one", f.Strings[2].ReverseMaxA, 2*1.25*13.9, 1e-9)
-	near(t, "power of the array", f.Inverters[0].DcPowerW, 29*540, 1e-9)
-	near(t, "DC over AC", f.Inverters[0].DcAcRatio, 29*540/5000.0, 1e-9)
+	facttest.Near(t, "series spread", m.SeriesSpread, 1, 0)
+	facttest.Near(t, "voltage mismatch: 9 modules against 10", m.VocMismatchPct, 10, 1e-9)
+	facttest.Near(t, "module types", m.ModuleTypes, 2, 0)
+	facttest.Near(t, "strings in parallel", m.StringsParallel, 3, 0)
+	facttest.Near(t, "greatest voltage", m.VocMaxV, 544.5, 1e-9)
+	facttest.Near(t, "short-circuit current", m.IscStcA, 13.9+13.9+10.5, 1e-9)
+	facttest.Near(t, "reverse current into the first", f.Strings[0].ReverseA, 13.9+10.5, 1e-9)
+	facttest.Near(t, "reverse current into the unlike one", f.Strings[2].ReverseA, 2*13.9, 1e-9)
+	facttest.Near(t, "reverse design current into the unlike one", f.Strings[2].ReverseMaxA, 2*1.25*13.9, 1e-9)
+	facttest.Near(t, "power of the array", f.Inverters[0].DcPowerW, 29*540, 1e-9)
+	facttest.Near(t, "DC over AC", f.Inverters[0].DcAcRatio, 29*540/5000.0, 1e-9)
 }
 
 func TestInputWithoutStrings(t *testing.T) {
 	m := derive(t, plant(m1(), 10, 1), rules("coefficient")).Mppts[1]
-	near(t, "strings in parallel", m.StringsParallel, 0, 0)
-	near(t, "design current", m.IscMaxA, 0, 0)
-	wanting(t, "greatest voltage", m.VocMaxV)
-	wanting(t, "series spread", m.SeriesSpread)
-	wanting(t, "rated current", m.IscRatedA, "/datasheets/inverters/I/mppts/1/isc_max_a")
+	facttest.Near(t, "strings in parallel", m.StringsParallel, 0, 0)
+	facttest.Near(t, "design current", m.IscMaxA, 0, 0)
+	facttest.Wants(t, "greatest voltage", m.VocMaxV)
+	facttest.Wants(t, "series spread", m.SeriesSpread)
+	facttest.Wants(t, "rated current", m.IscRatedA, "/datasheets/inverters/I/mppts/1/isc_max_a")
 }
 
 // One string that was not traced may feed any input, so that nothing can be
@@ -87,22 +88,22 @@ func TestUntracedString(t *testing.T) {
 	doc["cables"] = list{doc["cables"].(list)[0]}
 	f := derive(t, doc, rules("coefficient"))
 	for _, m := range f.Mppts {
-		wanting(t, m.ID+" strings in parallel", m.StringsParallel, "/cables")
-		wanting(t, m.ID+" design current", m.IscMaxA, "/cables")
-		wanting(t, m.ID+" voltage", m.VocMaxV, "/cables")
+		facttest.Wants(t, m.ID+" strings in parallel", m.StringsParallel, "/cables")
+		facttest.Wants(t, m.ID+" design current", m.IscMaxA, "/cables")
+		facttest.Wants(t, m.ID+" voltage", m.VocMaxV, "/cables")
 		if m.Strings.Known() {
 			t.Errorf("%s: strings %v are known", m.ID, m.Strings.Values())
 		}
 	}
 	for i := range f.Strings {
-		wanting(t, f.Strings[i].ID+" strings in parallel", f.Strings[i].StringsParallel, "/cables")
-		wanting(t, f.Strings[i].ID+" reverse current", f.Strings[i].ReverseA, "/cables")
+		facttest.Wants(t, f.Strings[i].ID+" strings in parallel", f.Strings[i].StringsParallel, "/cables")
+		facttest.Wants(t, f.Strings[i].ID+" reverse current", f.Strings[i].ReverseA, "/cables")
 	}
-	wanting(t, "strings of the inverter", f.Inverters[0].Strings, "/cables")
-	wanting(t, "power of the inverter", f.Inverters[0].DcPowerW, "/cables")
-	wanting(t, "DC over AC", f.Inverters[0].DcAcRatio, "/cables")
-	near(t, "the traced string keeps its input's limit", f.Strings[0].MpptMaxV, 850, 0)
-	wanting(t, "the other has none", f.Strings[1].MpptMaxV, "/cables")
+	facttest.Wants(t, "strings of the inverter", f.Inverters[0].Strings, "/cables")
+	facttest.Wants(t, "power of the inverter", f.Inverters[0].DcPowerW, "/cables")
+	facttest.Wants(t, "DC over AC", f.Inverters[0].DcAcRatio, "/cables")
+	facttest.Near(t, "the traced string keeps its input's limit", f.Strings[0].MpptMaxV, 850, 0)
+	facttest.Wants(t, "the other has none", f.Strings[1].MpptMaxV, "/cables")
 }
 
 func TestPartsNotStated(t *testing.T) {
@@ -117,18 +118,18 @@ func TestPartsNotStated(t *testing.T) {
 	if f := without("strings"); f.Strings != nil {
 		t.Error("strings were not stated, and yet there are facts of them")
 	} else {
-		wanting(t, "strings in parallel", f.Mppts[0].StringsParallel, "/strings")
+		facttest.Wants(t, "strings in parallel", f.Mppts[0].StringsParallel, "/strings")
 	}
 	f := without("inverters")
 	if f.Mppts != nil || f.Inverters != nil {
 		t.Error("inverters were not stated, and yet there are facts of them")
 	}
-	wanting(t, "tracking range", f.Strings[0].MpptMinV, "/inverters")
-	wanting(t, "reverse current", f.Strings[0].ReverseA, "/inverters")
+	facttest.Wants(t, "tracking range", f.Strings[0].MpptMinV, "/inverters")
+	facttest.Wants(t, "reverse current", f.Strings[0].ReverseA, "/inverters")
 	if len(f.Untraced) != 1 || f.Untraced[0] != "/inverters" {
 		t.Errorf("untraced for want of %v, want /inverters once", f.Untraced)
 	}
-	wanting(t, "strings in parallel", without("cables").Mppts[0].StringsParallel, "/cables")
+	facttest.Wants(t, "strings in parallel", without("cables").Mppts[0].StringsParallel, "/cables")
 }
 
 func TestBifacialModules(t *testing.T) {
@@ -140,12 +141,12 @@ func TestBifacialModules(t *testing.T) {
 		return derive(t, plant(module, 10, 1), b).Strings[0].IscMaxA
 	}
 	b := rules("coefficient")
-	near(t, "not bifacial", current(object{"bifacial": false}, b), 17.375, 0)
-	near(t, "bifacial: 1.25 · 13.9 · (1 + 0.7 · 135 / 1000)", current(object{"bifacial": true, "bifaciality_fraction": 0.7}, b), 17.375*1.0945, 1e-9)
-	wanting(t, "bifacial or not", current(object{}, b), "/datasheets/modules/M/bifacial")
-	wanting(t, "bifaciality", current(object{"bifacial": true}, b), "/datasheets/modules/M/bifaciality_fraction")
+	facttest.Near(t, "not bifacial", current(object{"bifacial": false}, b), 17.375, 0)
+	facttest.Near(t, "bifacial: 1.25 · 13.9 · (1 + 0.7 · 135 / 1000)", current(object{"bifacial": true, "bifaciality_fraction": 0.7}, b), 17.375*1.0945, 1e-9)
+	facttest.Wants(t, "bifacial or not", current(object{}, b), "/datasheets/modules/M/bifacial")
+	facttest.Wants(t, "bifaciality", current(object{"bifacial": true}, b), "/datasheets/modules/M/bifaciality_fraction")
 	delete(b.Parameters, "rear_irradiance_w_per_m2")
-	wanting(t, "rear irradiance", current(object{"bifacial": true, "bifaciality_fraction": 0.7}, b), "the rule set has no parameter rear_irradiance_w_per_m2")
+	facttest.Wants(t, "rear irradiance", current(object{"bifacial": true, "bifaciality_fraction": 0.7}, b), "the rule set has no parameter rear_irradiance_w_per_m2")
 }
 
 // Nobody can say which of two inputs a string feeds, or by which of two runs.
@@ -158,8 +159,8 @@ func TestAmbiguousString(t *testing.T) {
 		if s.Mppt.Known() {
 			t.Errorf("a second run to %s: the string is said to feed %s", to, s.Mppt.Value())
 		}
-		wanting(t, "isolators in the path", s.IsolatorsInPath, "/cables")
-		wanting(t, "tracking range", s.MpptMinV, "/cables")
-		wanting(t, "strings of the input", f.Mppts[0].StringsParallel, "/cables")
+		facttest.Wants(t, "isolators in the path", s.IsolatorsInPath, "/cables")
+		facttest.Wants(t, "tracking range", s.MpptMinV, "/cables")
+		facttest.Wants(t, "strings of the input", f.Mppts[0].StringsParallel, "/cables")
 	}
 }

@@ -7,6 +7,7 @@ import (
 	"strconv"
 	"testing"
 
+	"sunclause/facts/facttest"
 	"sunclause/facts/pvstring"
 )
 
@@ -72,7 +73,7 @@ func plantOf(points []point) object {
 		runs = append(runs, object{"id": "R" + id, "from": id, "to": "INV1.1", "service": "pv_string"})
 	}
 	doc["site"] = object{"temp_min_c": points[0].cell, "temp_max_c": points[0].cell - onRoofRise}
-	at(doc, "datasheets")["modules"] = modules
+	facttest.At(doc, "datasheets")["modules"] = modules
 	doc["strings"], doc["cables"] = strings, runs
 	return doc
 }

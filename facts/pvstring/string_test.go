@@ -3,6 +3,7 @@ package pvstring_test
 import (
 	"testing"
 
+	"sunclause/facts/facttest"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 )
@@ -14,22 +15,22 @@ func firstString(t *testing.T, doc object, method string) *pvstring.String {
 
 func TestVoltageMethod(t *testing.T) {
 	for method, want := range map[string]float64{"coefficient": 544.5, "table": 574.2, "factor": 569.25} {
-		near(t, method, firstString(t, plant(m1(), 10, 1), method).VocMaxV, want, 1e-9)
+		facttest.Near(t, method, firstString(t, plant(m1(), 10, 1), method).VocMaxV, want, 1e-9)
 	}
-	wanting(t, "unheard-of method", firstString(t, plant(m1(), 10, 1), "guess").VocMaxV, `the rule set's voltage_method is "guess"; it can be coefficient, table, factor, greatest`)
+	facttest.Wants(t, "unheard-of method", firstString(t, plant(m1(), 10, 1), "guess").VocMaxV, `the rule set's voltage_method is "guess"; it can be coefficient, table, factor, greatest`)
 	b := rules("coefficient")
 	delete(b.Parameters, "voltage_method")
-	wanting(t, "no method", derive(t, plant(m1(), 10, 1), b).Strings[0].VocMaxV, "the rule set has no parameter voltage_method")
+	facttest.Wants(t, "no method", derive(t, plant(m1(), 10, 1), b).Strings[0].VocMaxV, "the rule set has no parameter voltage_method")
 }
 
 // The greatest of the fixed factor and the coefficient: 10 modules of 49.5 V by
 // 1.15 are 569.25 V, by -0.25 %/K at -15 °C 544.5 V; at -40 °C the coefficient
 // gives 49.5 · 10 · (1 + 0.0025 · 65) = 575.4375 V and takes over.
 func TestGreatestMethod(t *testing.T) {
-	near(t, "by the factor", firstString(t, plant(m1(), 10, 1), "greatest").VocMaxV, 569.25, 1e-9)
+	facttest.Near(t, "by the factor", firstString(t, plant(m1(), 10, 1), "greatest").VocMaxV, 569.25, 1e-9)
 	doc := plant(m1(), 10, 1)
-	at(doc, "site")["temp_min_c"] = -40
-	near(t, "by the coefficient", firstString(t, doc, "greatest").VocMaxV, 575.4375, 1e-9)
+	facttest.At(doc, "site")["temp_min_c"] = -40
+	facttest.Near(t, "by the coefficient", firstString(t, doc, "greatest").VocMaxV, 575.4375, 1e-9)
 }
 
 // The tables and factors are made for crystalline silicon.
@@ -41,25 +42,25 @@ func TestTechnology(t *testing.T) {
 			t.Errorf("%s: known by table %t, by factor %t, want %t", word, s.VocTableV.Known(), s.VocFactorV.Known(), crystalline)
 		}
 		if !crystalline {
-			wanting(t, word, s.VocTableV, technology)
-			near(t, word+" goes by its coefficient", s.VocMaxV, 544.5, 1e-9)
+			facttest.Wants(t, word, s.VocTableV, technology)
+			facttest.Near(t, word+" goes by its coefficient", s.VocMaxV, 544.5, 1e-9)
 		}
-		near(t, word+" by coefficient", s.VocCoefficientV, 544.5, 1e-9)
+		facttest.Near(t, word+" by coefficient", s.VocCoefficientV, 544.5, 1e-9)
 	}
 	s := firstString(t, plant(with(m1(), object{"technology": "other_thin_film"}), 10, 1), "coefficient")
-	wanting(t, "hot voltage at maximum power of thin film", s.VmpHotV, technology)
-	wanting(t, "cold voltage at maximum power of thin film", s.VmpColdV, technology)
+	facttest.Wants(t, "hot voltage at maximum power of thin film", s.VmpHotV, technology)
+	facttest.Wants(t, "cold voltage at maximum power of thin film", s.VmpColdV, technology)
 }
 
 func TestWhatIsMissingIsNamed(t *testing.T) {
 	const module = "/datasheets/modules/M/"
 	doc := plant(m1(), 10, 1)
-	delete(at(doc, "site"), "temp_min_c")
-	delete(at(doc, "site"), "temp_max_c")
-	delete(at(doc, "datasheets", "modules", "M"), "voc_coeff_pct_per_k")
-	delete(at(doc, "datasheets", "modules", "M"), "pmax_coeff_pct_per_k")
-	delete(at(doc, "datasheets", "modules", "M"), "ocpr_max_a")
-	delete(at(doc, "strings", 0), "mounting")
+	delete(facttest.At(doc, "site"), "temp_min_c")
+	delete(facttest.At(doc, "site"), "temp_max_c")
+	delete(facttest.At(doc, "datasheets", "modules", "M"), "voc_coeff_pct_per_k")
+	delete(facttest.At(doc, "datasheets", "modules", "M"), "pmax_coeff_pct_per_k")
+	delete(facttest.At(doc, "datasheets", "modules", "M"), "ocpr_max_a")
+	delete(facttest.At(doc, "strings", 0), "mounting")
 	s := firstString(t, doc, "coefficient")
 	for _, c := range []struct {
 		what    string
@@ -73,7 +74,7 @@ func TestWhatIsMissingIsNamed(t *testing.T) {
 		{"reverse withstand", s.ReverseWithstand, []string{module + "ocpr_max_a"}},
 		{"fuse", s.FuseRatedA, []string{"/strings/0/overcurrent/device"}},
 	} {
-		wanting(t, c.what, c.fact, c.missing...)
+		facttest.Wants(t, c.what, c.fact, c.missing...)
 	}
 	if s.FuseFitted.Known() || s.ConnectorSame.Known() {
 		t.Error("what was not stated of fuse and connector is known")
@@ -83,7 +84,7 @@ func TestWhatIsMissingIsNamed(t *testing.T) {
 // A table ends where it ends.
 func TestColderThanTheTable(t *testing.T) {
 	s := firstString(t, with(plant(m1(), 10, 1), object{"site": coldest(-40.5)}), "table")
-	wanting(t, "table voltage", s.VocTableV, "/site/temp_min_c")
+	facttest.Wants(t, "table voltage", s.VocTableV, "/site/temp_min_c")
 }
 
 // What a number came from leads back to every member that had a say.
@@ -109,14 +110,14 @@ func TestFuse(t *testing.T) {
 	if !s.FuseFitted.Value() || s.FuseKind.Value() != "fuse" || s.FusePoles.Value() != "both" {
 		t.Errorf("fuse fitted %v, kind %q, poles %q", s.FuseFitted.Value(), s.FuseKind.Value(), s.FusePoles.Value())
 	}
-	near(t, "rated voltage", s.FuseRatedV, 1000, 0)
+	facttest.Near(t, "rated voltage", s.FuseRatedV, 1000, 0)
 }
 
 func TestConnector(t *testing.T) {
 	module := with(m1(), object{"connector": "type A"})
 	for mate, same := range map[string]bool{"type A": true, "type B": false} {
 		doc := plant(module, 10, 1)
-		at(doc, "strings", 0)["connector_mate"] = mate
+		facttest.At(doc, "strings", 0)["connector_mate"] = mate
 		if s := firstString(t, doc, "coefficient"); !s.ConnectorSame.Known() || s.ConnectorSame.Value() != same {
 			t.Errorf("%s mated with type A: same is %v", mate, s.ConnectorSame.Value())
 		}

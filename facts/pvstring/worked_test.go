@@ -5,6 +5,7 @@ import (
 	"testing"
 
 	"sunclause/facts/book"
+	"sunclause/facts/facttest"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 )
@@ -101,7 +102,7 @@ func TestWorkedStrings(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			f := derive(t, with(plant(c.module, c.series, 1), object{"site": c.site}), rules("coefficient"))
-			near(t, c.source, c.fact(&f.Strings[0]), c.want, c.within)
+			facttest.Near(t, c.source, c.fact(&f.Strings[0]), c.want, c.within)
 		})
 	}
 }
@@ -117,7 +118,7 @@ func factorOf(v float64) book.Book {
 
 func TestFactorForUnknownCoefficient(t *testing.T) {
 	f := derive(t, plant(m1(), 10, 1), factorOf(1.2))
-	near(t, "IEC 60364-7-712:2017, Annex B, factor 1.2 where the coefficient is not known (from memory)", f.Strings[0].VocMaxV, 594, 1e-9)
+	facttest.Near(t, "IEC 60364-7-712:2017, Annex B, factor 1.2 where the coefficient is not known (from memory)", f.Strings[0].VocMaxV, 594, 1e-9)
 }
 
 // Counts of modules at the edge of a limit: the last that keeps it, by method.
@@ -169,9 +170,9 @@ func TestFewestModulesForTracking(t *testing.T) {
 // fused is a plant whose strings each have a fuse of so many amperes.
 func fused(module object, parallel int, amps float64) object {
 	doc := plant(module, 10, parallel)
-	at(doc, "datasheets")["protective_devices"] = object{"F": object{"kind": "fuse", "characteristic": "gPV", "rated_a": amps, "voltage_dc_v": 1000, "breaking_capacity_dc_ka": 10}}
+	facttest.At(doc, "datasheets")["protective_devices"] = object{"F": object{"kind": "fuse", "characteristic": "gPV", "rated_a": amps, "voltage_dc_v": 1000, "breaking_capacity_dc_ka": 10}}
 	for i := range parallel {
-		at(doc, "strings", i)["overcurrent"] = object{"fitted": true, "device": "F", "poles": "both"}
+		facttest.At(doc, "strings", i)["overcurrent"] = object{"fitted": true, "device": "F", "poles": "both"}
 	}
 	return doc
 }
@@ -214,7 +215,7 @@ func TestWorkedCurrents(t *testing.T) {
 		{"one string has no reverse current", iec62548Fuse, plant(m1(), 10, 1), reverse, 0, 0},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			near(t, c.source, c.fact(derive(t, c.doc, rules("coefficient"))), c.want, c.within)
+			facttest.Near(t, c.source, c.fact(derive(t, c.doc, rules("coefficient"))), c.want, c.within)
 		})
 	}
 }

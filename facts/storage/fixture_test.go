@@ -1,17 +1,11 @@
 package storage_test
 
 import (
-	"encoding/json"
-	"fmt"
 	"testing"
 
 	"sunclause/facts/book"
-	"sunclause/facts/cable"
-	"sunclause/facts/circuit"
-	"sunclause/facts/pvstring"
+	"sunclause/facts/facttest"
 	"sunclause/facts/storage"
-	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 type object = map[string]any
@@ -49,57 +43,11 @@ func site() object {
 	}
 }
 
-// at goes down a document by names and numbers.
-func at(doc any, path ...any) object {
-	for _, p := range path {
-		if i, ok := p.(int); ok {
-			doc = doc.(list)[i]
-		} else {
-			doc = doc.(object)[p.(string)]
-		}
-	}
-	return doc.(object)
-}
-
-func bat(doc object) object { return at(doc, "storage", "batteries", 0) }
+func bat(doc object) object { return facttest.At(doc, "storage", "batteries", 0) }
 
 func derive(t testing.TB, doc object) storage.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
 	b := book.Book{Parameters: map[string]book.Parameter{"battery_fire_separation_min": {Number: 60, Unit: "min"}}}
-	in := &d.Installation
-	c := circuit.Of(in)
-	pv := pvstring.Derive(in, c, b)
-	return storage.Derive(in, c, pv, cable.Derive(in, c, pv, b), b)
-}
-
-func is(t *testing.T, what string, got working.Number, want float64) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
-	}
-}
-
-func flag(t *testing.T, what string, got working.Flag, want bool) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s is %t (known %t, missing %v), want %t", what, got.Value(), got.Known(), got.Missing(), want)
-	}
-}
-
-func wanting(t *testing.T, what string, got interface {
-	Known() bool
-	Missing() []string
-}, missing ...string) {
-	t.Helper()
-	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
-		t.Errorf("%s: known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
-	}
+	r := facttest.Derive(t, doc, b)
+	return storage.Derive(r.Installation, r.Circuit, r.Strings, r.Cables, b)
 }

@@ -1,17 +1,11 @@
 package surge_test
 
 import (
-	"encoding/json"
-	"fmt"
 	"testing"
 
 	"sunclause/facts/book"
-	"sunclause/facts/cable"
-	"sunclause/facts/circuit"
-	"sunclause/facts/pvstring"
+	"sunclause/facts/facttest"
 	"sunclause/facts/surge"
-	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 type object = map[string]any
@@ -54,18 +48,6 @@ func run(id, from, to, service string, length float64) object {
 	return object{"id": id, "from": from, "to": to, "service": service, "segments": list{object{"length_m": length}}}
 }
 
-// at goes down a document by names and numbers.
-func at(doc any, path ...any) object {
-	for _, p := range path {
-		if i, ok := p.(int); ok {
-			doc = doc.(list)[i]
-		} else {
-			doc = doc.(object)[p.(string)]
-		}
-	}
-	return doc.(object)
-}
-
 func rules() book.Book {
 	number := func(v float64) book.Parameter { return book.Parameter{Number: v} }
 	b := book.Book{Parameters: map[string]book.Parameter{
@@ -86,39 +68,7 @@ func rules() book.Book {
 
 func derive(t testing.TB, doc object) surge.Facts {
 	t.Helper()
-	text, err := json.Marshal(doc)
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	c := circuit.Of(&d.Installation)
-	pv := pvstring.Derive(&d.Installation, c, rules())
-	return surge.Derive(&d.Installation, c, pv, cable.Derive(&d.Installation, c, pv, rules()), rules())
-}
-
-func is(t *testing.T, what string, got working.Number, want float64) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s = %v (known %t, missing %v), want %v", what, got.Value(), got.Known(), got.Missing(), want)
-	}
-}
-
-func wanting(t *testing.T, what string, got interface {
-	Known() bool
-	Missing() []string
-}, missing ...string) {
-	t.Helper()
-	if got.Known() || fmt.Sprint(got.Missing()) != fmt.Sprint(missing) {
-		t.Errorf("%s: known %t, missing %v; want it unknown for want of %v", what, got.Known(), got.Missing(), missing)
-	}
-}
-
-func flag(t *testing.T, what string, got working.Flag, want bool) {
-	t.Helper()
-	if !got.Known() || got.Value() != want {
-		t.Errorf("%s is %t (known %t, missing %v), want %t", what, got.Value(), got.Known(), got.Missing(), want)
-	}
+	b := rules()
+	r := facttest.Derive(t, doc, b)
+	return surge.Derive(r.Installation, r.Circuit, r.Strings, r.Cables, b)
 }

@@ -5,6 +5,7 @@ import (
 	"math"
 	"testing"
 
+	"sunclause/facts/facttest"
 	"sunclause/facts/working"
 )
 
@@ -21,8 +22,8 @@ func TestCriticalLength(t *testing.T) {
 		{"commercial", 0.1, 4500}, {"commercial", 0.3, 1500}, {"commercial", 0.7, 643}, {"commercial", 1.5, 300}, {"commercial", 2.5, 180},
 	} {
 		doc := site()
-		at(doc, "project")["premises"] = c.premises
-		at(doc, "site")["lightning_ng_per_km2_yr"] = c.ng
+		facttest.At(doc, "project")["premises"] = c.premises
+		facttest.At(doc, "site")["lightning_ng_per_km2_yr"] = c.ng
 		got := derive(t, doc).Routes[0].DcLcritM
 		if !got.Known() || math.Abs(got.Value()-c.want) > 0.5 {
 			t.Errorf("%s, %v: %v m, want about %v m", c.premises, c.ng, got.Value(), c.want)
@@ -35,41 +36,41 @@ func TestCriticalLength(t *testing.T) {
 func TestWorkedRoute(t *testing.T) {
 	f := derive(t, site())
 	r := f.Routes[0]
-	is(t, "route", r.DcRouteM, 28)
+	facttest.Is(t, "route", r.DcRouteM, 28)
 	if got := working.Round(r.DcLcritM.Value()); math.Abs(got-164.3) > 0.05 {
 		t.Errorf("critical length %v m, want 164.3 m", got)
 	}
-	is(t, "DC devices", r.DcSPDs, 2)
-	is(t, "inputs without", r.DcInputsBare, 1) // S2's
-	is(t, "array ends without", r.DcArrayEndsBare, 0)
-	is(t, "AC devices", r.AcSPDs, 1)
-	is(t, "to the AC device", r.AcSPDDistanceM, 8)
-	is(t, "P1 to the inverter", f.SPDs[0].DistanceM, 0)
-	is(t, "P2 to the inverter", f.SPDs[1].DistanceM, 22)
+	facttest.Is(t, "DC devices", r.DcSPDs, 2)
+	facttest.Is(t, "inputs without", r.DcInputsBare, 1) // S2's
+	facttest.Is(t, "array ends without", r.DcArrayEndsBare, 0)
+	facttest.Is(t, "AC devices", r.AcSPDs, 1)
+	facttest.Is(t, "to the AC device", r.AcSPDDistanceM, 8)
+	facttest.Is(t, "P1 to the inverter", f.SPDs[0].DistanceM, 0)
+	facttest.Is(t, "P2 to the inverter", f.SPDs[1].DistanceM, 22)
 
 	doc := site()
 	doc["spds"] = doc["spds"].(list)[:1]
 	r = derive(t, doc).Routes[0]
-	is(t, "array ends without, one at the inverter", r.DcArrayEndsBare, 1)
-	at(doc, "spds", 0)["connected_at"] = "S1"
-	is(t, "inputs without, one at the array", derive(t, doc).Routes[0].DcInputsBare, 2)
+	facttest.Is(t, "array ends without, one at the inverter", r.DcArrayEndsBare, 1)
+	facttest.At(doc, "spds", 0)["connected_at"] = "S1"
+	facttest.Is(t, "inputs without, one at the array", derive(t, doc).Routes[0].DcInputsBare, 2)
 }
 
 // A worked example: 600 V offered for ten modules of 49.5 V. It covers 569.25 V
 // by the factor 1.15 and 594 V by the older rule of 1.2; eleven modules make 626.2 V.
 func TestWorkedVoltage(t *testing.T) {
 	f := derive(t, site()).SPDs[0]
-	is(t, "maximum voltage", f.VocMaxV, 569.25)
-	is(t, "U_cpv", f.UcpvV, 600)
+	facttest.Is(t, "maximum voltage", f.VocMaxV, 569.25)
+	facttest.Is(t, "U_cpv", f.UcpvV, 600)
 	if got := f.UcpvOverVocStc.Value(); math.Abs(got-600/495.0) > 1e-9 || got < 1.2 {
 		t.Errorf("600 V is %v of 495 V", got)
 	}
-	is(t, "design current", f.IscMaxA, 17.375)
+	facttest.Is(t, "design current", f.IscMaxA, 17.375)
 	if fmt.Sprint(f.Strings.Values()) != "[S1]" {
 		t.Errorf("strings %v, want S1", f.Strings.Values())
 	}
 	doc := site()
-	at(doc, "strings", 0)["modules_in_series"] = 11
+	facttest.At(doc, "strings", 0)["modules_in_series"] = 11
 	if got := derive(t, doc).SPDs[0].VocMaxV.Value(); math.Abs(got-626.2) > 0.05 {
 		t.Errorf("eleven modules: %v V, want 626.2 V", got)
 	}
@@ -80,18 +81,18 @@ func TestWorkedVoltage(t *testing.T) {
 // high voltage, 0.5 flashes: L_p 0.96 km, CRL 177.
 func TestWorkedRiskLevel(t *testing.T) {
 	doc := site()
-	at(doc, "site")["lightning_ng_per_km2_yr"] = 0.5
-	risk := at(doc, "ac", "overvoltage_risk")
+	facttest.At(doc, "site")["lightning_ng_per_km2_yr"] = 0.5
+	risk := facttest.At(doc, "ac", "overvoltage_risk")
 	for k, v := range (object{"surroundings": "suburban", "low_voltage_overhead_km": 0.2, "low_voltage_buried_km": 0.5, "high_voltage_overhead_km": 0, "high_voltage_buried_km": 0.3}) {
 		risk[k] = v
 	}
 	f := derive(t, doc).Site
-	is(t, "line", f.SurgeLineKm, 0.96)
+	facttest.Is(t, "line", f.SurgeLineKm, 0.96)
 	if got := f.SurgeRiskLevel.Value(); math.Round(got) != 177 {
 		t.Errorf("risk level %v, want 177", got)
 	}
 	delete(risk, "surroundings")
-	wanting(t, "risk level", derive(t, doc).Site.SurgeRiskLevel, "/ac/overvoltage_risk/surroundings")
+	facttest.Wants(t, "risk level", derive(t, doc).Site.SurgeRiskLevel, "/ac/overvoltage_risk/surroundings")
 }
 
 // A tenth of the thunderstorm days stands for the flash density (UTE C 15-712-1);
@@ -101,18 +102,18 @@ func TestFlashDensity(t *testing.T) {
 		{0.7, nil, 0.7}, {nil, 15, 1.5}, {0.7, 15, 1.5}, {0.7, 2, 0.7}, {nil, nil, nil},
 	} {
 		doc := site()
-		delete(at(doc, "site"), "lightning_ng_per_km2_yr")
+		delete(facttest.At(doc, "site"), "lightning_ng_per_km2_yr")
 		if c.ng != nil {
-			at(doc, "site")["lightning_ng_per_km2_yr"] = c.ng
+			facttest.At(doc, "site")["lightning_ng_per_km2_yr"] = c.ng
 		}
 		if c.days != nil {
-			at(doc, "ac", "overvoltage_risk")["thunderstorm_days_per_yr"] = c.days
+			facttest.At(doc, "ac", "overvoltage_risk")["thunderstorm_days_per_yr"] = c.days
 		}
 		got := derive(t, doc).Site.LightningNg
 		if c.want == nil {
-			wanting(t, "neither", got, "/site/lightning_ng_per_km2_yr")
+			facttest.Wants(t, "neither", got, "/site/lightning_ng_per_km2_yr")
 		} else {
-			is(t, fmt.Sprint(c), got, c.want.(float64))
+			facttest.Is(t, fmt.Sprint(c), got, c.want.(float64))
 		}
 	}
 }
@@ -120,14 +121,14 @@ func TestFlashDensity(t *testing.T) {
 func TestDevice(t *testing.T) {
 	doc := site()
 	f := derive(t, doc)
-	is(t, "leads", f.SPDs[0].LeadsMm, 350)
-	is(t, "withstand of the inverter", f.SPDs[0].UwKv, 4)
-	is(t, "level it allows", f.SPDs[0].UpMostKv, 3.2)
-	is(t, "level for AC equipment", f.SPDs[2].UpMostKv, 2)
-	is(t, "voltage for the supply", f.SPDs[2].UcNeededV, 253)
-	is(t, "device in front", f.SPDs[2].BackupA, 32)
-	is(t, "fault current", f.SPDs[2].FaultKa, 6)
-	wanting(t, "level of AC", f.SPDs[2].UpKv, "/datasheets/spds/AC/up_kv")
+	facttest.Is(t, "leads", f.SPDs[0].LeadsMm, 350)
+	facttest.Is(t, "withstand of the inverter", f.SPDs[0].UwKv, 4)
+	facttest.Is(t, "level it allows", f.SPDs[0].UpMostKv, 3.2)
+	facttest.Is(t, "level for AC equipment", f.SPDs[2].UpMostKv, 2)
+	facttest.Is(t, "voltage for the supply", f.SPDs[2].UcNeededV, 253)
+	facttest.Is(t, "device in front", f.SPDs[2].BackupA, 32)
+	facttest.Is(t, "fault current", f.SPDs[2].FaultKa, 6)
+	facttest.Wants(t, "level of AC", f.SPDs[2].UpKv, "/datasheets/spds/AC/up_kv")
 	for i, want := range []string{"61643-31", "61643-31", "61643-11"} {
 		if got := f.SPDs[i].StandardNumber.Value(); got != want {
 			t.Errorf("standard %q, want %q", got, want)
@@ -136,16 +137,16 @@ func TestDevice(t *testing.T) {
 	if !f.SPDs[0].Earthed.Value() || f.SPDs[0].AtOrigin.Value() || !f.SPDs[2].AtOrigin.Value() {
 		t.Error("P1 is earthed and not at the origin, P3 is at the origin")
 	}
-	wanting(t, "P2 earthed", f.SPDs[1].Earthed, "/spds/1/earthed_at")
-	delete(at(doc, "spds", 0), "datasheet")
-	at(doc, "spds", 0)["earthed_at"] = "INV1"
+	facttest.Wants(t, "P2 earthed", f.SPDs[1].Earthed, "/spds/1/earthed_at")
+	delete(facttest.At(doc, "spds", 0), "datasheet")
+	facttest.At(doc, "spds", 0)["earthed_at"] = "INV1"
 	f = derive(t, doc)
-	wanting(t, "without a sheet", f.SPDs[0].UcpvV, "/spds/0/datasheet")
-	wanting(t, "without a sheet", f.SPDs[0].StandardNumber, "/spds/0/datasheet")
-	wanting(t, "no conductor to the main terminal", f.SPDs[0].Earthed, "/cables")
+	facttest.Wants(t, "without a sheet", f.SPDs[0].UcpvV, "/spds/0/datasheet")
+	facttest.Wants(t, "without a sheet", f.SPDs[0].StandardNumber, "/spds/0/datasheet")
+	facttest.Wants(t, "no conductor to the main terminal", f.SPDs[0].Earthed, "/cables")
 	doc["cables"] = doc["cables"].(list)[:5]
-	delete(at(doc, "earthing"), "main_terminal")
-	wanting(t, "no main terminal", derive(t, doc).SPDs[0].Earthed, "/earthing/main_terminal/id")
+	delete(facttest.At(doc, "earthing"), "main_terminal")
+	facttest.Wants(t, "no main terminal", derive(t, doc).SPDs[0].Earthed, "/earthing/main_terminal/id")
 }
 
 func TestLightningProtection(t *testing.T) {
@@ -160,10 +161,10 @@ func TestLightningProtection(t *testing.T) {
 		if c.kept != nil {
 			l["separation_kept"] = c.kept
 		}
-		at(doc, "earthing")["lightning_protection"] = l
+		facttest.At(doc, "earthing")["lightning_protection"] = l
 		got := derive(t, doc).SPDs[0].LightningTooClose
 		if !got.Known() {
-			wanting(t, "too close", got, c.want)
+			facttest.Wants(t, "too close", got, c.want)
 		} else if got.Value() != (c.want == "yes") {
 			t.Errorf("fitted %v, separation kept %v: too close is %t", c.fitted, c.kept, got.Value())
 		}
@@ -176,23 +177,23 @@ func TestRefusal(t *testing.T) {
 	if !f.SurgeDeclined.Known() || f.SurgeDeclined.Value() || !f.SurgeConsequence.Known() || f.SurgeConsequence.Value() {
 		t.Error("nothing of consequence, and not declined")
 	}
-	wanting(t, "record", f.SurgeRefusalRecorded, "/ac/overvoltage_risk/declined_record")
+	facttest.Wants(t, "record", f.SurgeRefusalRecorded, "/ac/overvoltage_risk/declined_record")
 	doc["handover"] = object{"decisions": list{object{"id": "D1", "decision": "surge_protection_declined", "in_writing": false}}}
-	delete(at(doc, "ac", "overvoltage_risk"), "declined_by_owner")
+	delete(facttest.At(doc, "ac", "overvoltage_risk"), "declined_by_owner")
 	f = derive(t, doc).Site
 	if !f.SurgeDeclined.Value() || !f.SurgeRefusalRecorded.Known() || f.SurgeRefusalRecorded.Value() {
 		t.Error("it is declined among the decisions, not in writing")
 	}
-	risk := at(doc, "ac", "overvoltage_risk")
+	risk := facttest.At(doc, "ac", "overvoltage_risk")
 	risk["declined_record"] = "letter"
-	flag(t, "recorded, but the decision is not in writing", derive(t, doc).Site.SurgeRefusalRecorded, false)
-	delete(at(doc, "handover", "decisions", 0), "in_writing")
-	wanting(t, "recorded", derive(t, doc).Site.SurgeRefusalRecorded, "/handover/decisions/0/in_writing")
+	facttest.Is(t, "recorded, but the decision is not in writing", derive(t, doc).Site.SurgeRefusalRecorded, false)
+	delete(facttest.At(doc, "handover", "decisions", 0), "in_writing")
+	facttest.Wants(t, "recorded", derive(t, doc).Site.SurgeRefusalRecorded, "/handover/decisions/0/in_writing")
 	doc["handover"] = object{"documents": list{object{"id": "D1", "kind": "surge_protection_refusal"}}}
 	delete(risk, "declined_record")
-	flag(t, "recorded by a document", derive(t, doc).Site.SurgeRefusalRecorded, true)
+	facttest.Is(t, "recorded by a document", derive(t, doc).Site.SurgeRefusalRecorded, true)
 	delete(risk, "danger_to_life")
-	wanting(t, "consequence", derive(t, doc).Site.SurgeConsequence, "/ac/overvoltage_risk/danger_to_life")
+	facttest.Wants(t, "consequence", derive(t, doc).Site.SurgeConsequence, "/ac/overvoltage_risk/danger_to_life")
 	risk["safety_service"] = true
 	if f := derive(t, doc).Site.SurgeConsequence; !f.Value() {
 		t.Error("a safety service is enough")
@@ -202,13 +203,13 @@ func TestRefusal(t *testing.T) {
 // A device at an input that no string feeds has nothing to be good for.
 func TestNoStrings(t *testing.T) {
 	doc := site()
-	at(doc, "cables", 2)["to"] = "Q1.1.in"
-	at(doc, "spds", 0)["connected_at"] = "INV1.2"
+	facttest.At(doc, "cables", 2)["to"] = "Q1.1.in"
+	facttest.At(doc, "spds", 0)["connected_at"] = "INV1.2"
 	f := derive(t, doc)
-	is(t, "strings met", f.SPDs[0].StringsMet, 0)
-	wanting(t, "voltage", f.SPDs[0].VocMaxV)
-	is(t, "strings met", f.SPDs[1].StringsMet, 2)
-	is(t, "current", f.SPDs[1].IscMaxA, 34.75)
+	facttest.Is(t, "strings met", f.SPDs[0].StringsMet, 0)
+	facttest.Wants(t, "voltage", f.SPDs[0].VocMaxV)
+	facttest.Is(t, "strings met", f.SPDs[1].StringsMet, 2)
+	facttest.Is(t, "current", f.SPDs[1].IscMaxA, 34.75)
 }
 
 func TestNotStated(t *testing.T) {
@@ -221,25 +222,25 @@ func TestNotStated(t *testing.T) {
 	r := f.Routes[0]
 	for what, n := range map[string]working.Number{"DC": r.DcSPDs, "inputs": r.DcInputsBare, "ends": r.DcArrayEndsBare, "AC": r.AcSPDs,
 		"distance": r.AcSPDDistanceM, "all AC": f.Site.SPDsAC, "all DC": f.Site.SPDsDC, "at the origin": f.Site.SPDsACAtOrigin} {
-		wanting(t, what, n, "/spds")
+		facttest.Wants(t, what, n, "/spds")
 	}
 	doc = site()
-	delete(at(doc, "spds", 2), "circuit")
+	delete(facttest.At(doc, "spds", 2), "circuit")
 	f = derive(t, doc)
-	wanting(t, "a device without a circuit", f.Routes[0].DcSPDs, "/spds/2/circuit")
-	wanting(t, "a device without a circuit", f.Site.SPDsACAtOrigin, "/spds/2/circuit")
+	facttest.Wants(t, "a device without a circuit", f.Routes[0].DcSPDs, "/spds/2/circuit")
+	facttest.Wants(t, "a device without a circuit", f.Site.SPDsACAtOrigin, "/spds/2/circuit")
 	doc = site()
-	delete(at(doc, "ac", "boards", 0), "role")
-	wanting(t, "a board without a role", derive(t, doc).Site.SPDsACAtOrigin, "/ac/boards/0/role")
+	delete(facttest.At(doc, "ac", "boards", 0), "role")
+	facttest.Wants(t, "a board without a role", derive(t, doc).Site.SPDsACAtOrigin, "/ac/boards/0/role")
 	doc = site()
 	doc["cables"] = append(doc["cables"].(list)[:1:1], doc["cables"].(list)[2:]...)
 	f = derive(t, doc)
-	wanting(t, "without R2", f.Routes[0].DcRouteM, "/cables")
-	wanting(t, "without R2", f.SPDs[1].VocMaxV, "/cables")
+	facttest.Wants(t, "without R2", f.Routes[0].DcRouteM, "/cables")
+	facttest.Wants(t, "without R2", f.SPDs[1].VocMaxV, "/cables")
 	doc = site()
-	delete(at(doc, "cables", 1, "segments", 0), "length_m")
+	delete(facttest.At(doc, "cables", 1, "segments", 0), "length_m")
 	f = derive(t, doc)
 	for what, n := range map[string]working.Number{"route": f.Routes[0].DcRouteM, "to the inverter": f.SPDs[1].DistanceM} {
-		wanting(t, what, n, "/cables/1/segments/0/length_m")
+		facttest.Wants(t, what, n, "/cables/1/segments/0/length_m")
 	}
 }
