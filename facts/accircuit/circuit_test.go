@@ -1,27 +1,11 @@
 package accircuit_test
 
 import (
-	"encoding/json"
 	"slices"
 	"testing"
 
-	"sunclause/facts/accircuit"
-	"sunclause/facts/circuit"
 	"sunclause/facts/facttest"
-	"sunclause/facts/pvstring"
-	"sunclause/schema"
 )
-
-// derived is the circuit of a house without a test to fail.
-func derived(doc object, l laid) accircuit.Circuit {
-	text, _ := json.Marshal(doc)
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		panic(err)
-	}
-	in := &d.Installation
-	return accircuit.Derive(in, circuit.Of(in), pvstring.Facts{}, l.facts(in), rules()).Circuits[0]
-}
 
 func TestCircuitOfHouse(t *testing.T) {
 	f := one(t, house(), laid{1, 0.1, 30})
@@ -91,8 +75,8 @@ func TestPhases(t *testing.T) {
 	ways[1].(object)["phase"] = "L1"
 	facttest.Near(t, "on one phase", derive(t, doc, laid{}).Circuits[1].DesignCurrentA, 100, 0)
 	delete(ways[1].(object), "phase")
-	wanting(t, "on a phase not stated", derive(t, doc, laid{}).Circuits[1].DesignCurrentA, "/ac/boards/1/ways/1/phase")
-	wanting(t, "as may be one that was there", derive(t, doc, laid{}).Supply.GenerationL3A, "/ac/boards/1/ways/1/phase")
+	facttest.Wants(t, "on a phase not stated", derive(t, doc, laid{}).Circuits[1].DesignCurrentA, "/ac/boards/1/ways/1/phase")
+	facttest.Wants(t, "as may be one that was there", derive(t, doc, laid{}).Supply.GenerationL3A, "/ac/boards/1/ways/1/phase")
 	ways[1].(object)["phase"] = "L1"
 	facttest.At(doc, "ac")["existing_generation"] = list{object{"id": "OLD", "kind": "pv", "phases": 1, "phase": "L3", "ac_current_max_a": 16, "way": "B1.9"}}
 	facttest.Near(t, "one that was there", derive(t, doc, laid{}).Supply.GenerationL3A, 16, 0)
@@ -107,13 +91,13 @@ func TestUntraced(t *testing.T) {
 	}
 	c := f.Circuits[0]
 	facttest.Near(t, "design current all the same", c.DesignCurrentA, 16, 0)
-	wanting(t, "rise", c.RiseV, "/cables")
-	wanting(t, "capacity", c.CapacityA, "/cables")
-	wanting(t, "rated current", c.RatedA, "/cables")
-	wanting(t, "isolators", c.ACIsolators, "/cables")
+	facttest.Wants(t, "rise", c.RiseV, "/cables")
+	facttest.Wants(t, "capacity", c.CapacityA, "/cables")
+	facttest.Wants(t, "rated current", c.RatedA, "/cables")
+	facttest.Wants(t, "isolators", c.ACIsolators, "/cables")
 	open(t, "residual current device", c.RCDFitted)
 	open(t, "concealed", c.ConcealedBare)
-	wanting(t, "generation on the board", f.Boards[0].GenerationA, "/cables")
+	facttest.Wants(t, "generation on the board", f.Boards[0].GenerationA, "/cables")
 	delete(doc, "inverters")
 	doc["cables"] = list{}
 	if f := derive(t, doc, laid{}); f.Circuits != nil {
@@ -131,11 +115,11 @@ func TestBoard(t *testing.T) {
 	facttest.Near(t, "100 and 16 A", f.BusbarDutyA, 116, 0)
 	facttest.Near(t, "generators", f.GeneratorsCounted, 1, 0)
 	delete(facttest.At(doc, "ac"), "existing_generation")
-	wanting(t, "what was there is not stated", derive(t, doc, laid{}).Boards[0].BusbarDutyA, "/ac/existing_generation")
+	facttest.Wants(t, "what was there is not stated", derive(t, doc, laid{}).Boards[0].BusbarDutyA, "/ac/existing_generation")
 	facttest.At(doc, "ac")["existing_generation"] = list{object{"id": "OLD", "kind": "pv", "phases": 1, "ac_current_max_a": 10, "way": "B1.1"}}
 	facttest.Near(t, "with one that was there", derive(t, doc, laid{}).Boards[0].BusbarDutyA, 126, 0)
 	delete(facttest.At(doc, "ac", "existing_generation", 0), "way")
-	wanting(t, "one without a way", derive(t, doc, laid{}).Boards[0].BusbarDutyA, "/cables")
+	facttest.Wants(t, "one without a way", derive(t, doc, laid{}).Boards[0].BusbarDutyA, "/cables")
 }
 
 // 10 kW on three phases are 14.49 A, 5 kW on one 21.74 A.

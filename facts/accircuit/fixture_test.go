@@ -79,18 +79,18 @@ func (l laid) facts(in *schema.Installation) cable.Facts {
 	return f
 }
 
-func derive(t testing.TB, doc object, l laid) accircuit.Facts {
+func derive(t facttest.T, doc object, l laid) accircuit.Facts {
 	t.Helper()
 	in := facttest.Installation(t, doc)
 	return accircuit.Derive(in, circuit.Of(in), pvstring.Facts{}, l.facts(in), rules())
 }
 
 // one derives the circuit of a house.
-func one(t testing.TB, doc object, l laid) accircuit.Circuit {
+func one(t facttest.T, doc object, l laid) accircuit.Circuit {
 	t.Helper()
 	f := derive(t, doc, l)
 	if len(f.Circuits) != 1 {
-		t.Fatalf("%d circuits, want one", len(f.Circuits))
+		t.Fatal(len(f.Circuits), "circuits, want one")
 	}
 	return f.Circuits[0]
 }
@@ -114,23 +114,6 @@ func rules() book.Book {
 	table("short_circuit_k", object{"conductor": "copper pvc core", "k": 115.0}, object{"conductor": "copper xlpe separate", "k": 176.0},
 		object{"conductor": "steel xlpe armour", "k": 46.0})
 	return b
-}
-
-func wanting(t *testing.T, what string, got working.Number, missing ...string) {
-	t.Helper()
-	if got.Known() {
-		t.Errorf("%s = %v, want it unknown for want of %v", what, got.Value(), missing)
-		return
-	}
-	for _, m := range missing {
-		found := false
-		for _, g := range got.Missing() {
-			found = found || g == m
-		}
-		if !found {
-			t.Errorf("%s wants %v, want %s among them", what, got.Missing(), m)
-		}
-	}
 }
 
 func open(t *testing.T, what string, got working.Flag) {

@@ -23,7 +23,7 @@ func TestResidualDeviceFitted(t *testing.T) {
 	delete(way, "rcd")
 	way["rcd_fitted"] = true
 	f = one(t, doc, laid{})
-	wanting(t, "which one is not stated", f.ResidualMa, "/ac/boards/0/ways/1/rcd")
+	facttest.Wants(t, "which one is not stated", f.ResidualMa, "/ac/boards/0/ways/1/rcd")
 	delete(way, "device")
 	way["rcd_fitted"] = false
 	open(t, "the device of the way is not stated", one(t, doc, laid{}).RCDFitted)

@@ -1,7 +1,6 @@
 package cable_test
 
 import (
-	"fmt"
 	"slices"
 	"testing"
 
@@ -76,10 +75,8 @@ func TestLength(t *testing.T) {
 	if l := runs[0].LengthM; l.Value() != 12.8 {
 		t.Errorf("12.5 + 0.1 + 0.2 m = %v m", l.Value())
 	}
-	for i, want := range map[int]string{1: "[/cables/1/segments/1/length_m]", 2: "[/cables/2/segments]"} {
-		if l := runs[i].LengthM; l.Known() || fmt.Sprint(l.Missing()) != want {
-			t.Errorf("%s: length %v, missing %v, want it unknown for want of %s", runs[i].ID, l.Value(), l.Missing(), want)
-		}
+	for i, want := range map[int]string{1: "/cables/1/segments/1/length_m", 2: "/cables/2/segments"} {
+		facttest.Wants(t, "length of "+runs[i].ID, runs[i].LengthM, want)
 	}
 }
 
@@ -96,8 +93,6 @@ func TestUntraced(t *testing.T) {
 	delete(doc, "inverters")
 	doc["cables"] = doc["cables"].(list)[:2]
 	for _, r := range derive(t, doc) {
-		if r.IscMaxA.Known() || fmt.Sprint(r.IscMaxA.Missing()) != "[/inverters]" {
-			t.Errorf("%s: without an inverter it carries %v A, missing %v", r.ID, r.IscMaxA.Value(), r.IscMaxA.Missing())
-		}
+		facttest.Wants(t, "without an inverter, current of "+r.ID, r.IscMaxA, "/inverters")
 	}
 }

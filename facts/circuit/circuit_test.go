@@ -1,7 +1,6 @@
 package circuit_test
 
 import (
-	"encoding/json"
 	"fmt"
 	"slices"
 	"strconv"
@@ -9,6 +8,7 @@ import (
 	"testing"
 
 	"sunclause/facts/circuit"
+	"sunclause/facts/facttest"
 	"sunclause/schema"
 )
 
@@ -68,8 +68,9 @@ func (s *sketch) array(id string, ways int) *sketch {
 	return s
 }
 
-func (s *sketch) installation(t fatal) *schema.Installation {
-	text, err := json.Marshal(map[string]any{
+func (s *sketch) installation(t facttest.T) *schema.Installation {
+	t.Helper()
+	return facttest.Installation(t, map[string]any{
 		"project": map[string]any{"reference": "test", "stage": "design", "country": "GB"},
 		"datasheets": map[string]any{
 			"modules":   map[string]any{"M": map[string]any{"technology": "mono_si", "pmax_w": 1, "voc_v": 1, "isc_a": 1, "vmp_v": 1, "imp_a": 1}},
@@ -79,20 +80,9 @@ func (s *sketch) installation(t fatal) *schema.Installation {
 		"isolators": append([]map[string]any{}, s.Isolators...),
 		"inverters": []any{map[string]any{"id": "INV1", "datasheet": "I"}},
 	})
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("test", text)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return &d.Installation
 }
 
-func (s *sketch) circuit(t fatal) *circuit.Circuit { return circuit.Of(s.installation(t)) }
-
-// fatal is what can end a test, one of rapid's too.
-type fatal interface{ Fatal(...any) }
+func (s *sketch) circuit(t facttest.T) *circuit.Circuit { return circuit.Of(s.installation(t)) }
 
 func TestPaths(t *testing.T) {
 	builtIn := draw(1, "S1").isolator("ISO", "both").joined("joined_out", "INV1.1").run("R1 S1 ISO.1.in")

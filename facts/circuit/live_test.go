@@ -8,7 +8,7 @@ import (
 	"pgregory.net/rapid"
 
 	"sunclause/facts/circuit"
-	"sunclause/facts/working"
+	"sunclause/facts/facttest"
 )
 
 // cottage is two strings on one isolator of two ways.
@@ -24,39 +24,23 @@ func open(isolators ...int) func(int) bool {
 
 func everyOpen(int) bool { return true }
 
-func checkNames(t *testing.T, what string, got working.Names, want ...string) {
-	t.Helper()
-	if !got.Known() {
-		t.Errorf("%s: unknown for want of %v, want %v", what, got.Missing(), want)
-	} else if !slices.Equal(got.Values(), want) {
-		t.Errorf("%s: %v, want %v", what, got.Values(), want)
-	}
-}
-
-func checkUnknown(t *testing.T, what string, got working.Names, missing ...string) {
-	t.Helper()
-	if got.Known() || !slices.Equal(got.Missing(), missing) {
-		t.Errorf("%s: %v, known %t, wanting %v; want it unknown for want of %v", what, got.Values(), got.Known(), got.Missing(), missing)
-	}
-}
-
 func TestBothPolesOpened(t *testing.T) {
 	c := cottage("both", "both").circuit(t)
-	checkNames(t, "closed", c.Daylight(open()).LiveRuns(), "R1", "R2", "R3", "R4")
-	checkNames(t, "open", c.Daylight(everyOpen).LiveRuns(), "R1", "R3")
+	facttest.Lists(t, "closed", c.Daylight(open()).LiveRuns(), "R1", "R2", "R3", "R4")
+	facttest.Lists(t, "open", c.Daylight(everyOpen).LiveRuns(), "R1", "R3")
 	live, dead := c.Alone(0)
-	checkNames(t, "live", live, "R1", "R3")
-	checkNames(t, "dead", dead, "R2", "R4")
+	facttest.Lists(t, "live", live, "R1", "R3")
+	facttest.Lists(t, "dead", dead, "R2", "R4")
 }
 
 // One conductor that goes through keeps what lies behind live to earth.
 func TestOnePoleOpened(t *testing.T) {
 	for _, opened := range []string{"positive", "negative"} {
 		c := cottage("both", opened).circuit(t)
-		checkNames(t, opened, c.Daylight(everyOpen).LiveRuns(), "R1", "R3", "R4")
+		facttest.Lists(t, opened, c.Daylight(everyOpen).LiveRuns(), "R1", "R3", "R4")
 		live, dead := c.Alone(0)
-		checkNames(t, opened+", live", live, "R1", "R3", "R4")
-		checkNames(t, opened+", dead", dead, "R2")
+		facttest.Lists(t, opened+", live", live, "R1", "R3", "R4")
+		facttest.Lists(t, opened+", dead", dead, "R2")
 	}
 }
 
@@ -64,7 +48,7 @@ func TestConductorsNotStated(t *testing.T) {
 	const member = "/isolators/0/ways/1/conductors_opened"
 	c := cottage("both", "").circuit(t)
 	state := c.Daylight(everyOpen)
-	checkUnknown(t, "live runs", state.LiveRuns(), member)
+	facttest.Wants(t, "live runs", state.LiveRuns(), member)
 	for terminal, want := range map[string]bool{"INV1.1": false, "ISO.2.in": true, "S2": true} {
 		if f := state.Terminal(terminal, ""); !f.Known() || f.Value() != want {
 			t.Errorf("%s: live is %t, known %t, want %t", terminal, f.Value(), f.Known(), want)
@@ -74,9 +58,9 @@ func TestConductorsNotStated(t *testing.T) {
 		t.Errorf("INV1.2: known %t, missing %v", f.Known(), f.Missing())
 	}
 	live, dead := c.Alone(0)
-	checkUnknown(t, "live", live, member)
-	checkUnknown(t, "dead", dead, member)
-	checkNames(t, "closed, it makes no difference", c.Daylight(open()).LiveRuns(), "R1", "R2", "R3", "R4")
+	facttest.Wants(t, "live", live, member)
+	facttest.Wants(t, "dead", dead, member)
+	facttest.Lists(t, "closed, it makes no difference", c.Daylight(open()).LiveRuns(), "R1", "R2", "R3", "R4")
 }
 
 // What a way breaks makes no difference when something before it has broken
@@ -84,18 +68,18 @@ func TestConductorsNotStated(t *testing.T) {
 func TestConductorsNotStatedMakesNoDifference(t *testing.T) {
 	c := draw(1, "S1").isolator("A", "both").isolator("B", "").isolator("SPARE", "").
 		run("R1 S1 A.1.in", "R2 A.1.out B.1.in", "R3 B.1.out INV1.1", "R4 S1 SPARE.1.in").circuit(t)
-	checkNames(t, "all open", c.Daylight(everyOpen).LiveRuns(), "R1", "R4")
+	facttest.Lists(t, "all open", c.Daylight(everyOpen).LiveRuns(), "R1", "R4")
 	live, dead := c.Alone(2)
-	checkNames(t, "spare: live", live, "R1", "R2", "R3", "R4")
-	checkNames(t, "spare: dead", dead)
+	facttest.Lists(t, "spare: live", live, "R1", "R2", "R3", "R4")
+	facttest.Lists(t, "spare: dead", dead)
 	live, _ = c.Alone(1)
-	checkUnknown(t, "B alone", live, "/isolators/1/ways/0/conductors_opened")
+	facttest.Wants(t, "B alone", live, "/isolators/1/ways/0/conductors_opened")
 }
 
 func TestProtectiveConductorsDoNotConduct(t *testing.T) {
 	c := cottage("both", "both").run("R7 ISO.1.in ISO.1.out earthing", "R8 S1 INV1.1 protective", "R9 S1 INV1.1 control").circuit(t)
 	state := c.Daylight(everyOpen)
-	checkNames(t, "live", state.LiveRuns(), "R1", "R3")
+	facttest.Lists(t, "live", state.LiveRuns(), "R1", "R3")
 	for i, run := range map[int]string{4: "bonding", 6: "earthing", 7: "protective", 8: "control", 5: "AC"} {
 		if f := state.Run(i); !f.Known() || f.Value() {
 			t.Errorf("%s conductor: live is %t, known %t", run, f.Value(), f.Known())
@@ -108,11 +92,11 @@ func TestAloneKeepsToItsOwnCircuits(t *testing.T) {
 	c := draw(2, "S1", "S2").isolator("A", "both").isolator("B", "both").isolator("AC", "line_and_neutral").
 		run("R1 S1 A.1.in", "R2 A.1.out INV1.1", "R3 S2 B.1.in", "R4 B.1.out INV1.2", "R5 INV1.ac AC.1.in ac").circuit(t)
 	live, dead := c.Alone(0)
-	checkNames(t, "A live", live, "R1")
-	checkNames(t, "A dead", dead, "R2")
+	facttest.Lists(t, "A live", live, "R1")
+	facttest.Lists(t, "A dead", dead, "R2")
 	live, dead = c.Alone(2)
-	checkNames(t, "AC live", live)
-	checkNames(t, "AC dead", dead)
+	facttest.Lists(t, "AC live", live)
+	facttest.Lists(t, "AC dead", dead)
 }
 
 // A second string behind the isolator feeds back.
@@ -120,8 +104,8 @@ func TestStringsOnBothSides(t *testing.T) {
 	c := draw(1, "S1", "S2").array("A", 2).isolator("ISO", "both").
 		run("R1 S1 ISO.1.in", "R2 ISO.1.out A.1", "R3 S2 A.2", "R4 A.out INV1.1").circuit(t)
 	live, dead := c.Alone(0)
-	checkNames(t, "live", live, "R1", "R2", "R3", "R4")
-	checkNames(t, "dead", dead)
+	facttest.Lists(t, "live", live, "R1", "R2", "R3", "R4")
+	facttest.Lists(t, "dead", dead)
 }
 
 // forest draws a random installation: terminals of strings, isolators and arrays

@@ -1,7 +1,6 @@
 package isolator_test
 
 import (
-	"slices"
 	"testing"
 
 	"sunclause/facts/book"
@@ -82,9 +81,7 @@ func derive(t *testing.T, doc object, method string) isolator.Isolator {
 
 func TestDuty(t *testing.T) {
 	f := derive(t, site(), "coefficient")
-	if !slices.Equal(f.Strings.Values(), []string{"S1", "S2"}) {
-		t.Errorf("strings %v", f.Strings.Values())
-	}
+	facttest.Lists(t, "strings", f.Strings, "S1", "S2")
 	facttest.Is(t, "strings in parallel on one way", f.StringsParallel, 1)
 	facttest.Is(t, "voltage", f.VocMaxV, 544.5)
 	facttest.Is(t, "current of the greater way", f.IscMaxA, 17.375)
@@ -111,9 +108,7 @@ func TestWorkedIsolator(t *testing.T) {
 	facttest.Is(t, "strings in parallel", f.StringsParallel, 2)
 	facttest.Is(t, "rated voltage, enough", f.UeV, 600)
 	facttest.Is(t, "rated current, too little", f.IeA, 32)
-	if f.Category.Value() != "DC-PV1" {
-		t.Errorf("category %q, want DC-PV1, not made for strings in parallel", f.Category.Value())
-	}
+	facttest.Is(t, "category, not made for strings in parallel", f.Category, "DC-PV1")
 }
 
 func TestRatingRow(t *testing.T) {
@@ -195,9 +190,7 @@ func TestDutyUnknown(t *testing.T) {
 	facttest.Wants(t, "current with a string untraced", f.IscMaxA, "/cables")
 	facttest.Wants(t, "voltage with a string untraced", f.VocMaxV, "/cables")
 	facttest.Wants(t, "Ue with a string untraced", f.UeV, "/cables")
-	if f.Strings.Known() {
-		t.Errorf("strings %v are known", f.Strings.Values())
-	}
+	facttest.Wants(t, "strings with one untraced", f.Strings, "/cables")
 
 	doc = site()
 	delete(doc, "inverters")
@@ -237,9 +230,7 @@ func TestPolesUsed(t *testing.T) {
 	ways[1] = object{"id": "2", "conductors_opened": "positive"}
 	f := derive(t, doc, "coefficient")
 	facttest.Is(t, "one way of one conductor", f.PolesUsed, 6)
-	if !f.BreaksAll.Known() || f.BreaksAll.Value() {
-		t.Errorf("breaks all conductors: %t, known %t, want no", f.BreaksAll.Value(), f.BreaksAll.Known())
-	}
+	facttest.Is(t, "breaks all conductors", f.BreaksAll, false)
 	ways[1] = object{"id": "2"}
 	f = derive(t, doc, "coefficient")
 	facttest.Wants(t, "poles of a way that is not described", f.PolesUsed, "/isolators/0/ways/1/conductors_opened")
@@ -275,9 +266,7 @@ func TestOutdoors(t *testing.T) {
 	for place, outdoors := range map[string]bool{"roof_surface": true, "outdoor_wall": true, "outdoor_ground": true, "roof_space": false, "plant_room": false} {
 		doc := site()
 		first(doc)["place"] = place
-		if f := derive(t, doc, "coefficient"); !f.Outdoors.Known() || f.Outdoors.Value() != outdoors {
-			t.Errorf("%s: outdoors is %t, want %t", place, f.Outdoors.Value(), outdoors)
-		}
+		facttest.Is(t, place+" is outdoors", derive(t, doc, "coefficient").Outdoors, outdoors)
 	}
 	if f := derive(t, site(), "coefficient"); f.Outdoors.Known() {
 		t.Error("outdoors is known without a place")
@@ -286,9 +275,8 @@ func TestOutdoors(t *testing.T) {
 
 func TestRunsLiveAndDead(t *testing.T) {
 	f := derive(t, site(), "coefficient")
-	if !slices.Equal(f.RunsLive.Values(), []string{"R1", "R3"}) || !slices.Equal(f.RunsDead.Values(), []string{"R2", "R4"}) {
-		t.Errorf("live %v and dead %v, want R1, R3 and R2, R4", f.RunsLive.Values(), f.RunsDead.Values())
-	}
+	facttest.Lists(t, "live", f.RunsLive, "R1", "R3")
+	facttest.Lists(t, "dead", f.RunsDead, "R2", "R4")
 }
 
 func TestWithoutDatasheet(t *testing.T) {
@@ -297,7 +285,5 @@ func TestWithoutDatasheet(t *testing.T) {
 	f := derive(t, doc, "coefficient")
 	facttest.Wants(t, "poles", f.Poles, "/isolators/0/datasheet")
 	facttest.Wants(t, "thermal current", f.IthA, "/isolators/0/datasheet")
-	if got := f.TogetherFlag.Missing(); len(got) != 1 || got[0] != "/isolators/0/datasheet" {
-		t.Errorf("whether all poles open together wants %v", got)
-	}
+	facttest.Wants(t, "whether all poles open together", f.TogetherFlag, "/isolators/0/datasheet")
 }

@@ -1,7 +1,6 @@
 package roof_test
 
 import (
-	"encoding/json"
 	"math"
 	"os"
 	"path/filepath"
@@ -11,9 +10,9 @@ import (
 	"go.yaml.in/yaml/v3"
 
 	"sunclause/facts/book"
+	"sunclause/facts/facttest"
 	"sunclause/facts/roof"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // figures reads the parameters and tables that the set iec ships for this room,
@@ -130,15 +129,7 @@ func standard(t testing.TB) *house {
 // derive decodes the house and derives its facts.
 func (h *house) derive(t testing.TB) roof.Facts {
 	t.Helper()
-	raw, err := json.Marshal(h.document())
-	if err != nil {
-		t.Fatal(err)
-	}
-	d, err := schema.Decode("house", raw)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return roof.Derive(&d.Installation, h.book)
+	return roof.Derive(facttest.Installation(t, h.document()), h.book)
 }
 
 func (h *house) document() object {
@@ -188,9 +179,5 @@ func (h *house) blow(t testing.TB, peak float64) *house {
 // near holds a fact against the value of a source, within some percent of it.
 func near(t testing.TB, what string, n working.Number, want, pct float64) {
 	t.Helper()
-	if !n.Known() {
-		t.Errorf("%s is not known, for want of %v; want %v", what, n.Missing(), want)
-	} else if math.Abs(n.Value()-want) > pct/100*math.Abs(want)+1e-12 {
-		t.Errorf("%s is %v, want %v within %v %%", what, n.Value(), want, pct)
-	}
+	facttest.Near(t, what, n, want, pct/100*math.Abs(want)+1e-12)
 }
