@@ -7,13 +7,6 @@ import (
 	"sunclause/facts/working"
 )
 
-// failer is what tests and properties have in common.
-type failer interface {
-	Helper()
-	Fatal(args ...any)
-	Errorf(format string, args ...any)
-}
-
 type object = map[string]any
 
 type list = []any

@@ -69,12 +69,6 @@ func site() object {
 	}
 }
 
-// failer is a test, or a property test.
-type failer interface {
-	Helper()
-	Fatal(args ...any)
-}
-
 func derive(t facttest.T, doc object, b book.Book) label.Facts {
 	t.Helper()
 	r := facttest.Derive(t, doc, b)
