@@ -24,19 +24,16 @@ import (
 	"sunclause/policies"
 )
 
-// defaultRules is the rule set used when none is named.
-const defaultRules = "gb"
-
 // checkOptions are the options of check.
 type checkOptions struct {
-	rules, key, format, output, date string
-	strict, all                      bool
-	width                            int
+	rulesOptions
+	format, output, date string
+	strict, all          bool
+	width                int
 }
 
 func (o *checkOptions) flags(f *pflag.FlagSet) {
-	f.StringVar(&o.rules, "rules", defaultRules, rulesHelp())
-	f.StringVar(&o.key, "key", "", keyHelp)
+	o.declare(f, defaultRules, rulesHelp())
 	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
 	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
 	f.BoolVar(&o.strict, "strict", false, strictHelp)
@@ -95,12 +92,8 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
-	sealed, err := sealedWith(o.key)
-	if err != nil {
-		return couldNot, err
-	}
 	// The rule set is loaded beside the reading of the first document.
-	load := sync.OnceValues(func() (*engine.RuleSet, error) { return env.load(ctx, o.rules, sealed...) })
+	load := sync.OnceValues(func() (*engine.RuleSet, error) { return env.loadNamed(ctx, o.rulesOptions) })
 	go load()
 	results, err := env.checkAll(ctx, load, names, o)
 	if err != nil {

@@ -64,11 +64,7 @@ func (env *environment) loadEither(ctx context.Context, rules, key string) (*eng
 	if err != nil || !info.Mode().IsRegular() {
 		return env.load(ctx, rules)
 	}
-	sealed, err := sealedWith(key)
-	if err != nil {
-		return nil, err
-	}
-	return env.load(ctx, rules, sealed...)
+	return env.loadNamed(ctx, rulesOptions{rules, key})
 }
 
 func (env *environment) compareDocuments(ctx context.Context, text *bytes.Buffer, a, b string, o compareOptions) (differs bool, err error) {

@@ -15,9 +15,9 @@ import (
 )
 
 func runFacts(ctx context.Context, env *environment, args []string) (int, error) {
+	var o rulesOptions
 	f := env.flags("facts")
-	rules := f.String("rules", defaultRules, "rule set whose figures and tables are used")
-	key := f.String("key", "", keyHelp)
+	o.declare(f, defaultRules, "rule set whose figures and tables are used")
 	format := f.String("format", "text", "format: json, text")
 	withWorking := f.Bool("working", false, "show formula, numbers put in, source and lines of the document")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
@@ -30,20 +30,11 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	if err := textOrJSON(*format); err != nil {
 		return couldNot, err
 	}
-	schema.Prepare() // beside the loading of the rule set
-	sealed, err := sealedWith(*key)
+	set, doc, err := env.loadWithDocument(ctx, o, f.Arg(0))
 	if err != nil {
 		return couldNot, err
 	}
-	set, err := env.load(ctx, *rules, sealed...)
-	if err != nil {
-		return couldNot, err
-	}
-	doc, err := env.readDocument(f.Arg(0))
-	if err != nil {
-		return couldNot, err
-	}
-	defer env.watch(*rules, engine.CheckLimits(len(doc.Source.Raw)))()
+	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
 	derived := facts.Derive(&doc.Installation, set.Book)
 	only, err := partsNamed(derived, f.Args()[1:])
 	if err != nil {

@@ -23,8 +23,7 @@ type recordOptions struct {
 func runRecord(ctx context.Context, env *environment, args []string) (int, error) {
 	var o recordOptions
 	f := env.flags("record")
-	f.StringVar(&o.rules, "rules", defaultRules, rulesHelp())
-	f.StringVar(&o.key, "key", "", keyHelp)
+	o.declare(f, defaultRules, rulesHelp())
 	f.StringVar(&o.output, "output", "", "file to write the record to, instead of the screen")
 	f.StringVar(&o.time, "time", "", "time of the check to state in the record, as 2026-03-02T10:30:00Z; none when not given")
 	f.BoolVar(&o.now, "now", false, "state the time of this machine's clock in the record")
@@ -109,15 +108,7 @@ const signatureEnd = ".sig"
 
 // checkNamed judges one document that is named on the command line.
 func (env *environment) checkNamed(ctx context.Context, name string, o checkOptions) (*engine.Result, error) {
-	sealed, err := sealedWith(o.key)
-	if err != nil {
-		return nil, err
-	}
-	set, err := env.load(ctx, o.rules, sealed...)
-	if err != nil {
-		return nil, err
-	}
-	doc, err := env.readDocument(name)
+	set, doc, err := env.loadWithDocument(ctx, o.rulesOptions, name)
 	if err != nil {
 		return nil, err
 	}

@@ -22,8 +22,7 @@ type reproduceOptions struct {
 func runReproduce(ctx context.Context, env *environment, args []string) (int, error) {
 	var o reproduceOptions
 	f := env.flags("reproduce")
-	f.StringVar(&o.rules, "rules", "", "rule set to judge by; when not given, the embedded one that the record names")
-	f.StringVar(&o.key, "key", "", keyHelp)
+	o.declare(f, "", "rule set to judge by; when not given, the embedded one that the record names")
 	f.StringVar(&o.signedBy, "signed-by", "", "public Ed25519 key, in PEM, that the record must have been signed with")
 	f.StringVar(&o.signature, "signature", "", "file with the signature; RECORD.sig when not given")
 	f.StringVar(&o.format, "format", "text", "format: json, text")

@@ -12,9 +12,9 @@ import (
 )
 
 func runRules(ctx context.Context, env *environment, args []string) (int, error) {
+	var o rulesOptions
 	f := env.flags("rules")
-	rules := f.String("rules", defaultRules, "rule set: the name of an embedded one, a folder or a sealed archive")
-	key := f.String("key", "", keyHelp)
+	o.declare(f, defaultRules, "rule set: the name of an embedded one, a folder or a sealed archive")
 	format := f.String("format", "text", "format: json, text")
 	room := f.String("room", "", "list only the requirements of one room, as pvstring")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
@@ -24,11 +24,7 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 	if err := textOrJSON(*format); err != nil {
 		return couldNot, err
 	}
-	sealed, err := sealedWith(*key)
-	if err != nil {
-		return couldNot, err
-	}
-	set, err := env.load(ctx, *rules, sealed...)
+	set, err := env.loadNamed(ctx, o)
 	if err != nil {
 		return couldNot, err
 	}

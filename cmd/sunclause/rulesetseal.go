@@ -11,8 +11,6 @@ import (
 	"sunclause/engine"
 )
 
-const keyHelp = "public key, in PEM, that the sealed rule set was sealed with"
-
 func runRulesetSeal(ctx context.Context, env *environment, args []string) (int, error) {
 	f := env.flags("ruleset seal")
 	key := f.String("key", "", "private key to sign with: EC, curve P-256, in PEM")
@@ -54,25 +52,4 @@ func asFolder(dir string) string {
 		return dir
 	}
 	return "./" + dir
-}
-
-// sealedWith is the option to verify a rule set with a public key; none when
-// no key is named.
-func sealedWith(key string) ([]engine.LoadOption, error) {
-	if key == "" {
-		return nil, nil
-	}
-	text, err := readKey(key)
-	if err != nil {
-		return nil, err
-	}
-	return []engine.LoadOption{engine.WithKey(text)}, nil
-}
-
-func readKey(name string) ([]byte, error) {
-	text, err := os.ReadFile(name)
-	if err != nil {
-		return nil, fmt.Errorf("key %s: %w", name, plainError(err))
-	}
-	return text, nil
 }

@@ -11,13 +11,12 @@ import (
 
 	"sunclause/engine"
 	"sunclause/engine/report/sheets"
-	"sunclause/schema"
 )
 
 func runSheets(ctx context.Context, env *environment, args []string) (int, error) {
+	var o rulesOptions
 	f := env.flags("sheets")
-	rules := f.String("rules", defaultRules, "rule set by whose figures the sheets are filled")
-	key := f.String("key", "", keyHelp)
+	o.declare(f, defaultRules, "rule set by whose figures the sheets are filled")
 	out := f.String("out", "", "folder to write; it must not be there yet")
 	if err := parse(f, args); err != nil {
 		return couldNot, err
@@ -28,20 +27,11 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 	if _, err := os.Lstat(*out); err == nil {
 		return couldNot, fmt.Errorf("%s is already there; name a new folder, or move that one away", *out)
 	}
-	schema.Prepare()
-	sealed, err := sealedWith(*key)
+	set, doc, err := env.loadWithDocument(ctx, o, f.Arg(0))
 	if err != nil {
 		return couldNot, err
 	}
-	set, err := env.load(ctx, *rules, sealed...)
-	if err != nil {
-		return couldNot, err
-	}
-	doc, err := env.readDocument(f.Arg(0))
-	if err != nil {
-		return couldNot, err
-	}
-	defer env.watch(*rules, engine.CheckLimits(len(doc.Source.Raw)))()
+	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
 	r, err := engine.Check(ctx, set, doc, engine.Options{})
 	if err != nil {
 		return couldNot, fmt.Errorf("%s: %w", f.Arg(0), err)
