@@ -1,7 +1,6 @@
 package policies_test
 
 import (
-	"encoding/json"
 	"testing"
 )
 
@@ -37,9 +36,6 @@ const badly = `{
 
 // TestSilenceOfBatteriesAndSurgeProtection leaves its members out, one at a time.
 func TestSilenceOfBatteriesAndSurgeProtection(t *testing.T) {
-	var document map[string]any
-	if err := json.Unmarshal([]byte(badly), &document); err != nil {
-		t.Fatal(err)
-	}
+	document := tree(t, []byte(badly))
 	trySilence(t, load(t, "gb"), document, members(document, ""))
 }

@@ -2,7 +2,6 @@ package policies_test
 
 import (
 	"encoding/json"
-	"flag"
 	"fmt"
 	"path/filepath"
 	"runtime"
@@ -16,73 +15,39 @@ import (
 	"sunclause/schema"
 )
 
-// thorough has every member of the whole document left out, which takes minutes.
-var thorough = flag.Bool("thorough", false, "leave out every member of the whole document in turn")
-
-// judged are the top members of the document from which facts are derived so
-// far. The others are tried in a sample: each costs a whole check.
-var judged = []string{"project", "site", "datasheets", "strings", "arrays", "cables", "isolators", "inverters"}
-
-// TestSilenceIsNeverAPass takes the cottage with all its faults at once and
-// leaves its members out, one at a time, wherever the document is still read
-// without it. What was not met or not shown before must never come out as met.
-func TestSilenceIsNeverAPass(t *testing.T) {
-	set := load(t, "gb")
+// faulty is the cottage with all the faults of the files that a pattern names.
+func faulty(t *testing.T, pattern string) map[string]any {
+	t.Helper()
 	raw := example(t, "gb-island-cottage")
-	files, _ := filepath.Glob("../testdata/faults/*.json")
+	files, err := filepath.Glob("../testdata/faults/" + pattern)
+	if err != nil || len(files) == 0 {
+		t.Fatal("no faults", err)
+	}
 	for _, name := range files {
 		raw = readFault(t, name).apply(t, raw)
 	}
+	return tree(t, raw)
+}
+
+// tree is a document as it stands in JSON.
+func tree(t *testing.T, raw []byte) map[string]any {
+	t.Helper()
 	var document map[string]any
 	if err := json.Unmarshal(raw, &document); err != nil {
 		t.Fatal(err)
 	}
-	small := map[string]any{}
-	for _, m := range judged {
-		small[m] = document[m]
-	}
-	small["cables"] = pvRuns(document["cables"])
-	small["roof"] = map[string]any{"planes": bare(document["roof"])}
-	every := 5
+	return document
+}
+
+// inShort is one number in a short run, and another otherwise.
+func inShort(short, otherwise int) int {
 	if testing.Short() {
-		every = 25
+		return short
 	}
-	trySilence(t, set, small, everyNth(members(small, ""), every))
-	all := members(document, "")
-	sample := 150
-	if testing.Short() {
-		sample = 20
-	}
-	if *thorough {
-		sample = len(all)
-	}
-	trySilence(t, set, document, everyNth(all, len(all)/sample))
+	return otherwise
 }
 
-// bare keeps of the planes what the facts take: where they face.
-func bare(roof any) any {
-	var planes []any
-	for _, p := range roof.(map[string]any)["planes"].([]any) {
-		kept := map[string]any{}
-		for _, m := range []string{"id", "azimuth_deg", "pitch_deg"} {
-			kept[m] = p.(map[string]any)[m]
-		}
-		planes = append(planes, kept)
-	}
-	return planes
-}
-
-// pvRuns keeps the runs of the PV side: the others end at parts left out here.
-func pvRuns(cables any) any {
-	var runs []any
-	for _, r := range cables.([]any) {
-		if service := r.(map[string]any)["service"]; service == "pv_string" || service == "pv_array" {
-			runs = append(runs, r)
-		}
-	}
-	return runs
-}
-
+// everyNth takes some of many.
 func everyNth(all []string, n int) []string {
 	var some []string
 	for i := 0; i < len(all); i += max(n, 1) {
@@ -132,8 +97,11 @@ func without(v any, path []string) any {
 	return v
 }
 
+// trySilence leaves members out of a document, one at a time, wherever it is
+// still read without them. What was not met or not shown before must never come
+// out as met.
 func trySilence(t *testing.T, set *engine.RuleSet, document map[string]any, pointers []string) {
-	before := outcomes(t, set, text(t, document))
+	before := outcomes(t, set, text(document))
 	queue := make(chan string)
 	var workers sync.WaitGroup
 	var mu sync.Mutex
@@ -141,7 +109,7 @@ func trySilence(t *testing.T, set *engine.RuleSet, document map[string]any, poin
 	for range runtime.GOMAXPROCS(0) {
 		workers.Go(func() {
 			for p := range queue {
-				raw := text(t, without(document, strings.Split(p[1:], "/")))
+				raw := text(without(document, strings.Split(p[1:], "/")))
 				if _, err := schema.Decode("installation.json", raw); err != nil {
 					continue // the member is required, or something refers to it
 				}
@@ -167,7 +135,7 @@ func trySilence(t *testing.T, set *engine.RuleSet, document map[string]any, poin
 	}
 }
 
-func text(t *testing.T, v any) []byte {
+func text(v any) []byte {
 	raw, err := json.Marshal(v)
 	if err != nil {
 		panic(fmt.Sprint("a tree that came from JSON: ", err))

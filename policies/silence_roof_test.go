@@ -1,8 +1,6 @@
 package policies_test
 
 import (
-	"encoding/json"
-	"path/filepath"
 	"slices"
 	"strings"
 	"testing"
@@ -13,15 +11,7 @@ import (
 // the parts that have them and a few others, and leaves its members out.
 func TestSilenceOfTheRoof(t *testing.T) {
 	set := load(t, "gb")
-	raw := example(t, "gb-island-cottage")
-	files, _ := filepath.Glob("../testdata/faults/roof-*.json")
-	for _, name := range files {
-		raw = readFault(t, name).apply(t, raw)
-	}
-	var document map[string]any
-	if err := json.Unmarshal(raw, &document); err != nil {
-		t.Fatal(err)
-	}
+	document := faulty(t, "roof-*.json")
 	sheets := document["datasheets"].(map[string]any)
 	small := map[string]any{
 		"project": document["project"], "site": document["site"], "strings": document["strings"], "roof": document["roof"],
@@ -30,17 +20,13 @@ func TestSilenceOfTheRoof(t *testing.T) {
 	for _, p := range document["roof"].(map[string]any)["planes"].([]any) {
 		cutDown(p.(map[string]any))
 	}
-	every := 2
-	if testing.Short() {
-		every = 20
-	}
 	var tried []string
 	for _, p := range members(small, "") {
 		if !strings.HasPrefix(p, "/strings") {
 			tried = append(tried, p)
 		}
 	}
-	trySilence(t, set, small, everyNth(tried, every))
+	trySilence(t, set, small, everyNth(tried, inShort(20, 2)))
 }
 
 // cutDown leaves of a plane the rails of the parts that have faults, and what is
