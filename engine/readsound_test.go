@@ -20,14 +20,7 @@ func TestReadsAreAllThatMatters(t *testing.T) {
 	fired := 0
 	for _, row := range acceptedReads {
 		t.Run(row.name, func(t *testing.T) {
-			c, rule, err := compileReads(row.module())
-			if err != nil {
-				t.Fatal(err)
-			}
-			got, err := readsOf(c, rule, row.list())
-			if err != nil {
-				t.Fatal(err)
-			}
+			c, got := row.reads(t)
 			found := soundReads(t, c, got, row.list())
 			if found == 0 {
 				t.Error("the rule never finds anything in the inputs tried, which proves nothing")

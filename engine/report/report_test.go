@@ -2,36 +2,18 @@ package report_test
 
 import (
 	"bytes"
-	"context"
-	"os"
 	"strings"
 	"testing"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
-	"sunclause/policies"
 	"sunclause/schema"
 )
 
+// result judges an example by the set gb.
 func result(t testing.TB, name string) *engine.Result {
 	t.Helper()
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
-	if err != nil {
-		t.Fatal(err)
-	}
-	raw, err := os.ReadFile("../../testdata/" + name + "/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode(name, raw)
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
-	if err != nil {
-		t.Fatal(err)
-	}
-	return r
+	return judgedBy(t, "gb", name, read(t, "../../testdata/"+name+"/installation.json"), engine.Options{})
 }
 
 // TestJSONKeepsItsContract holds the JSON report to its published schema.

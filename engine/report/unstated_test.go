@@ -2,31 +2,18 @@ package report_test
 
 import (
 	"bytes"
-	"context"
 	"strings"
 	"testing"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
-	"sunclause/policies"
-	"sunclause/schema"
 )
 
 // TestBeginsWithWhatIsNotStated holds that a document only begun gets a report
 // that says what to state next, and that nothing is lost of the counts.
 func TestBeginsWithWhatIsNotStated(t *testing.T) {
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode("bare", []byte(`{"project": {"reference": "J", "stage": "design", "country": "GB"}, "storage": {}, "isolators": []}`))
-	if err != nil {
-		t.Fatal(err)
-	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
-	if err != nil {
-		t.Fatal(err)
-	}
+	raw := []byte(`{"project": {"reference": "J", "stage": "design", "country": "GB"}, "storage": {}, "isolators": []}`)
+	r := judgedBy(t, "gb", "bare", raw, engine.Options{})
 	members := map[string]bool{}
 	for _, u := range report.AllUnstated(r) {
 		members[u.Member] = true
