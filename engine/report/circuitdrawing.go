@@ -7,6 +7,7 @@ import (
 	"strings"
 
 	"sunclause/engine"
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -72,7 +73,7 @@ func (s *circuitSketch) y(terminal string) float64 { return diagramTop + s.lanes
 func (s *circuitSketch) setColumns() {
 	gaps := make([]float64, s.lastColumn()+1)
 	for _, w := range s.wires {
-		if c := s.parts[partOfTerminal(w.from)].column; w.run >= 0 {
+		if c := s.parts[circuit.Part(w.from)].column; w.run >= 0 {
 			gaps[c] = max(gaps[c], letter*min(mostLetters, letters(s.runWords(w.run)))+14+s.turnRoom(w))
 		}
 	}
@@ -96,7 +97,7 @@ func (s *circuitSketch) left(p *diagramPart) float64 { return s.columns[p.column
 // wire draws a run, or a joint without one, from the right of a part to the left
 // of the next.
 func (s *circuitSketch) wire(w wire) {
-	a, b := s.parts[partOfTerminal(w.from)], s.parts[partOfTerminal(w.to)]
+	a, b := s.parts[circuit.Part(w.from)], s.parts[circuit.Part(w.to)]
 	x1, x2 := s.left(a)+partWidth, s.left(b)
 	y1, y2 := s.y(w.from), s.y(w.to)
 	class := "wire"
@@ -177,7 +178,7 @@ func (s *circuitSketch) part(p *diagramPart) {
 // within draws what lies between two terminals of a part: a switch, a fuse or
 // circuit-breaker, or a joint.
 func (s *circuitSketch) within(w wire) {
-	p := s.parts[partOfTerminal(w.from)]
+	p := s.parts[circuit.Part(w.from)]
 	x, y1, y2 := s.left(p), s.y(w.from), s.y(w.to)
 	switch p.kind {
 	case "isolator":
@@ -199,7 +200,7 @@ func (s *circuitSketch) surges() {
 	hung := map[string]float64{}
 	for _, spd := range s.r.Document.Installation.SPDs {
 		at := spd.ConnectedAt.Value
-		p := s.parts[partOfTerminal(at)]
+		p := s.parts[circuit.Part(at)]
 		if p == nil || s.parts[s.r.Document.Installation.Earthing.MainTerminal.ID.Value] != nil {
 			continue
 		}

@@ -114,11 +114,6 @@ func waysOf(c *circuit.Circuit, starts []string) map[string][]circuit.Step {
 	return ways
 }
 
-func partOfTerminal(terminal string) string {
-	id, _, _ := strings.Cut(terminal, ".")
-	return id
-}
-
 // place puts the parts of some ways into columns and their terminals into lanes.
 func (d *diagram) place(ways map[string][]circuit.Step, kinds map[string]string, from int) {
 	var starts []string
@@ -134,7 +129,7 @@ func (d *diagram) place(ways map[string][]circuit.Step, kinds map[string]string,
 		column := from
 		d.enter(s, kinds, column)
 		for _, step := range ways[s] {
-			a, b := partOfTerminal(step.From), partOfTerminal(step.To)
+			a, b := circuit.Part(step.From), circuit.Part(step.To)
 			if a != b {
 				column = max(column+1, d.columnOf(b))
 				d.enter(step.To, kinds, column)
@@ -178,7 +173,7 @@ func (d *diagram) meanLanes(starts []string, ways map[string][]circuit.Step) {
 }
 
 func (d *diagram) enter(terminal string, kinds map[string]string, column int) {
-	id := partOfTerminal(terminal)
+	id := circuit.Part(terminal)
 	p := d.parts[id]
 	if p == nil {
 		p = &diagramPart{id: id, kind: kinds[id]}

@@ -42,10 +42,10 @@ func earthTree(in *schema.Installation, main string) earthing {
 			if !slices.Contains([]string{"protective", "bonding", "earthing"}, run.Service.Value) {
 				continue
 			}
-			there := partOfTerminal(run.To.Value)
+			there := circuit.Part(run.To.Value)
 			if there == here {
-				there = partOfTerminal(run.From.Value)
-			} else if partOfTerminal(run.From.Value) != here {
+				there = circuit.Part(run.From.Value)
+			} else if circuit.Part(run.From.Value) != here {
 				continue
 			}
 			if _, reached := e.toward[there]; reached || there == main {

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"sort"
 	"strings"
+	"sync"
 
 	"sunclause/engine"
 	"sunclause/facts/working"
@@ -17,8 +18,11 @@ import (
 //go:embed html.tmpl palette.css html.css drawing.css
 var htmlFiles embed.FS
 
-// htmlTemplate escapes whatever comes from a document or a rule set.
-var htmlTemplate = template.Must(template.New("html.tmpl").ParseFS(htmlFiles, "html.tmpl"))
+// htmlTemplate escapes whatever comes from a document or a rule set. It is read
+// when a page is asked for, and not at every start.
+var htmlTemplate = sync.OnceValue(func() *template.Template {
+	return template.Must(template.New("html.tmpl").ParseFS(htmlFiles, "html.tmpl"))
+})
 
 // HTML writes the report as one file that needs nothing else: no script, no
 // picture, no font from elsewhere. It prints on A4 and Letter.
@@ -26,7 +30,7 @@ func HTML(w io.Writer, r *engine.Result, o Options) error {
 	page := htmlPage(r, o)
 	page.Style = Style()
 	var text strings.Builder
-	if err := htmlTemplate.Execute(&text, page); err != nil {
+	if err := htmlTemplate().Execute(&text, page); err != nil {
 		return err
 	}
 	// U+FFFE and U+FFFF are no characters; a strict reader of the page would stop at them.
@@ -224,7 +228,7 @@ func marginOf(j engine.Judgment) float64 {
 }
 
 var htmlClasses = map[engine.Outcome]string{
-	engine.Met: "met", engine.NotMet: "broken", engine.NotShown: "unshown", engine.NotApplicable: "idle",
+	engine.Met: "met", engine.NotMet: "broken", engine.NotShown: "unshown",
 }
 
 func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
@@ -233,7 +237,7 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 		Outcome: strings.ToLower(outcomeWords[j.Outcome]), Class: htmlClasses[j.Outcome], Should: q.Level == engine.Should,
 		Title: q.Title, ID: idOf(j), Clause: Cite(q.Source), Remedy: whatToDo(j),
 	}
-	if j.Outcome == engine.NotApplicable || j.Outcome == engine.Met {
+	if j.Outcome == engine.Met {
 		row.Remedy = ""
 	}
 	if j.Outcome == engine.NotMet && j.Message != "" {
@@ -250,9 +254,7 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 		row.Changes = append(row.Changes, sayChange(c))
 	}
 	row.Lines = linesOf(r, j)
-	if j.Outcome != engine.NotApplicable {
-		row.Working = workingOf(r, j)
-	}
+	row.Working = workingOf(r, j)
 	return row
 }
 

@@ -44,7 +44,8 @@ type planSketch struct {
 	svg
 	in       *schema.Installation
 	plane    *schema.Plane
-	scale    float64 // units a millimetre
+	scale    float64           // units a millimetre
+	kinds    map[string]string // module of each string
 	modules  map[string]box
 	findings map[string]string // by part: the title of what is worst there
 	pins     []string          // what each pin stands for, in order
@@ -69,7 +70,10 @@ func (s *planSketch) pin(id string, x, y float64) {
 
 func drawPlane(r *engine.Result, p *schema.Plane) (svg template.HTML, pins []string) {
 	length, slope := p.EavesLengthMm.Value, p.SlopeLengthMm.Value
-	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: withFindings(r)}
+	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: withFindings(r), kinds: map[string]string{}}
+	for _, str := range s.in.Strings {
+		s.kinds[str.ID.Value] = str.Module.Value
+	}
 	s.modules = s.boxes()
 	s.width, s.height = length*s.scale+2*planMargin, slope*s.scale+2*planMargin
 	s.rect("plane", planMargin, planMargin, length*s.scale, slope*s.scale)
@@ -117,20 +121,22 @@ func (s *planSketch) classOf(class, id string) string {
 	return class
 }
 
+// sheetOf is the datasheet of a module: that of its string, or its own where it
+// belongs to none.
+func (s *planSketch) sheetOf(m schema.PlacedModule) schema.Module {
+	kind := m.Module.Value
+	if m.String.Stated() {
+		kind = s.kinds[m.String.Value]
+	}
+	return s.in.Datasheets.Modules[kind]
+}
+
 // boxes are the outlines of the modules, by id; one whose size or place is not
 // stated has none.
 func (s *planSketch) boxes() map[string]box {
-	kinds := map[string]string{}
-	for _, str := range s.in.Strings {
-		kinds[str.ID.Value] = str.Module.Value
-	}
 	all := map[string]box{}
 	for _, m := range s.plane.Modules {
-		kind := m.Module.Value
-		if m.String.Stated() {
-			kind = kinds[m.String.Value]
-		}
-		sheet := s.in.Datasheets.Modules[kind]
+		sheet := s.sheetOf(m)
 		b := box{m.XMm.Value, m.YMm.Value, sheet.WidthMm.Value, sheet.LengthMm.Value}
 		if m.Orientation.Is("landscape") {
 			b.w, b.h = b.h, b.w
@@ -193,14 +199,8 @@ func (s *planSketch) zones(m schema.PlacedModule, b box) {
 	if s.scale < 0.03 {
 		return // a roof of hundreds of modules has no room for them
 	}
-	kind := m.Module.Value
-	for _, str := range s.in.Strings {
-		if str.ID.Value == m.String.Value {
-			kind = str.Module.Value
-		}
-	}
 	upright := !m.Orientation.Is("landscape")
-	for _, z := range s.in.Datasheets.Modules[kind].ClampZones {
+	for _, z := range s.sheetOf(m).ClampZones {
 		sidesUp := z.Side.Is("long") == upright // the side with the zone runs up the slope
 		for _, far := range []bool{false, true} {
 			s.zone(b, z, sidesUp, far)

@@ -11,6 +11,7 @@ package circuit
 import (
 	"slices"
 	"strconv"
+	"strings"
 
 	"sunclause/schema"
 )
@@ -118,6 +119,12 @@ func (c *Circuit) addRun(i int, r schema.Run) {
 // of the graph: they join parts, but feed nothing.
 func carriesPower(r schema.Run) bool {
 	return slices.Contains([]string{"pv_string", "pv_array", "battery", "ac"}, r.Service.Value)
+}
+
+// Part is the id of the part that a terminal belongs to.
+func Part(terminal string) string {
+	id, _, _ := strings.Cut(terminal, ".")
+	return id
 }
 
 // Input is the terminal of an inverter's tracking input, the first being 0 in

@@ -3,6 +3,7 @@ package label
 import (
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -100,7 +101,7 @@ func stringFuses(j *job) (all []site, missing []string) {
 		one := site{part: s.ID.Value, at: s.At(), fits: working.StatedFlag(s.Overcurrent.Fitted)}
 		for k := range j.in.Cables {
 			if r := &j.in.Cables[k]; r.From.Is(s.ID.Value) {
-				one.parts = append(one.parts, partOf(r.To.Value))
+				one.parts = append(one.parts, circuit.Part(r.To.Value))
 			}
 		}
 		all = append(all, one)

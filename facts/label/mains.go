@@ -2,17 +2,11 @@ package label
 
 import (
 	"slices"
-	"strings"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
-
-// partOf is the part that a terminal belongs to.
-func partOf(terminal string) string {
-	id, _, _ := strings.Cut(terminal, ".")
-	return id
-}
 
 // origin is the cut-out or the service equipment. A label at it may be stated to
 // be on the supply, or at the location.
@@ -75,7 +69,7 @@ func (j *job) fedBoards() (fed map[string]bool, missing []string) {
 			missing = append(missing, "/cables")
 		}
 		for _, outlet := range p.Ways {
-			fed[partOf(outlet)] = true
+			fed[circuit.Part(outlet)] = true
 		}
 	}
 	return fed, missing

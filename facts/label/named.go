@@ -3,6 +3,7 @@ package label
 import (
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -63,7 +64,7 @@ func (j *job) inverterWays() []inverterWay {
 			w.parts = append(w.parts, j.in.Isolators[i].ID.Value)
 		}
 		for _, outlet := range p.Ways {
-			if board := partOf(outlet); !main[board] {
+			if board := circuit.Part(outlet); !main[board] {
 				w.parts = append(w.parts, board)
 			}
 		}

@@ -3,6 +3,7 @@ package label
 import (
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -75,7 +76,7 @@ func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries boo
 		}
 	}
 	for i := range j.pv.Mppts {
-		if m := &j.pv.Mppts[i]; partOf(m.ID) == part {
+		if m := &j.pv.Mppts[i]; circuit.Part(m.ID) == part {
 			ways, carries = append(ways, j.named(m.Strings)), true
 		}
 	}

@@ -6,7 +6,6 @@ package pvstring
 
 import (
 	"fmt"
-	"strings"
 
 	"sunclause/facts/book"
 	"sunclause/facts/circuit"
@@ -156,8 +155,7 @@ func (f *String) path(c *circuit.Circuit, all inputs) {
 	}
 	f.Inverter = working.UnknownText(f.Mppt.Missing()...)
 	if f.Mppt.Known() {
-		id, _, _ := strings.Cut(p.Input, ".")
-		f.Inverter = working.Word(id, f.At)
+		f.Inverter = working.Word(circuit.Part(p.Input), f.At)
 	}
 	fed, missing := all.at[f.Mppt.Value()], f.Mppt.Missing()
 	f.InverterDcMaxV = fed.number("U_dc,max", "V", func(i *input) schema.Number { return i.sheet.DCVoltageMaxV }, missing)

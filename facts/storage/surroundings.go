@@ -1,8 +1,6 @@
 package storage
 
 import (
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -36,13 +34,11 @@ type Surroundings struct {
 	AllowedThere      working.Flag   `json:"allowed_there" words:"whether the maker allows it outdoors or indoors, as it stands"`
 }
 
-var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground"}
-
 func surroundingsOf(s schema.Battery, sheet schema.BatteryDatasheet) Surroundings {
 	f := Surroundings{
 		Place:             working.StatedText(s.Place),
 		Room:              working.StatedText(s.Room),
-		Outdoors:          outdoors(s.Place),
+		Outdoors:          working.Outdoors(s.Place),
 		Detached:          working.StatedFlag(s.DetachedBuilding),
 		OpensIntoBedroom:  working.StatedFlag(s.OpensIntoBedroom),
 		InEscapeRoute:     working.StatedFlag(s.InEscapeRoute),
@@ -67,13 +63,6 @@ func surroundingsOf(s schema.Battery, sheet schema.BatteryDatasheet) Surrounding
 	f.AllowedThere = allowedThere(f.Outdoors, sheet)
 	f.ClearancesKept = clearancesKept(s, sheet)
 	return f
-}
-
-func outdoors(place schema.Text) working.Flag {
-	if !place.Stated() {
-		return working.UnknownFlag(place.At())
-	}
-	return working.Is(slices.Contains(outdoorPlaces, place.Value), place.At())
 }
 
 func allowedThere(outdoors working.Flag, sheet schema.BatteryDatasheet) working.Flag {

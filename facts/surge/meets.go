@@ -1,6 +1,7 @@
 package surge
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -40,7 +41,7 @@ func (f *SPD) load(l load) {
 // atOrigin says whether a terminal belongs to the origin of the installation:
 // the supply, a meter or a main board.
 func atOrigin(in *schema.Installation, terminal string) working.Flag {
-	id := part(terminal)
+	id := circuit.Part(terminal)
 	if id == in.AC.Supply.ID.Value {
 		return working.Is(true, in.AC.Supply.At())
 	}
@@ -81,7 +82,7 @@ func earthedParts(in *schema.Installation) parts {
 	for _, r := range in.Cables {
 		switch s := r.Service.Value; {
 		case s == "protective", s == "bonding", s == "earthing", s == "ac" && r.ProtectiveInService.Value:
-			a, b := part(r.From.Value), part(r.To.Value)
+			a, b := circuit.Part(r.From.Value), circuit.Part(r.To.Value)
 			joined[a], joined[b] = append(joined[a], b), append(joined[b], a)
 		}
 	}
@@ -103,7 +104,7 @@ func (p parts) flag(terminal schema.Text) working.Flag {
 	if !terminal.Stated() {
 		return working.UnknownFlag(terminal.At())
 	}
-	if p.ids[part(terminal.Value)] {
+	if p.ids[circuit.Part(terminal.Value)] {
 		return working.Is(true, terminal.At())
 	}
 	return working.UnknownFlag(p.missing...)

@@ -4,6 +4,7 @@ import (
 	"regexp"
 
 	"sunclause/facts/book"
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -137,7 +138,7 @@ func (f *SPD) limits(in *schema.Installation, own schema.SPD, at spot, b book.Bo
 	case "pv_dc":
 		f.UwKv = working.Unknown("U_w", "kV", "/cables")
 		for _, inv := range in.Inverters {
-			if at.leads() && inv.ID.Value == part(at.path.Input) {
+			if at.leads() && inv.ID.Value == circuit.Part(at.path.Input) {
 				f.UwKv = working.Stated("U_w", "kV", in.Datasheets.Inverters[inv.Datasheet.Value].DCImpulseWithstandKv)
 			}
 		}

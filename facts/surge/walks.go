@@ -2,7 +2,6 @@ package surge
 
 import (
 	"slices"
-	"strings"
 
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
@@ -104,12 +103,6 @@ func between(a, b []int) []int {
 		a, b = a[:len(a)-1], b[:len(b)-1]
 	}
 	return slices.Concat(a, b)
-}
-
-// part is the id of the part that a terminal belongs to.
-func part(terminal string) string {
-	id, _, _ := strings.Cut(terminal, ".")
-	return id
 }
 
 // load is what the strings of a tracking input put on a device.

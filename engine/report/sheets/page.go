@@ -6,6 +6,7 @@ import (
 	"io"
 	"slices"
 	"strings"
+	"sync"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
@@ -15,7 +16,8 @@ import (
 //go:embed page.tmpl stickers.tmpl
 var pageFiles embed.FS
 
-var pageTemplates = template.Must(template.ParseFS(pageFiles, "*.tmpl"))
+// pageTemplates are read when a page is asked for, and not at every start.
+var pageTemplates = sync.OnceValue(func() *template.Template { return template.Must(template.ParseFS(pageFiles, "*.tmpl")) })
 
 // drawnOn tells on which sheet each drawing stands, by the beginning of its name.
 var drawnOn = map[string]string{"circuit": "strings", "voltage": "strings", "earthing": "cables", "labels": "labels", "roof": "fixings"}
@@ -27,16 +29,17 @@ func Page(w io.Writer, r *engine.Result, all []Sheet) error {
 		Sheet
 		Drawings []report.Drawing
 	}
+	drawings := report.Drawings(r)
 	sheets := make([]drawn, len(all))
 	for i, s := range all {
 		sheets[i] = drawn{Sheet: visible(s)}
-		for _, d := range report.Drawings(r) {
+		for _, d := range drawings {
 			if kind, _, _ := strings.Cut(d.Name, "-"); drawnOn[kind] == s.Name {
 				sheets[i].Drawings = append(sheets[i].Drawings, d)
 			}
 		}
 	}
-	return pageTemplates.ExecuteTemplate(w, "page.tmpl", map[string]any{
+	return pageTemplates().ExecuteTemplate(w, "page.tmpl", map[string]any{
 		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Style": report.Style(), "Sheets": sheets})
 }
 
@@ -78,7 +81,7 @@ func Stickers(w io.Writer, r *engine.Result) error {
 			all = append(all, stickerOf(l))
 		}
 	}
-	return pageTemplates.ExecuteTemplate(w, "stickers.tmpl", map[string]any{
+	return pageTemplates().ExecuteTemplate(w, "stickers.tmpl", map[string]any{
 		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all})
 }
 
