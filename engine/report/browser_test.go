@@ -2,6 +2,7 @@ package report_test
 
 import (
 	"context"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -10,6 +11,7 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
 )
 
@@ -72,7 +74,7 @@ const lookAtDrawings = `(() => {
 func TestInBrowser(t *testing.T) {
 	ctx := browser(t)
 	files, _ := filepath.Glob("../../testdata/*/installation.json")
-	pages := map[string][]byte{"very long ids": pageOf(t, longIDs(t))}
+	pages := map[string][]byte{"very long ids": pageOf(t, longIDs(t)), "backup": pageOf(t, withBackup(t))}
 	for _, name := range files {
 		pages[filepath.Base(filepath.Dir(name))] = htmlOf(t, name)
 	}
@@ -91,6 +93,42 @@ func TestInBrowser(t *testing.T) {
 			}
 			for _, w := range wrong {
 				t.Errorf("%s, %d wide: %s", name, width, w)
+			}
+		}
+	}
+}
+
+// paper are the widths that A4 and Letter leave between their margins, in CSS
+// pixels.
+var paper = map[string]int64{"A4": 688, "Letter": 710}
+
+// TestOnPaper lays the reports out as they are printed: nothing is wider than the
+// sheet, no drawing is longer than one, and what only serves a screen is gone.
+func TestOnPaper(t *testing.T) {
+	ctx := browser(t)
+	const sheet = 960 // of both, between the margins, with a caption of three lines
+	long := fmt.Sprintf(`[...document.querySelectorAll("figure svg")].filter(f => f.getBoundingClientRect().height > %d).map(f => f.getAttribute("aria-label") + " is longer than a sheet")`, sheet)
+	screen := `[...document.querySelectorAll("nav, #document, summary")].filter(e => e.getClientRects().length > 0).map(e => e.tagName + " is printed")`
+	for _, name := range []string{"gb-island-cottage-faulty", "gb-warehouse"} {
+		page := filepath.Join(t.TempDir(), "report.html")
+		if err := os.WriteFile(page, htmlOf(t, "../../testdata/"+name+"/installation.json"), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		for format, width := range paper {
+			if err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 1000), chromedp.Navigate("file://"+page)); err != nil {
+				t.Fatal(err)
+			}
+			if _, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"}); err != nil {
+				t.Fatal(err)
+			}
+			for _, look := range []string{lookAtDrawings, long, screen} {
+				wrong, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](look))
+				if err != nil {
+					t.Fatal(err)
+				}
+				for _, w := range wrong {
+					t.Errorf("%s on %s: %s", name, format, w)
+				}
 			}
 		}
 	}
