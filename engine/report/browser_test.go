@@ -1,6 +1,7 @@
 package report_test
 
 import (
+	"bytes"
 	"context"
 	"fmt"
 	"os"
@@ -13,6 +14,8 @@ import (
 
 	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
+
+	"sunclause/engine/report/sheets"
 )
 
 // browsers are the names under which Chromium is installed.
@@ -130,6 +133,46 @@ func TestOnPaper(t *testing.T) {
 					t.Errorf("%s on %s: %s", name, format, w)
 				}
 			}
+		}
+	}
+}
+
+// lookAtLabels finds labels whose words reach beyond them without a word about it,
+// or that are not of their true size; a CSS millimetre is 96/25.4 pixels.
+const lookAtLabels = `[...document.querySelectorAll("figure")].flatMap(f => {
+	const label = f.querySelector(".label"), caption = f.querySelector("figcaption").textContent, wrong = [];
+	const [, width, height] = caption.match(/, ([0-9.]+) × ([0-9.]+) mm/);
+	const box = label.getBoundingClientRect(), words = label.querySelector("bdi").getBoundingClientRect();
+	if (Math.abs(box.width - width*96/25.4) > 1 || Math.abs(box.height - height*96/25.4) > 1) wrong.push(caption + ": is not of that size");
+	const beyond = words.left < box.left || words.right > box.right || words.top < box.top || words.bottom > box.bottom;
+	if (beyond && !caption.includes("no room")) wrong.push(caption + ": the words reach beyond it");
+	return wrong;
+})`
+
+// TestLabelsInBrowser looks at the labels of each example at true size.
+func TestLabelsInBrowser(t *testing.T) {
+	ctx := browser(t)
+	for _, name := range []string{"gb-island-cottage", "gb-battery", "gb-warehouse"} {
+		page := filepath.Join(t.TempDir(), "labels.html")
+		var text bytes.Buffer
+		if err := sheets.Stickers(&text, result(t, name)); err != nil {
+			t.Fatal(err)
+		}
+		if strings.Contains(text.String(), "have no room") {
+			t.Errorf("%s: an example of ours has labels too small for their words", name)
+		}
+		if err := os.WriteFile(page, text.Bytes(), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		if err := chromedp.Do(ctx, chromedp.Navigate("file://"+page)); err != nil {
+			t.Fatal(err)
+		}
+		wrong, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](lookAtLabels))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, w := range wrong {
+			t.Errorf("%s: %s", name, w)
 		}
 	}
 }
