@@ -98,7 +98,7 @@ func one(t facttest.T, doc object, l laid) accircuit.Circuit {
 // rules are figures as a rule set gives them.
 func rules() book.Book {
 	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
-	for name, v := range map[string]float64{"voltage_factor_min": 0.95, "overload_factor": 1.45, "additional_depth_min_mm": 50} {
+	for name, v := range map[string]float64{"voltage_factor_min": 0.95, "overload_factor": 1.45, "concealed_depth_min_mm": 50} {
 		b.Parameters[name] = book.Parameter{Name: name, Number: v}
 	}
 	table := func(name string, rows ...map[string]any) {
