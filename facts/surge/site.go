@@ -21,7 +21,7 @@ type Site struct {
 	SurgeRiskLevel       working.Number `json:"surge_risk_level" words:"calculated risk level, CRL"`
 	SPDsAC               working.Number `json:"spds_ac" words:"surge protective devices on AC circuits"`
 	SPDsACAtOrigin       working.Number `json:"spds_ac_at_origin" words:"surge protective devices at the origin: at the supply, a meter or a main board"`
-	SPDsType1AtOrigin    working.Number `json:"spds_type_1_at_origin" words:"those of them that are of Type 1, alone or with Type 2"`
+	SPDsType1AtOrigin    working.Number `json:"spds_type_1_at_origin" words:"surge protective devices of Type 1 at the origin, alone or with Type 2"`
 	SPDsDC               working.Number `json:"spds_dc" words:"surge protective devices on PV circuits"`
 }
 
