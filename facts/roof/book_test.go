@@ -116,7 +116,7 @@ func standard(t testing.TB) *house {
 		rafters: object{"structure": "cut_roof", "direction": "up_slope", "first_mm": 0, "spacing_mm": 450, "count": 100, "width_mm": 75, "height_mm": 150,
 			"timber_class": "C24", "service_class": 2, "span_mm": 2500, "battens_share_load": true, "altered": false},
 		plane: object{"pitch_deg": 35, "eaves_length_mm": 30000, "slope_length_mm": 20000, "left_edge": "verge", "right_edge": "verge", "top_edge": "ridge",
-			"bottom_edge": "eaves", "edges": list{}, "ridge_height_m": 8, "building_length_m": 30, "building_width_m": 30, "dead_load_kn_per_m2": 0.606,
+			"bottom_edge": "eaves", "edges": list{}, "gap_under_modules_mm": 100, "tilt_to_roof_deg": 0, "ridge_height_m": 8, "building_length_m": 30, "building_width_m": 30, "dead_load_kn_per_m2": 0.606,
 			"imposed_load_kn_per_m2": 0.6, "mounting_mass_kg": 0, "ballast_mass_kg": 0, "snow_obstruction": "none", "openings": list{},
 			"covering": object{"kind": "plain_tile", "batten_thickness_mm": 25, "counter_batten_thickness_mm": 20, "sarking_thickness_mm": 18}},
 		xs: []float64{10000, 11154, 12308, 13462, 14616}, y: 8000,
