@@ -100,6 +100,8 @@ type house struct {
 	hooks                                                []float64 // along each rail
 	railFrom, railLength                                 float64
 	clamps                                               list
+	shape                                                string
+	survey                                               object
 	book                                                 book.Book
 }
 
@@ -120,7 +122,7 @@ func standard(t testing.TB) *house {
 			"imposed_load_kn_per_m2": 0.6, "mounting_mass_kg": 0, "ballast_mass_kg": 0, "snow_obstruction": "none", "openings": list{},
 			"covering": object{"kind": "plain_tile", "batten_thickness_mm": 25, "counter_batten_thickness_mm": 20, "sarking_thickness_mm": 18}},
 		xs: []float64{10000, 11154, 12308, 13462, 14616}, y: 8000,
-		hooks: []float64{10200, 11100, 12000, 12900, 13800, 14700, 15600}, railFrom: 9950, railLength: 5850, clamps: list{},
+		hooks: []float64{10200, 11100, 12000, 12900, 13800, 14700, 15600}, railFrom: 9950, railLength: 5850, clamps: list{}, shape: "duopitch", survey: object{},
 		book: figures(t),
 	}
 	return h
@@ -162,7 +164,7 @@ func (h *house) document() object {
 			"S": object{"kind": "screw", "screw": h.screw}, "R": object{"kind": "rail", "rail": h.railSheet},
 			"E": object{"kind": "end_clamp", "clamp": object{"frame_height_min_mm": 30, "frame_height_max_mm": 35}, "load": object{"basis": "test", "failure": "metal", "uplift_kn": 2.2}},
 		}},
-		"roof": object{"shape": "duopitch", "planes": list{plane}},
+		"roof": object{"shape": h.shape, "survey": h.survey, "planes": list{plane}},
 	}
 }
 

@@ -103,6 +103,8 @@ func (s *slope) bearDown() {
 	s.areal.Along = working.Formula{Symbol: "p_along", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0]*x[1]*sin(x[2]) + x[3]*x[4]*cos(x[2])*sin(x[2]) },
 		g, s.dead.ArrayKnM2, s.pitch, q, s.snow.SnowKnM2)
+	s.slide = working.Formula{Symbol: "p_slide", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α)", Source: combination}.Of(
+		func(x ...float64) float64 { return x[0] * x[1] * sin(x[2]) }, g, s.dead.ArrayKnM2, s.pitch)
 }
 
 // offRoof names what keeps the net coefficients from holding on the plane. They
