@@ -79,7 +79,7 @@ func TestOverhangAllowed(t *testing.T) {
 	for _, c := range []struct {
 		mm, share any
 		want      float64
-	}{{400, nil, 400}, {400, 0.33, 297}, {200, 0.33, 200}, {nil, 0.5, 450}, {nil, nil, 0}} {
+	}{{400, nil, 400}, {400, 0.33, 297}, {200, 0.33, 200}, {nil, 0.5, 0}, {nil, nil, 0}} {
 		h := standard(t)
 		delete(h.railSheet, "cantilever_max_mm")
 		for member, v := range map[string]any{"cantilever_max_mm": c.mm, "cantilever_max_fraction": c.share} {

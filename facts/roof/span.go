@@ -38,8 +38,8 @@ func (s *slope) span(f *Rail, r *bar) {
 		func(x ...float64) float64 { return x[0] / x[1] }, f.OverhangMm, r.shortest)
 }
 
-// overhangAllowed is the longest free end that the maker allows: in mm, as a share
-// of the span beside it, or the less of the two where both are printed.
+// overhangAllowed is the longest free end that the maker allows, in mm; where the
+// sheet prints a share of the span beside it too, the less of the two.
 func (s *slope) overhangAllowed(r *bar, sheet *schema.FixingDatasheet) working.Number {
 	most := sheetNumber("c_max", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.CantileverMaxMm })
 	if sheet == nil || !sheet.Rail.CantileverMaxFraction.Stated() {
@@ -51,9 +51,6 @@ func (s *slope) overhangAllowed(r *bar, sheet *schema.FixingDatasheet) working.N
 	}
 	share := working.Formula{Symbol: "c_share", Unit: "mm", Text: "c_sheet · s_min", Source: working.Source{Document: "datasheet of the rail", How: working.Read}}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("c_sheet", "", sheet.Rail.CantileverMaxFraction), shortest)
-	if !sheet.Rail.CantileverMaxMm.Stated() {
-		return share
-	}
 	return working.Least("c_max", "mm", most, share)
 }
 
