@@ -116,8 +116,11 @@ func (s *slope) offRoof() []string {
 		is   schema.Number
 		most string
 	}{{s.doc.GapUnderModulesMm, "gap_under_modules_max_mm"}, {s.doc.TiltToRoofDeg, "tilt_to_roof_max_deg"}} {
-		if most := s.param(l.most, "x"); !most.Known() || !l.is.Stated() || l.is.Value > most.Value() {
+		switch most := s.param(l.most, "x"); {
+		case !most.Known() || !l.is.Stated():
 			at = append(at, append(most.Missing(), l.is.At())...)
+		case l.is.Value > most.Value():
+			at = append(at, "the wind on modules that stand up from the roof")
 		}
 	}
 	return at
@@ -158,8 +161,11 @@ func (s *slope) sheetOf(m *schema.PlacedModule) (key string, missing string) {
 func (s *slope) blow(m *laid) {
 	columns, missing := s.zones(m)
 	missing = append(missing, s.offRoof()...)
-	if kind := s.doc.Covering.Kind; !kind.Stated() || kind.Is("modules_as_covering") {
+	switch kind := s.doc.Covering.Kind; {
+	case !kind.Stated():
 		missing = append(missing, kind.At())
+	case kind.Is("modules_as_covering"):
+		missing = append(missing, "the wind on modules that are the covering")
 	}
 	suction := working.Unknown("c_pe", "", missing...)
 	m.zones = working.UnknownList(missing...)

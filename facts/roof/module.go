@@ -18,7 +18,7 @@ type Module struct {
 	LeftMm       working.Number `json:"left_distance_mm" words:"distance to the left side of the plane"`
 	RightMm      working.Number `json:"right_distance_mm" words:"distance to the right side of the plane"`
 	InsideMm     working.Number `json:"inside_plane_mm" words:"least distance to a side of the plane; below zero it reaches beyond"`
-	EdgeMm       working.Number `json:"edge_distance_mm" words:"least distance to ridge, eaves, verge, hip, valley or parapet"`
+	EdgeMm       working.Number `json:"edge_distance_mm" words:"least distance to an edge of the roof: ridge, eaves, verge, hip, valley or parapet"`
 	PartyWalls   working.Flag   `json:"beside_party_wall" words:"whether the plane has a party or compartment wall"`
 	PartyWallMm  working.Number `json:"party_wall_distance_mm" words:"least distance to a party or compartment wall"`
 	Neighbours   working.Number `json:"neighbours" words:"other modules on the plane"`

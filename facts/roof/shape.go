@@ -29,8 +29,13 @@ var shapes = map[string]shape{
 // shape of roof, or an upper side that such a roof does not have.
 func (s *slope) otherShape() []string {
 	is, top := s.in.Roof.Shape, s.doc.TopEdge
-	if kind, ok := shapes[is.Value]; !ok || !top.Stated() || !slices.Contains(kind.tops, top.Value) {
-		return []string{is.At(), top.At()}
+	switch kind, ok := shapes[is.Value]; {
+	case !is.Stated():
+		return []string{is.At()}
+	case !top.Stated():
+		return []string{top.At()}
+	case !ok || !slices.Contains(kind.tops, top.Value):
+		return []string{"the wind on a roof of this shape"}
 	}
 	return nil
 }

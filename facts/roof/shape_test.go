@@ -72,14 +72,15 @@ func TestHipped(t *testing.T) {
 // a hipped roof without a hip drawn, and of modules that stand up from the roof,
 // whose coefficients are others (common practice, no published source).
 func TestOtherShapes(t *testing.T) {
+	const shape, up = "the wind on a roof of this shape", "the wind on modules that stand up from the roof"
 	for _, c := range []struct {
 		shape, top, missing string
 		gap, tilt           any
 	}{
-		{"mansard", "ridge", "/roof/shape", 100, 0}, {"flat", "ridge", "/roof/shape", 100, 0}, {"monopitch", "ridge", "/roof/planes/0/top_edge", 100, 0},
-		{"duopitch", "mono_ridge", "/roof/planes/0/top_edge", 100, 0}, {"hipped", "ridge", "/roof/planes/0/edges", 100, 0},
-		{"duopitch", "ridge", "/roof/planes/0/tilt_to_roof_deg", 100, 5.5}, {"duopitch", "ridge", "/roof/planes/0/tilt_to_roof_deg", 100, nil},
-		{"duopitch", "ridge", "/roof/planes/0/gap_under_modules_mm", 301, 5}, {"duopitch", "ridge", "/roof/planes/0/gap_under_modules_mm", nil, 5},
+		{"mansard", "ridge", shape, 100, 0}, {"flat", "ridge", shape, 100, 0}, {"monopitch", "ridge", shape, 100, 0},
+		{"duopitch", "mono_ridge", shape, 100, 0}, {"hipped", "ridge", "/roof/planes/0/edges", 100, 0},
+		{"duopitch", "ridge", up, 100, 5.5}, {"duopitch", "ridge", "/roof/planes/0/tilt_to_roof_deg", 100, nil},
+		{"duopitch", "ridge", up, 301, 5}, {"duopitch", "ridge", "/roof/planes/0/gap_under_modules_mm", nil, 5},
 		{"duopitch", "ridge", "", 300, 5},
 	} {
 		h := standard(t)
