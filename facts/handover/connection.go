@@ -33,8 +33,8 @@ type Connection struct {
 	NoticeDays       working.Number `json:"days_from_service_to_notice" words:"days from going into service to the first notice of it to the network operator"`
 	BuildingNotices  working.Number `json:"building_notices" words:"notices to building control"`
 	BuildingRoutes   working.Names  `json:"building_routes" words:"ways in which building control was told"`
-	BuildingDays     working.Number `json:"days_from_completion_to_building_notice" words:"days from the end of the work to the notice to building control"`
-	BuildingBefore   working.Number `json:"days_from_building_notice_to_work" words:"days from the notice to building control to the start of the work"`
+	BuildingDays     working.Number `json:"days_from_completion_to_building_notice" words:"days from the end of the work to the notice of the competent person scheme to building control"`
+	BuildingBefore   working.Number `json:"days_from_building_notice_to_work" words:"days from the building notice to the start of the work"`
 	RegisterDays     working.Number `json:"working_days_from_service_to_register" words:"working days from going into service to the entry in the register of the scheme"`
 	PermissionNeeded working.Flag   `json:"planning_permission_needed" words:"whether the planning authority asked for an application"`
 	Protected        working.Flag   `json:"listed_or_monument" words:"whether the building is listed or the site a protected monument"`
