@@ -35,6 +35,8 @@ type Judgment struct {
 	Message     string    // for a Rego rule, what it said
 	Missing     []string  // for not shown: JSON pointers of what would have to be stated
 	Departure   *Departure
+
+	facts reflect.Value // of the subject; not valid where there is none
 }
 
 // Quantity is a value that was compared, or what it was compared with.
@@ -108,7 +110,7 @@ func (r *Result) noSubjects(q *Requirement, k subjectKind, stated bool) Judgment
 }
 
 func (r *Result) judgeOne(q *Requirement, k subjectKind, part judgedPart, elsewhere []string, found findings) Judgment {
-	j := Judgment{Requirement: q, Subject: part.Subject, Position: part.position}
+	j := Judgment{Requirement: q, Subject: part.Subject, Position: part.position, facts: part.facts}
 	asked := r.RuleSet.asked[q]
 	if found.excludes(asked, part.ID) {
 		j.Outcome = NotApplicable
@@ -191,15 +193,21 @@ func (r *Result) missingElsewhere(q *Requirement) []string {
 
 // factOf reads a fact by its name, of the subject or of the installation.
 func (r *Result) factOf(k subjectKind, subject reflect.Value, name string) (value, bool) {
+	subject, f, ok := r.fieldOf(k, subject, name)
+	if !ok {
+		return value{}, false
+	}
+	return valueOf(subject, f), true
+}
+
+// fieldOf finds where a fact is kept: with the subject, or with the installation.
+func (r *Result) fieldOf(k subjectKind, subject reflect.Value, name string) (reflect.Value, factField, bool) {
 	if whole, ok := strings.CutPrefix(name, wholeInstallation+"."); ok {
 		k, name = subjectKinds[wholeInstallation], whole
 		subject = reflect.ValueOf(r.Facts).Elem().Field(k.field)
 	}
 	f, ok := k.byName[name]
-	if !ok {
-		return value{}, false
-	}
-	return valueOf(subject, f), true
+	return subject, f, ok
 }
 
 // measure fills in what was compared with what, as far as it is known.
@@ -236,27 +244,15 @@ func (r *Result) LimitNumber(j Judgment) *working.Number {
 }
 
 func (r *Result) numberOf(j Judgment, fact string) *working.Number {
-	k := subjectKinds[j.Requirement.Subject]
-	subjects, _ := subjectsOf(r.Facts, k)
-	for _, s := range subjects {
-		if subjectOf(s).ID != j.Subject.ID {
-			continue
-		}
-		if whole, ok := strings.CutPrefix(fact, wholeInstallation+"."); ok {
-			k, fact = subjectKinds[wholeInstallation], whole
-			s = reflect.ValueOf(r.Facts).Elem().Field(k.field)
-		}
-		f, ok := k.byName[fact]
-		if !ok {
-			return nil
-		}
-		n, _ := s.FieldByIndex(f.index).Interface().(working.Number)
-		if f.kind != aNumber {
-			return nil
-		}
-		return &n
+	if !j.facts.IsValid() {
+		return nil
 	}
-	return nil
+	subject, f, ok := r.fieldOf(subjectKinds[j.Requirement.Subject], j.facts, fact)
+	if !ok || f.kind != aNumber {
+		return nil
+	}
+	n := subject.FieldByIndex(f.index).Interface().(working.Number)
+	return &n
 }
 
 func fullName(subject, fact string) string {

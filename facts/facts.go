@@ -84,7 +84,7 @@ func (r *rooms) strings() []String {
 	}
 	all := make([]String, len(r.pv.Strings))
 	for i, s := range r.pv.Strings {
-		all[i] = String{s, r.cables.Drops[i]}
+		all[i] = String{s, r.cables.Drops[i], r.earth.Strings[i]}
 	}
 	return all
 }

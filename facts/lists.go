@@ -82,6 +82,7 @@ var Lists = func() map[string]string {
 type String struct {
 	pvstring.String
 	cable.Drop
+	earthing.StringPole
 }
 
 // Inverter puts together what the rooms know of one inverter.

@@ -2,7 +2,7 @@
 // the Go mirror of them, and the reading of a text into that mirror.
 //
 // A document is read whole or refused whole. What is wrong with it comes back
-// as Problems, each with file, line and column, what was met and what is
+// as Problems, each with file, line and column, what was found and what is
 // allowed. A member left out means "not stated", which the mirror keeps apart
 // from zero, no and the empty list.
 //

@@ -55,8 +55,8 @@ func TestNotJSON(t *testing.T) {
 		{"empty", "", "1:1: the text is empty; an installation is one JSON object that begins with {"},
 		{"white space", " \n\t", "1:1: the text is empty; an installation is one JSON object that begins with {"},
 		{"null", "null", "1:1: the document is null; an installation is one JSON object that begins with {"},
-		{"list", " []", "1:2: the document: met a list of 0, allowed an object { }"},
-		{"number", "5", "1:1: the document: met 5, allowed an object { }"},
+		{"list", " []", "1:2: the document: found a list of 0, allowed an object { }"},
+		{"number", "5", "1:1: the document: found 5, allowed an object { }"},
 		{"byte order mark", "\ufeff{}", "1:1: the text begins with a byte order mark; save the file as UTF-8 without a byte order mark"},
 		{"UTF-16", "\xff\xfe{\x00}\x00", "1:1: the text is in UTF-16; save the file as UTF-8"},
 		{"word processor file", "PK\x03\x04…", "1:1: this is a word processor, spreadsheet or zip file, not a JSON text; save the document as plain text"},
@@ -79,21 +79,21 @@ func TestNotJSON(t *testing.T) {
 		{"number begins with +", `{"a": +5}`, "1:7: a number begins with +; leave the + out"},
 		{"number begins with 0", `{"a": 05}`, "1:7: a number begins with 0 and goes on; leave the leading 0 out; put a number that is a name or a date in quotes"},
 		{"date bare", `{"a": 2026-03-02}`, "1:11: a number goes on in a way that numbers do not; put a date, a time or a name in quotes"},
-		{"per cent", `{"a": 50%}`, `1:9: met "%" after a number; write the number alone; its unit stands in the name of the member`},
+		{"per cent", `{"a": 50%}`, `1:9: found "%" after a number; write the number alone; its unit stands in the name of the member`},
 		{"NaN", `{"a": NaN}`, "1:7: the word NaN stands without quotes; leave the member out if it is not known"},
 		{"True", `{"a": True}`, "1:7: the word True stands without quotes; write true"},
 		{"no", `{"a": no}`, "1:7: the word no stands without quotes; write false"},
 		{"bare word", `{"a": mono_si}`, `1:7: the word mono_si stands without quotes; write "mono_si"`},
 		{"bare name", `{a: 1}`, `1:2: the word a stands without quotes; write "a"`},
-		{"number for a name", `{1: 1}`, `1:2: met "1" where a member name in quotes should stand; write "name": value`},
-		{"single quotes", `{'a': 1}`, `1:2: met a single quote '; write double quotes "`},
+		{"number for a name", `{1: 1}`, `1:2: found "1" where a member name in quotes should stand; write "name": value`},
+		{"single quotes", `{'a': 1}`, `1:2: found a single quote '; write double quotes "`},
 		{"no value", `{"a": }`, "1:7: a member has no value; write its value, or leave the member out"},
 		{"no value or colon", `{"a"}`, "1:5: a member has no value; write its value after a colon, or leave the member out"},
-		{"equals sign", `{"a" = 1}`, `1:6: met "=" where a colon should stand; write "name": value; look for a quote too many or too few before this place`},
-		{"semicolon", `{"a": 1; "b": 2}`, "1:8: met ; where a comma should stand; put a comma after the value before it"},
+		{"equals sign", `{"a" = 1}`, `1:6: found "=" where a colon should stand; write "name": value; look for a quote too many or too few before this place`},
+		{"semicolon", `{"a": 1; "b": 2}`, "1:8: found ; where a comma should stand; put a comma after the value before it"},
 		{"quote inside", `{"a": "the "old" one"}`, `1:13: a text goes on after its closing quote; write a quote inside a text as \"`},
-		{"hard space", "{\"a\":\u00a01}", "1:6: met a space that is not a plain one (U+00A0); type it again as a plain space"},
-		{"wrong bracket", `{"a": [1}`, "1:9: met }, but the [ on line 1, column 7, is not closed yet; close that first; look for a bracket of the wrong kind, or one missing"},
+		{"hard space", "{\"a\":\u00a01}", "1:6: found a space that is not a plain one (U+00A0); type it again as a plain space"},
+		{"wrong bracket", `{"a": [1}`, "1:9: found }, but the [ on line 1, column 7, is not closed yet; close that first; look for a bracket of the wrong kind, or one missing"},
 	} {
 		t.Run(c.name, func(t *testing.T) { refuses(t, c.text, "x.json:"+c.want) })
 	}
@@ -131,7 +131,7 @@ func TestDepth(t *testing.T) {
 	nested := func(n int) string {
 		return strings.Repeat("[", n) + strings.Repeat("]", n)
 	}
-	refuses(t, nested(32), "x.json:1:1: the document: met a list of one, allowed an object { }")
+	refuses(t, nested(32), "x.json:1:1: the document: found a list of one, allowed an object { }")
 	refuses(t, nested(33), "x.json:1:33: lists and objects stand more than 32 deep one in the other; no document needs that; look for brackets too many")
 	refuses(t, `{"a":1,"a":`+nested(32)+`}`,
 		`x.json:1:8: member "a" stands twice in the document; the first is on line 1; keep one of the two`,
@@ -148,13 +148,13 @@ func TestSize(t *testing.T) {
 func TestMembers(t *testing.T) {
 	for _, c := range []struct{ name, text, want string }{
 		{"number for text", `{"project": {"reference": §12, "stage": "design", "country": "GB"}}`,
-			`project.reference (reference of the job): met 12, allowed a text in quotes; put it in quotes: "12"`},
+			`project.reference (reference of the job): found 12, allowed a text in quotes; put it in quotes: "12"`},
 		{"text for yes or no", `{"project": {"reference": "EX", "stage": "design", "country": "GB", "certification_scheme": §"yes"}}`,
-			`project.certification_scheme (whether the job is certified under an installer scheme): met "yes", allowed true or false; write true, without quotes`},
+			`project.certification_scheme (whether the job is certified under an installer scheme): found "yes", allowed true or false; write true, without quotes`},
 		{"null member", `{` + project + `, "site": §null}`,
-			"site (what the place brings with it): met null, allowed an object { }; leave the member out if it is not known"},
+			"site (what the place brings with it): found null, allowed an object { }; leave the member out if it is not known"},
 		{"null item", `{` + project + `, "strings": [§null]}`,
-			"strings[0] (PV modules in series): met null, allowed an object { }; leave the member out if it is not known"},
+			"strings[0] (PV modules in series): found null, allowed an object { }; leave the member out if it is not known"},
 		{"unknown and near", `{` + project + `, §"sites": {}}`,
 			`the document has no member "sites"; did you mean "site"?`},
 		{"unknown and far", `{` + project + `, §"weather": {}}`,
@@ -162,15 +162,15 @@ func TestMembers(t *testing.T) {
 		{"unknown and far, with room for a note", `{` + project + `, "site": {§"weather": "wet"}}`,
 			`site has no member "weather"; remove it, or put what it says into note`},
 		{"near word", `{"project": {"reference": "EX", "stage": §"As-Built", "country": "GB"}}`,
-			`project.stage (how far the job has come): met "As-Built", allowed one of design, as_built; did you mean "as_built"?`},
+			`project.stage (how far the job has come): found "As-Built", allowed one of design, as_built; did you mean "as_built"?`},
 		{"missing", `{"project": §{"reference": "EX", "country": "GB"}}`,
 			`project lacks "stage" (how far the job has come); add it`},
 		{"empty text", `{` + project + `, "site": {"note": §""}}`,
-			`site.note (a short text, at most 2000 characters): met "", allowed a text that is not empty`},
+			`site.note (a short text, at most 2000 characters): found "", allowed a text that is not empty`},
 		{"fraction in per cent", `{` + project + `, "site": {"albedo_fraction": §20}}`,
-			"site.albedo_fraction (reflectance of the ground or roof in front of bifacial modules): met 20, allowed 1 or less; if that is in %, write 0.2"},
+			"site.albedo_fraction (reflectance of the ground or roof in front of bifacial modules): found 20, allowed 1 or less; if that is in %, write 0.2"},
 		{"part of a module", `{` + project + `, "strings": [{"id": "S1", "module": "m", "modules_in_series": §7.5}]}`,
-			"strings[0].modules_in_series (modules in series): met 7.5, allowed a whole number; leave out what follows the point"},
+			"strings[0].modules_in_series (modules in series): found 7.5, allowed a whole number; leave out what follows the point"},
 		{"control character", `{` + project + `, "site": {"note": §"red \u001b[31m"}}`,
 			"site.note: the text holds the control character U+001B; take it out"},
 		{"NUL", `{` + project + `, "site": {"note": §"\u0000"}}`,
@@ -180,11 +180,11 @@ func TestMembers(t *testing.T) {
 		{"control character in a word", `{"project": {"reference": "EX", "stage": "design", "country": §"\u001b"}}`,
 			`project.country: the text holds the control character U+001B; take it out`},
 		{"key that is no id", `{` + project + `, "datasheets": {"batteries": {§"cell é/%~": {"energy_kwh": 5}}}}`,
-			`datasheets.batteries: met the key "cell é/%~", allowed letters, digits, - and _, at most 40; unique in the document; give it such a key`},
+			`datasheets.batteries: found the key "cell é/%~", allowed letters, digits, - and _, at most 40; unique in the document; give it such a key`},
 		{"empty key", `{` + project + `, "datasheets": {"batteries": {§"": {"energy_kwh": 5}}}}`,
-			`datasheets.batteries: met the key "", allowed letters, digits, - and _, at most 40; unique in the document; give it such a key`},
+			`datasheets.batteries: found the key "", allowed letters, digits, - and _, at most 40; unique in the document; give it such a key`},
 		{"long text", `{` + project + `, "site": {"terrain": §"` + strings.Repeat("é", 100) + `"}}`,
-			`site.terrain (terrain category of EN 1991-1-4): met "` + strings.Repeat("é", 40) + `…", allowed one of 0, I, II, III, IV, sea, country, town`},
+			`site.terrain (terrain category of EN 1991-1-4): found "` + strings.Repeat("é", 40) + `…", allowed one of 0, I, II, III, IV, sea, country, town`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			text, place := marked(c.text)
@@ -272,7 +272,7 @@ func TestReferencesByKind(t *testing.T) {
 		{"label nowhere", `"labels": []`, `"labels": [{"id": §"L1", "legend": "dc_isolator"}]`, `label L1 does not say where it hangs; name a part (on), a run of cable (run) or a location`},
 		{"label in two places", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "location": §"origin", "on": "INV1"}]`, `labels[0].location: label L1 hangs somewhere else already, by labels[0].on; keep one of the two, or describe two labels`},
 		{"position along no run", `"labels": []`, `"labels": [{"id": "L1", "legend": "dc_isolator", "on": "INV1", "position_m": §2}]`, `labels[0].position_m: a position is measured along a run, and label L1 names none; name the run, or leave the position out`},
-		{"word far from a long list", `"labels": []`, `"labels": [{"id": "L1", "legend": §"dc_isolater"}]`, `labels[0].legend (what it says, as a word of the label lists of the rule sets): met "dc_isolater", allowed one of LEGENDS words; did you mean "dc_isolator"?`},
+		{"word far from a long list", `"labels": []`, `"labels": [{"id": "L1", "legend": §"dc_isolater"}]`, `labels[0].legend (what it says, as a word of the label lists of the rule sets): found "dc_isolater", allowed one of LEGENDS words; did you mean "dc_isolator"?`},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			if !strings.Contains(sound, c.old) {
@@ -324,7 +324,7 @@ func TestOrder(t *testing.T) {
 }
 
 func TestColumnsCountCharacters(t *testing.T) {
-	const told = `site.temp_min_c (lowest expected ambient temperature): met "x", allowed a number`
+	const told = `site.temp_min_c (lowest expected ambient temperature): found "x", allowed a number`
 	text, place := marked("{" + project + ",\r\n\t\"site\": {\"note\": \"−9,4 °C 🏝\", \"temp_min_c\": §\"x\"}}")
 	refuses(t, text, place+told)
 	text, place = marked(`{` + project + `, "site": {"note": "` + strings.Repeat("é", 2000) + `", "wind_source": "` + strings.Repeat("°", 1999) + `", "temp_min_c": §"x"}}`)

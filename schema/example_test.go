@@ -41,7 +41,7 @@ func ExampleDecode_refused() {
 		}
 	}
 	// Output:
-	// cottage.json:2:46: project.stage (how far the job has come): met "desing", allowed one of design, as_built; did you mean "design"?
-	// cottage.json:4:60: strings[0].modules_in_series (modules in series): met -3, allowed 1 or more
+	// cottage.json:2:46: project.stage (how far the job has come): found "desing", allowed one of design, as_built; did you mean "design"?
+	// cottage.json:4:60: strings[0].modules_in_series (modules in series): found -3, allowed 1 or more
 	// cottage.json:6:13: site has no member "temp_min"; did you mean "temp_min_c" (lowest expected ambient temperature)?
 }

@@ -14,7 +14,7 @@ import (
 )
 
 // explainer turns failed keywords of a schema into findings that say in the
-// words of the trade where, what was met, and what is allowed.
+// words of the trade where, what was found, and what is allowed.
 type explainer struct {
 	source  *Source
 	found   *findings
@@ -74,7 +74,7 @@ func (e *explainer) failed(at, keyword string, r rule) Problem {
 	if n := len(stringsOf(r.limits["enum"])); n > maxListed && keyword == "enum" && remedy != "" {
 		may = fmt.Sprintf("one of %d words", n) // the one that was meant is in the remedy
 	}
-	what := fmt.Sprintf("%s%s: met %s, allowed %s", Spoken(at), words, met(value), may)
+	what := fmt.Sprintf("%s%s: found %s, allowed %s", Spoken(at), words, found(value), may)
 	return e.source.ProblemAt(at, what, remedy)
 }
 
@@ -112,7 +112,7 @@ func (e *explainer) badKey(at, location string, r rule) {
 	}
 	offset := e.source.offsetOfName(at)
 	e.found.add(offset, location, func() Problem {
-		what := fmt.Sprintf("%s: met the key %s, allowed %s", Spoken(parent(at)), quote(lastName(at)), patternWords(r))
+		what := fmt.Sprintf("%s: found the key %s, allowed %s", Spoken(parent(at)), quote(lastName(at)), patternWords(r))
 		return e.source.problem(offset, at, what, "give it such a key")
 	})
 }
@@ -161,8 +161,8 @@ func firstSentence(words string) string {
 	return words
 }
 
-// met writes a value as it stands in the document, shortened.
-func met(v any) string {
+// found writes a value as it stands in the document, shortened.
+func found(v any) string {
 	switch v := v.(type) {
 	case map[string]any:
 		return "an object { }"

@@ -56,7 +56,7 @@ func number(tree any) (float64, error) {
 	case json.Number:
 		return n.Float64()
 	}
-	return 0, fmt.Errorf("met %s, allowed a number", met(tree))
+	return 0, fmt.Errorf("found %s, allowed a number", found(tree))
 }
 
 func text(tree any) (string, error) {
@@ -66,7 +66,7 @@ func text(tree any) (string, error) {
 	case string:
 		return s, nil
 	}
-	return "", fmt.Errorf("met %s, allowed a text", met(tree))
+	return "", fmt.Errorf("found %s, allowed a text", found(tree))
 }
 
 func fillStruct(v reflect.Value, tree any, at string) error {

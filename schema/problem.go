@@ -13,7 +13,7 @@ type Problem struct {
 	Line   int
 	Column int
 	At     string // JSON pointer; "" is the whole text
-	What   string // what was met and what is allowed, in the words of the trade
+	What   string // what was found and what is allowed, in the words of the trade
 	Remedy string // what to do about it; may be empty
 }
 

@@ -102,8 +102,8 @@ func TestYAMLHeldAgainstSchema(t *testing.T) {
 	var p page
 	_, err := schema.ReadYAML("ruleset.yaml", []byte("name: House\ntitle: x\nversion: 1.0\nextend: iec\n"), schema.RuleSetSchema, &p)
 	want := strings.Join([]string{
-		`ruleset.yaml:1:7: name (name of the set; its requirements are called name/…): met "House", allowed small letters, digits and -, beginning with a letter; did you mean "house"?`,
-		`ruleset.yaml:3:10: version (version of the set, as in 1.2.0): met 1.0, allowed a text in quotes; put it in quotes: "1.0"`,
+		`ruleset.yaml:1:7: name (name of the set; its requirements are called name/…): found "House", allowed small letters, digits and -, beginning with a letter; did you mean "house"?`,
+		`ruleset.yaml:3:10: version (version of the set, as in 1.2.0): found 1.0, allowed a text in quotes; put it in quotes: "1.0"`,
 		`ruleset.yaml:4:1: the document has no member "extend"; did you mean "extends" (set that it builds on: the name of an embedded one, or ./ or ../ and a folder)?`,
 	}, "\n")
 	if err == nil || err.Error() != want {
@@ -123,7 +123,7 @@ func TestReadCard(t *testing.T) {
 	for _, odd := range []any{math.Inf(1), math.NaN(), 5, -1.5, nil, []any{1}} {
 		good["level"] = odd
 		err := schema.ReadCard("x.rego", 7, good, &p)
-		if err == nil || !strings.HasPrefix(err.Error(), `x.rego:7:1: level (how binding it is): met `) {
+		if err == nil || !strings.HasPrefix(err.Error(), `x.rego:7:1: level (how binding it is): found `) {
 			t.Errorf("level %v: %v", odd, err)
 		}
 	}

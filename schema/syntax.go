@@ -35,7 +35,7 @@ type syntaxBreak struct {
 	start  int    // of the token that could not be read
 	offset int    // of the character that could not be
 	why    string // in the words of the reader
-	met    rune   // that character; 0 at the end of the text
+	found  rune   // that character; 0 at the end of the text
 }
 
 func (r *jsonReader) newBreak(err *jsontext.SyntacticError) *syntaxBreak {
@@ -45,7 +45,7 @@ func (r *jsonReader) newBreak(err *jsontext.SyntacticError) *syntaxBreak {
 		b.why = strings.TrimPrefix(err.Err.Error(), "jsontext: ")
 	}
 	if b.offset < len(raw) {
-		b.met, _ = utf8.DecodeRune(raw[b.offset:])
+		b.found, _ = utf8.DecodeRune(raw[b.offset:])
 	}
 	return b
 }
@@ -85,7 +85,7 @@ func (b *syntaxBreak) next() byte {
 func (b *syntaxBreak) says(words string) bool { return strings.Contains(b.why, words) }
 
 func encoding(b *syntaxBreak) (string, string) {
-	if b.met != utf8.RuneError && !b.says("invalid UTF-8") {
+	if b.found != utf8.RuneError && !b.says("invalid UTF-8") {
 		return "", ""
 	}
 	return "the text is not UTF-8 here", "save the file as UTF-8"
@@ -94,25 +94,25 @@ func encoding(b *syntaxBreak) (string, string) {
 const curly = "“”„‟‘’‚«»″"
 
 func curlyQuote(b *syntaxBreak) (string, string) {
-	if b.met == 0 || !strings.ContainsRune(curly, b.met) {
+	if b.found == 0 || !strings.ContainsRune(curly, b.found) {
 		from, to := b.textBefore()
 		i := bytes.IndexAny(b.raw[from:to], curly)
 		if i < 0 {
 			return "", ""
 		}
 		b.offset = from + i
-		b.met, _ = utf8.DecodeRune(b.raw[b.offset:])
+		b.found, _ = utf8.DecodeRune(b.raw[b.offset:])
 	}
-	return fmt.Sprintf("met a curly quote %c", b.met), `write straight quotes "; a word processor makes them curly, a plain text editor does not`
+	return fmt.Sprintf("found a curly quote %c", b.found), `write straight quotes "; a word processor makes them curly, a plain text editor does not`
 }
 
 // textBefore is the stretch of the text in quotes that ran on too far: one that
 // a line end broke off, or one that ended where another should have begun.
 func (b *syntaxBreak) textBefore() (from, to int) {
 	switch {
-	case b.says("in string") && (b.met == '\n' || b.met == '\r'):
+	case b.says("in string") && (b.found == '\n' || b.found == '\r'):
 		return b.start, b.offset
-	case b.says("after") && b.ended > 1 && b.raw[b.ended-1] == '"' && unicode.IsLetter(b.met):
+	case b.says("after") && b.ended > 1 && b.raw[b.ended-1] == '"' && unicode.IsLetter(b.found):
 		return max(0, bytes.LastIndexByte(b.raw[:b.ended-1], '"')), b.ended
 	}
 	return 0, 0
@@ -122,13 +122,13 @@ func openText(b *syntaxBreak) (string, string) {
 	switch {
 	case !b.says("in string (expecting non-control"):
 		return "", ""
-	case b.met == '\n' || b.met == '\r':
+	case b.found == '\n' || b.found == '\r':
 		b.offset = b.start
 		return `a text begins here with " and is not closed on its line`, `put the missing " at its end`
-	case b.met == '\t':
+	case b.found == '\t':
 		return "a tab stands in a text", `put a space in its place`
 	}
-	return fmt.Sprintf("the control character U+%04X stands in a text", b.met), "take it out"
+	return fmt.Sprintf("the control character U+%04X stands in a text", b.found), "take it out"
 }
 
 func escaped(b *syntaxBreak) (string, string) {
@@ -144,7 +144,7 @@ func escaped(b *syntaxBreak) (string, string) {
 var commaInNumber = regexp.MustCompile(`-?[0-9]+$`)
 
 func decimalComma(b *syntaxBreak) (string, string) {
-	if b.offset < 2 || b.met < '0' || b.met > '9' || b.raw[b.offset-1] != ',' {
+	if b.offset < 2 || b.found < '0' || b.found > '9' || b.raw[b.offset-1] != ',' {
 		return "", ""
 	}
 	whole := commaInNumber.Find(b.raw[max(0, b.offset-1-maxDigits) : b.offset-1])
@@ -161,7 +161,7 @@ func decimalComma(b *syntaxBreak) (string, string) {
 }
 
 func comma(b *syntaxBreak) (string, string) {
-	if b.met != ',' {
+	if b.found != ',' {
 		return "", ""
 	}
 	switch next := b.next(); {
@@ -178,11 +178,11 @@ func inNumber(b *syntaxBreak) (string, string) {
 	case b.says("in number"):
 		b.offset = b.start
 		return "a number breaks off", "write it whole, as in 5 or 5.2"
-	case b.met == '.' && b.says("start of value"):
+	case b.found == '.' && b.says("start of value"):
 		return "a number begins with a point", "write the 0 before it, as in 0.5"
-	case b.met == '+':
+	case b.found == '+':
 		return "a number begins with +", "leave the + out"
-	case b.met >= '0' && b.met <= '9' && b.offset > 0 && b.raw[b.offset-1] == '0' && b.says("after"):
+	case b.found >= '0' && b.found <= '9' && b.offset > 0 && b.raw[b.offset-1] == '0' && b.says("after"):
 		b.offset--
 		return "a number begins with 0 and goes on", "leave the leading 0 out; put a number that is a name or a date in quotes"
 	}
@@ -220,16 +220,16 @@ func bareWord(b *syntaxBreak) (string, string) {
 
 func strangeSign(b *syntaxBreak) (string, string) {
 	switch {
-	case b.met == '\'':
-		return "met a single quote '", `write double quotes "`
-	case b.met == '/' && b.offset+1 < len(b.raw) && (b.raw[b.offset+1] == '/' || b.raw[b.offset+1] == '*'), b.met == '#':
-		return "met a comment", `JSON has none; put remarks in a member "note"`
-	case b.met > 0x7f && unicode.IsSpace(b.met), b.met == '\u200b', b.met == '\ufeff':
-		return fmt.Sprintf("met a space that is not a plain one (U+%04X)", b.met), "type it again as a plain space"
+	case b.found == '\'':
+		return "found a single quote '", `write double quotes "`
+	case b.found == '/' && b.offset+1 < len(b.raw) && (b.raw[b.offset+1] == '/' || b.raw[b.offset+1] == '*'), b.found == '#':
+		return "found a comment", `JSON has none; put remarks in a member "note"`
+	case b.found > 0x7f && unicode.IsSpace(b.found), b.found == '\u200b', b.found == '\ufeff':
+		return fmt.Sprintf("found a space that is not a plain one (U+%04X)", b.found), "type it again as a plain space"
 	case b.says("missing value"):
 		return "a member has no value", "write its value, or leave the member out"
-	case b.says("name must be a string") && b.met != 0:
-		return fmt.Sprintf("met %s where a member name in quotes should stand", quote(string(b.met))), `write "name": value`
+	case b.says("name must be a string") && b.found != 0:
+		return fmt.Sprintf("found %s where a member name in quotes should stand", quote(string(b.found))), `write "name": value`
 	}
 	return "", ""
 }
@@ -238,10 +238,10 @@ func afterName(b *syntaxBreak) (string, string) {
 	if !b.says("after object name") {
 		return "", ""
 	}
-	if b.met == ',' || b.met == '}' {
+	if b.found == ',' || b.found == '}' {
 		return "a member has no value", "write its value after a colon, or leave the member out"
 	}
-	return fmt.Sprintf("met %s where a colon should stand", quote(string(b.met))), `write "name": value; look for a quote too many or too few before this place`
+	return fmt.Sprintf("found %s where a colon should stand", quote(string(b.found))), `write "name": value; look for a quote too many or too few before this place`
 }
 
 func afterValue(b *syntaxBreak) (string, string) {
@@ -249,16 +249,16 @@ func afterValue(b *syntaxBreak) (string, string) {
 	switch {
 	case !b.says("after object value") && !b.says("after array element"):
 		return "", ""
-	case b.met == '}' || b.met == ']':
-		return fmt.Sprintf("met %c, but %s is not closed yet", b.met, b.open), "close that first; look for a bracket of the wrong kind, or one missing"
-	case strings.ContainsRune(`"{[`, b.met), b.met == ';':
-		return fmt.Sprintf("met %c where a comma should stand", b.met), "put a comma after the value before it"
+	case b.found == '}' || b.found == ']':
+		return fmt.Sprintf("found %c, but %s is not closed yet", b.found, b.open), "close that first; look for a bracket of the wrong kind, or one missing"
+	case strings.ContainsRune(`"{[`, b.found), b.found == ';':
+		return fmt.Sprintf("found %c where a comma should stand", b.found), "put a comma after the value before it"
 	case before == '"':
 		return "a text goes on after its closing quote", `write a quote inside a text as \"`
-	case before >= '0' && before <= '9' && strings.ContainsRune("-/.:", b.met):
+	case before >= '0' && before <= '9' && strings.ContainsRune("-/.:", b.found):
 		return "a number goes on in a way that numbers do not", "put a date, a time or a name in quotes"
-	case before >= '0' && before <= '9' && (unicode.IsLetter(b.met) || strings.ContainsRune("%°", b.met)):
-		return fmt.Sprintf("met %s after a number", quote(string(b.met))), "write the number alone; its unit stands in the name of the member"
+	case before >= '0' && before <= '9' && (unicode.IsLetter(b.found) || strings.ContainsRune("%°", b.found)):
+		return fmt.Sprintf("found %s after a number", quote(string(b.found))), "write the number alone; its unit stands in the name of the member"
 	}
-	return fmt.Sprintf("met %s where a comma should stand", quote(string(b.met))), "look for a comma or a quote too many or too few just before this place"
+	return fmt.Sprintf("found %s where a comma should stand", quote(string(b.found))), "look for a comma or a quote too many or too few just before this place"
 }

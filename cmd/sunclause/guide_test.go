@@ -20,7 +20,7 @@ func TestGuides(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for _, name := range []string{"writing-rules.md", "comparing.md", "first-job.md"} {
+	for _, name := range []string{"writing-rules.md", "comparing.md", "first-job.md", "sheets.md"} {
 		t.Run(name, func(t *testing.T) {
 			raw, err := os.ReadFile(filepath.Join(repo, "docs", name))
 			if err != nil {
@@ -33,9 +33,14 @@ func TestGuides(t *testing.T) {
 			t.Chdir(t.TempDir())
 			writeGuideFile(t, "job.json", string(job))
 			for _, m := range fenced.FindAllStringSubmatch(string(raw), -1) {
-				if m[1] == "console" {
+				switch m[1] {
+				case "console":
 					console(t, m[3])
-				} else {
+				case "csv": // what a command before has written
+					if got, err := os.ReadFile(m[2]); err != nil || !strings.HasPrefix(strings.ReplaceAll(string(got), "\r\n", "\n"), m[3]) {
+						t.Errorf("%s does not begin with\n%s: %v", m[2], m[3], err)
+					}
+				default:
 					writeGuideFile(t, m[2], m[3])
 				}
 			}

@@ -1,7 +1,9 @@
 package report_test
 
 import (
+	"bytes"
 	"context"
+	"fmt"
 	"os"
 	"os/exec"
 	"path/filepath"
@@ -10,7 +12,10 @@ import (
 	"testing"
 	"time"
 
+	"github.com/chromedp/cdproto/emulation"
 	"github.com/chromedp/chromedp"
+
+	"sunclause/engine/report/sheets"
 )
 
 // browsers are the names under which Chromium is installed.
@@ -72,7 +77,7 @@ const lookAtDrawings = `(() => {
 func TestInBrowser(t *testing.T) {
 	ctx := browser(t)
 	files, _ := filepath.Glob("../../testdata/*/installation.json")
-	pages := map[string][]byte{"very long ids": pageOf(t, longIDs(t))}
+	pages := map[string][]byte{"very long ids": pageOf(t, longIDs(t)), "backup": pageOf(t, withBackup(t))}
 	for _, name := range files {
 		pages[filepath.Base(filepath.Dir(name))] = htmlOf(t, name)
 	}
@@ -92,6 +97,82 @@ func TestInBrowser(t *testing.T) {
 			for _, w := range wrong {
 				t.Errorf("%s, %d wide: %s", name, width, w)
 			}
+		}
+	}
+}
+
+// paper are the widths that A4 and Letter leave between their margins, in CSS
+// pixels.
+var paper = map[string]int64{"A4": 688, "Letter": 710}
+
+// TestOnPaper lays the reports out as they are printed: nothing is wider than the
+// sheet, no drawing is longer than one, and what only serves a screen is gone.
+func TestOnPaper(t *testing.T) {
+	ctx := browser(t)
+	const sheet = 960 // of both, between the margins, with a caption of three lines
+	long := fmt.Sprintf(`[...document.querySelectorAll("figure svg")].filter(f => f.getBoundingClientRect().height > %d).map(f => f.getAttribute("aria-label") + " is longer than a sheet")`, sheet)
+	screen := `[...document.querySelectorAll("nav, #document, summary")].filter(e => e.getClientRects().length > 0).map(e => e.tagName + " is printed")`
+	for _, name := range []string{"gb-island-cottage-faulty", "gb-warehouse"} {
+		page := filepath.Join(t.TempDir(), "report.html")
+		if err := os.WriteFile(page, htmlOf(t, "../../testdata/"+name+"/installation.json"), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		for format, width := range paper {
+			if err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 1000), chromedp.Navigate("file://"+page)); err != nil {
+				t.Fatal(err)
+			}
+			if _, err := chromedp.Call(ctx, emulation.SetEmulatedMedia, emulation.SetEmulatedMediaParams{Media: "print"}); err != nil {
+				t.Fatal(err)
+			}
+			for _, look := range []string{lookAtDrawings, long, screen} {
+				wrong, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](look))
+				if err != nil {
+					t.Fatal(err)
+				}
+				for _, w := range wrong {
+					t.Errorf("%s on %s: %s", name, format, w)
+				}
+			}
+		}
+	}
+}
+
+// lookAtLabels finds labels whose words reach beyond them without a word about it,
+// or that are not of their true size; a CSS millimetre is 96/25.4 pixels.
+const lookAtLabels = `[...document.querySelectorAll("figure")].flatMap(f => {
+	const label = f.querySelector(".label"), caption = f.querySelector("figcaption").textContent, wrong = [];
+	const [, width, height] = caption.match(/, ([0-9.]+) × ([0-9.]+) mm/);
+	const box = label.getBoundingClientRect(), words = label.querySelector("bdi").getBoundingClientRect();
+	if (Math.abs(box.width - width*96/25.4) > 1 || Math.abs(box.height - height*96/25.4) > 1) wrong.push(caption + ": is not of that size");
+	const beyond = words.left < box.left || words.right > box.right || words.top < box.top || words.bottom > box.bottom;
+	if (beyond && !caption.includes("no room")) wrong.push(caption + ": the words reach beyond it");
+	return wrong;
+})`
+
+// TestLabelsInBrowser looks at the labels of each example at true size.
+func TestLabelsInBrowser(t *testing.T) {
+	ctx := browser(t)
+	for _, name := range []string{"gb-island-cottage", "gb-battery", "gb-warehouse"} {
+		page := filepath.Join(t.TempDir(), "labels.html")
+		var text bytes.Buffer
+		if err := sheets.Stickers(&text, result(t, name)); err != nil {
+			t.Fatal(err)
+		}
+		if strings.Contains(text.String(), "have no room") {
+			t.Errorf("%s: an example of ours has labels too small for their words", name)
+		}
+		if err := os.WriteFile(page, text.Bytes(), 0o644); err != nil {
+			t.Fatal(err)
+		}
+		if err := chromedp.Do(ctx, chromedp.Navigate("file://"+page)); err != nil {
+			t.Fatal(err)
+		}
+		wrong, err := chromedp.Run(ctx, chromedp.Evaluate[[]string](lookAtLabels))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, w := range wrong {
+			t.Errorf("%s: %s", name, w)
 		}
 	}
 }

@@ -23,16 +23,40 @@ const (
 	diagramLeft = 28.0
 )
 
-// circuitDrawing is the circuit diagram from the strings to the supply, one
-// line for both conductors. Runs that stay live in daylight with every isolator
-// open stand out.
-func circuitDrawing(r *engine.Result) []Drawing {
-	d := layout(r)
-	if len(d.wires) == 0 {
-		return nil
+// circuitDrawings are the circuit diagrams of the two sides of the inverters, one
+// line for all conductors.
+func circuitDrawings(r *engine.Result) []Drawing {
+	in := &r.Document.Installation
+	c, kinds := circuit.Of(in), kindsOf(in)
+	all := directDrawings(r, c, kinds)
+	if d := newDiagram(alternatingCurrent(r, c), kinds); len(d.wires) > 0 {
+		words := "From the inverters to the public supply. Red: something is not met or not shown of that part or run."
+		all = append(all, Drawing{Name: "circuit-ac", Title: "Circuit diagram, AC side", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the inverters to the public supply")})
 	}
+	return all
+}
+
+// directDrawings are the diagrams from the strings and batteries to the
+// inverters. Runs that stay live in daylight with every isolator open stand out.
+func directDrawings(r *engine.Result, c *circuit.Circuit, kinds map[string]string) (all []Drawing) {
 	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open. Red: something is not met or not shown of that part or run."
-	return []Drawing{{Name: "circuit", Title: "Circuit diagram", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the public supply")}}
+	groups := directCurrent(r, c)
+	for _, ways := range groups {
+		d := newDiagram(ways, kinds)
+		for _, w := range ways {
+			d.moveTo(w.end(), d.lastColumn())
+		}
+		if len(d.wires) == 0 {
+			continue
+		}
+		name, title := "circuit-dc", "Circuit diagram, DC side"
+		if end := ways[0].end(); len(groups) > 1 {
+			name, title = name+"-"+end, strings.TrimSpace(title+" "+end)
+		}
+		all = append(all, Drawing{Name: name, Title: title, Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the inverter")})
+		words = ""
+	}
+	return all
 }
 
 // circuitSketch draws a diagram.
@@ -201,7 +225,7 @@ func (s *circuitSketch) surges() {
 	for _, spd := range s.r.Document.Installation.SPDs {
 		at := spd.ConnectedAt.Value
 		p := s.parts[circuit.Part(at)]
-		if p == nil || s.parts[s.r.Document.Installation.Earthing.MainTerminal.ID.Value] != nil {
+		if p == nil || s.beyond(p, at) || s.parts[s.r.Document.Installation.Earthing.MainTerminal.ID.Value] != nil {
 			continue
 		}
 		x, y, side, anchor := s.left(p)+partWidth+12, s.y(at), 8.0, "start"
@@ -216,4 +240,11 @@ func (s *circuitSketch) surges() {
 		s.path("symbol", "M0 0V8 M-4 8H4V20H-4Z M-4 20L4 8 M0 20V25 M-6 25H6 M-4 27.5H4 M-2 30H2", x, y)
 		s.text(s.classOf("small", spd.ID.Value), x+side, y+18, anchor, spd.ID.Value, 8)
 	}
+}
+
+// beyond reports whether a terminal of an inverter lies on the side of it that
+// is not drawn.
+func (s *circuitSketch) beyond(p *diagramPart, terminal string) bool {
+	_, alternating := s.lanes[p.id+".ac"]
+	return p.kind == "inverter" && alternating != strings.HasSuffix(terminal, ".ac")
 }

@@ -2,16 +2,16 @@ package report
 
 import (
 	"slices"
-	"sort"
 	"strings"
 
 	"sunclause/engine"
+	"sunclause/facts"
 	"sunclause/facts/circuit"
 	"sunclause/schema"
 )
 
-// diagram is a circuit diagram before it is drawn: parts in columns from the
-// strings to the supply, and the wires between them.
+// diagram is a circuit diagram before it is drawn: parts in columns, in the
+// direction of the power, and the wires between them.
 type diagram struct {
 	parts   map[string]*diagramPart
 	order   []string // ids of the parts as they come up
@@ -64,30 +64,79 @@ func kindsOf(in *schema.Installation) map[string]string {
 	return kinds
 }
 
-// layout lays an installation out: each string has a lane of its own, and what
-// strings are joined in runs in the middle of them.
-func layout(r *engine.Result) *diagram {
-	in := &r.Document.Installation
-	c, kinds := circuit.Of(in), kindsOf(in)
-	d := &diagram{parts: map[string]*diagramPart{}, lanes: map[string]float64{}, seen: map[[2]string]bool{}}
-	dc := waysOf(c, startsOf(r))
-	d.place(dc, kinds, 0)
-	var starts []string
-	width := d.lastColumn()
-	for _, inv := range in.Inverters {
-		d.moveTo(inv.ID.Value, width)
-		starts = append(starts, inv.ID.Value+".ac")
-		d.lanes[inv.ID.Value+".ac"] = d.middle(inv.ID.Value)
+// way is the way of the power from a terminal on.
+type way struct {
+	start string
+	steps []circuit.Step
+}
+
+// end is the part that a way leads to; "" when it leads nowhere.
+func (w way) end() string {
+	if len(w.steps) == 0 {
+		return ""
 	}
-	d.place(waysOf(c, starts), kinds, width)
+	return circuit.Part(w.steps[len(w.steps)-1].To)
+}
+
+func waysOf(c *circuit.Circuit, starts []string) []way {
+	ways := make([]way, len(starts))
+	for i, s := range starts {
+		ways[i] = way{s, c.Steps(s)}
+	}
+	return ways
+}
+
+// newDiagram lays out some ways: each has a lane of its own where it starts, and
+// what they are joined in runs in the middle of them.
+func newDiagram(ways []way, kinds map[string]string) *diagram {
+	d := &diagram{parts: map[string]*diagramPart{}, lanes: map[string]float64{}, seen: map[[2]string]bool{}}
+	d.place(ways, kinds)
 	return d
+}
+
+// mostLanes is how many ways one drawing shows; with more, each inverter has a
+// drawing of its own, so that none is longer than a sheet of paper.
+const mostLanes = 16
+
+// directCurrent lists the ways from the strings and batteries to the inverters,
+// as they are drawn together.
+func directCurrent(r *engine.Result, c *circuit.Circuit) [][]way {
+	all := waysOf(c, startsOf(r))
+	if len(all) <= mostLanes {
+		return [][]way{all}
+	}
+	var groups [][]way
+	index := map[string]int{}
+	for _, w := range all {
+		i, seen := index[w.end()]
+		if !seen {
+			i = len(groups)
+			index[w.end()] = i
+			groups = append(groups, nil)
+		}
+		groups[i] = append(groups[i], w)
+	}
+	return groups
+}
+
+// alternatingCurrent lists the ways from the inverters to the public supply, by
+// their outputs for the mains and for backup.
+func alternatingCurrent(r *engine.Result, c *circuit.Circuit) []way {
+	var starts []string
+	for _, inv := range r.Document.Installation.Inverters {
+		starts = append(starts, inv.ID.Value+".ac")
+		if backup := inv.ID.Value + ".backup"; len(c.Steps(backup)) > 0 {
+			starts = append(starts, backup)
+		}
+	}
+	return waysOf(c, starts)
 }
 
 // startsOf are the strings in the order of the inputs they feed, then the
 // batteries.
 func startsOf(r *engine.Result) []string {
 	all := slices.Clone(r.Facts.Strings)
-	sort.SliceStable(all, func(a, b int) bool { return natural(all[a].Mppt.Value(), all[b].Mppt.Value()) })
+	slices.SortStableFunc(all, func(a, b facts.String) int { return naturally(a.Mppt.Value(), b.Mppt.Value()) })
 	var starts []string
 	for i := range all {
 		starts = append(starts, all[i].ID)
@@ -98,37 +147,24 @@ func startsOf(r *engine.Result) []string {
 	return starts
 }
 
-// natural orders names so that INV1.9 stands before INV1.10.
-func natural(a, b string) bool {
+// naturally compares names so that INV1.9 stands before INV1.10.
+func naturally(a, b string) int {
 	if len(a) != len(b) && strings.TrimRight(a, "0123456789") == strings.TrimRight(b, "0123456789") {
-		return len(a) < len(b)
+		return len(a) - len(b)
 	}
-	return a < b
-}
-
-func waysOf(c *circuit.Circuit, starts []string) map[string][]circuit.Step {
-	ways := map[string][]circuit.Step{"": nil}
-	for _, s := range starts {
-		ways[s] = c.Steps(s)
-	}
-	return ways
+	return strings.Compare(a, b)
 }
 
 // place puts the parts of some ways into columns and their terminals into lanes.
-func (d *diagram) place(ways map[string][]circuit.Step, kinds map[string]string, from int) {
-	var starts []string
-	for s := range ways {
-		if s != "" {
-			starts = append(starts, s)
-		}
+func (d *diagram) place(ways []way, kinds map[string]string) {
+	for i, w := range ways {
+		d.lanes[w.start] = float64(i)
 	}
-	sort.Slice(starts, func(a, b int) bool { return natural(starts[a], starts[b]) })
-	d.firstLanes(starts)
-	d.meanLanes(starts, ways)
-	for _, s := range starts {
-		column := from
-		d.enter(s, kinds, column)
-		for _, step := range ways[s] {
+	d.meanLanes(ways)
+	for _, w := range ways {
+		column := 0
+		d.enter(w.start, kinds, column)
+		for _, step := range w.steps {
 			a, b := circuit.Part(step.From), circuit.Part(step.To)
 			if a != b {
 				column = max(column+1, d.columnOf(b))
@@ -140,27 +176,13 @@ func (d *diagram) place(ways map[string][]circuit.Step, kinds map[string]string,
 	}
 }
 
-// firstLanes gives every start that has none yet a lane below the others.
-func (d *diagram) firstLanes(starts []string) {
-	next := 0.0
-	for _, lane := range d.lanes {
-		next = max(next, lane+1)
-	}
-	for _, s := range starts {
-		if _, has := d.lanes[s]; !has {
-			d.lanes[s] = next
-			next++
-		}
-	}
-}
-
-// meanLanes puts every terminal in the middle of the lanes of the starts that
-// lead over it.
-func (d *diagram) meanLanes(starts []string, ways map[string][]circuit.Step) {
+// meanLanes puts every terminal in the middle of the lanes of the ways that lead
+// over it.
+func (d *diagram) meanLanes(ways []way) {
 	over := map[string][]float64{}
-	for _, s := range starts {
-		for _, step := range ways[s] {
-			over[step.To] = append(over[step.To], d.lanes[s])
+	for _, w := range ways {
+		for _, step := range w.steps {
+			over[step.To] = append(over[step.To], d.lanes[w.start])
 		}
 	}
 	for terminal, lanes := range over {
@@ -218,13 +240,4 @@ func (d *diagram) moveTo(id string, column int) {
 	if p := d.parts[id]; p != nil {
 		p.column = column
 	}
-}
-
-// middle is the lane in the middle of a part.
-func (d *diagram) middle(id string) float64 {
-	p := d.parts[id]
-	if p == nil || len(p.lanes) == 0 {
-		return 0
-	}
-	return (slices.Min(p.lanes) + slices.Max(p.lanes)) / 2
 }

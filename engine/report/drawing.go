@@ -19,7 +19,7 @@ type Drawing struct {
 // Drawings are the pictures of an installation, in reading order. What the
 // document does not state is left out of them.
 func Drawings(r *engine.Result) []Drawing {
-	return slices.Concat(circuitDrawing(r), earthingDrawing(r), labelDrawing(r), roofDrawings(r), voltageDrawings(r))
+	return slices.Concat(circuitDrawings(r), earthingDrawing(r), labelDrawing(r), roofDrawings(r), voltageDrawings(r))
 }
 
 // Alone is a drawing as a file of its own, with its colours in it.

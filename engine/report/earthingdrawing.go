@@ -65,24 +65,25 @@ func (e earthing) layout(in *schema.Installation) *diagram {
 	for _, s := range e.toward {
 		inner[s.To] = true
 	}
-	ways := map[string][]circuit.Step{}
+	var ways []way
 	deepest := 0
 	for _, id := range e.order {
 		if inner[id] {
 			continue
 		}
+		w := way{start: id}
 		for at := id; at != e.main; at = e.toward[at].To {
-			ways[id] = append(ways[id], e.toward[at])
+			w.steps = append(w.steps, e.toward[at])
 		}
-		deepest = max(deepest, len(ways[id]))
+		ways = append(ways, w)
+		deepest = max(deepest, len(w.steps))
 	}
 	kinds := kindsOf(in)
 	for _, f := range in.Earthing.Frames {
 		kinds[f.ID.Value] = "frame"
 	}
 	kinds[e.main] = "main_terminal"
-	d := &diagram{parts: map[string]*diagramPart{}, lanes: map[string]float64{}, seen: map[[2]string]bool{}}
-	d.place(ways, kinds, 0)
+	d := newDiagram(ways, kinds)
 	d.moveTo(e.main, deepest)
 	return d
 }

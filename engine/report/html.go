@@ -21,8 +21,14 @@ var htmlFiles embed.FS
 // htmlTemplate escapes whatever comes from a document or a rule set. It is read
 // when a page is asked for, and not at every start.
 var htmlTemplate = sync.OnceValue(func() *template.Template {
-	return template.Must(template.New("html.tmpl").ParseFS(htmlFiles, "html.tmpl"))
+	return template.Must(template.New("html.tmpl").Funcs(template.FuncMap{"soft": soft}).ParseFS(htmlFiles, "html.tmpl"))
 })
+
+// soft lets a browser break names such as emergency_shutdown where their words
+// meet, and not in the middle of one.
+func soft(words string) template.HTML {
+	return template.HTML(strings.ReplaceAll(template.HTMLEscapeString(words), "_", "_<wbr/>"))
+}
 
 // HTML writes the report as one file that needs nothing else: no script, no
 // picture, no font from elsewhere. It prints on A4 and Letter.
@@ -78,16 +84,12 @@ type htmlReport struct {
 	Notes, Cautions    []string
 }
 
-// htmlFirst is one thing to put right first, and where.
-type htmlFirst struct {
-	Part, Anchor, Title, Remedy string
-}
-
-// htmlPart is what needs a look at one part.
+// htmlPart is what needs a look at one part, and where all is asked for, what is
+// met there.
 type htmlPart struct {
-	Name, Anchor string
-	Line         int
-	Findings     []htmlRow
+	Name, Anchor  string
+	Line          int
+	Findings, Met []htmlRow
 }
 
 // htmlMet is a requirement that is met wherever it applies, shown for the part
@@ -125,48 +127,17 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	if c := r.RuleSet.Changes; len(c) > 0 {
 		page.Changes = changesOf(c)
 	}
-	o.All = false
 	lines := map[int]bool{}
 	page.Unstated = AllUnstated(r)
 	for i, part := range byPart(r, o) {
-		page.Parts = append(page.Parts, htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines))
+		if p := htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines); len(p.Findings)+len(p.Met) > 0 {
+			page.Parts = append(page.Parts, p)
+		}
 	}
 	page.first(r, o)
 	page.Met, page.Idle = metOf(r)
 	page.Excerpts = excerpts(r.Document.Raw, lines)
 	return page
-}
-
-// mostFirst is how many things stand under what to put right first, and how many
-// of one part: the papers of a job shall not hide what is wrong on the roof.
-const (
-	mostFirst     = 8
-	mostOfOnePart = 2
-)
-
-// first lists what makes the check fail, worst first: one line a requirement
-// and part, in the order of the parts.
-func (p *htmlReport) first(r *engine.Result, o Options) {
-	anchors := map[string]htmlPart{}
-	for _, part := range p.Parts {
-		anchors[part.Name] = part
-	}
-	var counting []engine.Judgment
-	for _, j := range r.Judgments {
-		if j.Counts(o.Strict) && !waits(r, j) {
-			counting = append(counting, j)
-		}
-	}
-	perPart := map[string]int{}
-	sort.SliceStable(counting, func(a, b int) bool { return badness(counting[a], o) < badness(counting[b], o) })
-	for _, j := range counting {
-		if perPart[j.Subject.ID]++; len(p.First) == mostFirst || perPart[j.Subject.ID] > mostOfOnePart {
-			p.Rest++
-			continue
-		}
-		part := anchors[upperFirst(j.Subject.Name)]
-		p.First = append(p.First, htmlFirst{part.Name, part.Anchor, j.Requirement.Title, whatToDo(j)})
-	}
 }
 
 // whatToDo is the remedy, or for what is not shown the members to state.
@@ -179,20 +150,24 @@ func whatToDo(j engine.Judgment) string {
 
 func htmlPartOf(r *engine.Result, part partOf, anchor string, lines map[int]bool) htmlPart {
 	p := htmlPart{Name: upperFirst(part.subject.Name), Anchor: anchor, Line: r.Document.Position(part.subject.At).Line}
-	lines[p.Line] = true
 	for _, j := range part.judgments {
-		row := htmlRowOf(r, j)
-		row.Linked = true
-		p.Findings = append(p.Findings, row)
-		for _, l := range row.Lines {
-			lines[l] = true
+		switch {
+		case j.Outcome == engine.Met:
+			p.Met = append(p.Met, htmlRowOf(r, j)) // without working, which would be a hundred megabytes for a large roof
+		case isFinding(j):
+			row := htmlRowOf(r, j)
+			row.Linked, row.Working = true, workingOf(r, j)
+			p.Findings = append(p.Findings, row)
+			for _, l := range append(row.Lines, p.Line) {
+				lines[l] = true
+			}
 		}
 	}
 	return p
 }
 
-// metOf lists the requirements that are met wherever they apply, in the order of
-// the rooms, and counts those that apply nowhere.
+// metOf lists the requirements that are met wherever they apply, by room, and
+// counts those that apply nowhere.
 func metOf(r *engine.Result) (all []htmlMet, idle int) {
 	least, parts, found := map[string]engine.Judgment{}, map[string]int{}, map[string]bool{}
 	for _, j := range r.Judgments {
@@ -207,15 +182,16 @@ func metOf(r *engine.Result) (all []htmlMet, idle int) {
 			found[id] = true
 		}
 	}
-	for _, q := range r.RuleSet.Requirements {
+	for _, q := range slices.SortedStableFunc(slices.Values(r.RuleSet.Requirements), byRoom) {
 		switch j, met := least[q.ID]; {
 		case met && !found[q.ID]:
-			all = append(all, htmlMet{q.Room, upperFirst(j.Subject.Name), parts[q.ID], htmlRowOf(r, j)})
+			row := htmlRowOf(r, j)
+			row.Working = workingOf(r, j)
+			all = append(all, htmlMet{roomWords(q.Room), upperFirst(j.Subject.Name), parts[q.ID], row})
 		case !met && !found[q.ID]:
 			idle++
 		}
 	}
-	sort.SliceStable(all, func(a, b int) bool { return all[a].Room < all[b].Room })
 	return all, idle
 }
 
@@ -254,7 +230,6 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 		row.Changes = append(row.Changes, sayChange(c))
 	}
 	row.Lines = linesOf(r, j)
-	row.Working = workingOf(r, j)
 	return row
 }
 

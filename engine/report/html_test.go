@@ -5,10 +5,12 @@ import (
 	"encoding/xml"
 	"errors"
 	"fmt"
+	"html/template"
 	"io"
 	"math"
 	"os"
 	"regexp"
+	"slices"
 	"strconv"
 	"strings"
 	"sync"
@@ -82,6 +84,37 @@ func TestHTMLLinks(t *testing.T) {
 	}
 	if links < 10 {
 		t.Errorf("only %d links", links)
+	}
+}
+
+// TestHTMLPutsRightFirst holds that what does harm is told before what is only
+// not written down, each room once before any room twice.
+func TestHTMLPutsRightFirst(t *testing.T) {
+	page := string(htmlOf(t, faulty))
+	_, list, _ := strings.Cut(page, `<ol class="first">`)
+	list, _, _ = strings.Cut(list, "</ol>")
+	rooms := map[string]string{}
+	for _, q := range result(t, "gb-island-cottage-faulty").RuleSet.Requirements {
+		rooms[template.HTMLEscapeString(q.Title)] = q.Room
+	}
+	var got []string
+	for _, m := range regexp.MustCompile(`</a>: (.*?)(?: <small>and at \d+ more</small>)?<br/>`).FindAllStringSubmatch(list, -1) {
+		got = append(got, rooms[m[1]])
+	}
+	want := []string{"pvstring", "isolator", "roof", "cable", "accircuit", "earthing", "storage", "surge"}
+	if !slices.Equal(got, want) {
+		t.Errorf("put right first: %v, want %v", got, want)
+	}
+}
+
+// TestHTMLAll holds that where all is asked for, each requirement that is met
+// stands at the part that meets it, beside what is found there.
+func TestHTMLAll(t *testing.T) {
+	r := result(t, "gb-battery")
+	page := written(t, "html", report.Options{All: true}, r)
+	rows := strings.Count(string(page), `<tr class="met">`+"\n"+`<td class="outcome">`)
+	if want := report.Count(r).Met; rows != want || rows == 0 {
+		t.Errorf("%d rows of what is met, want %d", rows, want)
 	}
 }
 

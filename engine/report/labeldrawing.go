@@ -1,7 +1,10 @@
 package report
 
 import (
+	"fmt"
 	"html/template"
+	"slices"
+	"strconv"
 
 	"sunclause/engine"
 	"sunclause/schema"
@@ -17,7 +20,7 @@ const (
 // labelDrawing is a map of the labels along the runs of the PV side: each run
 // drawn out straight, its labels, and where the way turns or passes a wall.
 func labelDrawing(r *engine.Result) []Drawing {
-	m := &labelSketch{r: r, longest: 0}
+	m := &labelSketch{r: r}
 	for i := range r.Document.Installation.Cables {
 		run := &r.Document.Installation.Cables[i]
 		if length := r.Facts.Runs[i].LengthM; length.Known() && (run.Service.Is("pv_string") || run.Service.Is("pv_array")) {
@@ -28,8 +31,27 @@ func labelDrawing(r *engine.Result) []Drawing {
 	if len(m.runs) == 0 || m.longest == 0 {
 		return nil
 	}
+	return m.sheets()
+}
+
+// mostRuns is how many runs one drawing shows, so that none is longer than a
+// sheet of paper.
+const mostRuns = 24
+
+// sheets draws the runs, so many on a drawing, all to one scale.
+func (m *labelSketch) sheets() []Drawing {
 	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
-	return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw()}}
+	if len(m.runs) <= mostRuns {
+		return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw(m.runs)}}
+	}
+	var all []Drawing
+	for runs := range slices.Chunk(m.runs, mostRuns) {
+		n := strconv.Itoa(len(all) + 1)
+		title := fmt.Sprintf("Labels along the cables, %s to %s", runs[0].ID.Value, runs[len(runs)-1].ID.Value)
+		all = append(all, Drawing{Name: "labels-" + n, Title: title, Words: words, SVG: m.draw(runs)})
+		words = ""
+	}
+	return all
 }
 
 // mappedRun is a run with the places of its labels.
@@ -61,12 +83,13 @@ func labelsAlong(in *schema.Installation, run string) []float64 {
 
 func (m *labelSketch) x(metres float64) float64 { return mapLeft + metres/m.longest*mapLength }
 
-func (m *labelSketch) draw() template.HTML {
-	m.width, m.height = mapLeft+mapLength+190, float64(len(m.runs))*mapRow+20
-	for i, run := range m.runs {
-		m.run(run, 20+float64(i)*mapRow)
+func (m *labelSketch) draw(runs []mappedRun) template.HTML {
+	sheet := *m
+	sheet.svg = svg{width: mapLeft + mapLength + 190, height: float64(len(runs))*mapRow + 20}
+	for i, run := range runs {
+		sheet.run(run, 20+float64(i)*mapRow)
 	}
-	return m.done("labels", "Labels along the runs of cable")
+	return sheet.done("labels", "Labels along the runs of cable")
 }
 
 func (m *labelSketch) run(run mappedRun, y float64) {

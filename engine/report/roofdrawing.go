@@ -29,7 +29,7 @@ func roofDrawings(r *engine.Result) []Drawing {
 		if len(p.Modules) == 0 || !p.EavesLengthMm.Stated() || !p.SlopeLengthMm.Stated() {
 			continue
 		}
-		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps. Crosses: fixings."
+		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps, and green where the maker allows them. Crosses: fixings. Figures in mm."
 		svg, pins := drawPlane(r, p)
 		if len(pins) > 0 {
 			words += " Not met or not shown: " + strings.Join(pins, "; ") + "."
@@ -85,6 +85,7 @@ func drawPlane(r *engine.Result, p *schema.Plane) (svg template.HTML, pins []str
 	s.fixings()
 	s.edges()
 	s.distances()
+	s.clearances()
 	return s.done("plan", "Plan of roof plane "+p.ID.Value), s.pins
 }
 
@@ -194,10 +195,14 @@ func (s *planSketch) placed() {
 	}
 }
 
+// legible is the scale from which on there is room for what is drawn at single
+// modules; a roof of hundreds of them has none.
+const legible = 0.03
+
 // zones draws where the maker allows clamps on a module's long sides.
 func (s *planSketch) zones(m schema.PlacedModule, b box) {
-	if s.scale < 0.03 {
-		return // a roof of hundreds of modules has no room for them
+	if s.scale < legible {
+		return
 	}
 	upright := !m.Orientation.Is("landscape")
 	for _, z := range s.sheetOf(m).ClampZones {
@@ -305,36 +310,3 @@ func (s *planSketch) edges() {
 }
 
 func metres(mm float64) string { return working.Plain(math.Round(mm/10)/100) + " m" }
-
-// distances draws how far the modules stay from each side of the plane.
-func (s *planSketch) distances() {
-	if len(s.modules) == 0 {
-		return
-	}
-	left, right, low, high := math.Inf(1), math.Inf(-1), math.Inf(1), math.Inf(-1)
-	for _, b := range s.modules {
-		left, right = math.Min(left, b.x), math.Max(right, b.x+b.w)
-		low, high = math.Min(low, b.y), math.Max(high, b.y+b.h)
-	}
-	length, slope := s.plane.EavesLengthMm.Value, s.plane.SlopeLengthMm.Value
-	below, beside := s.y(0)+14, s.x(0)-12
-	s.measure(s.x(0), below, s.x(left), below, left)
-	s.measure(s.x(right), below, s.x(length), below, length-right)
-	s.measure(beside, s.y(0), beside, s.y(low), low)
-	s.measure(beside, s.y(high), beside, s.y(slope), slope-high)
-}
-
-// measure draws one distance with its figure in mm.
-func (s *planSketch) measure(x1, y1, x2, y2, mm float64) {
-	s.line("measure", x1, y1, x2, y2)
-	words := fmt.Sprintf("%.0f", mm)
-	if x1 == x2 {
-		s.line("measure", x1-3, y1, x1+3, y1)
-		s.line("measure", x2-3, y2, x2+3, y2)
-		s.add(`<g transform="translate(%s %s) rotate(-90)"><text class="small" text-anchor="middle">%s</text></g>`, num(x1-4), num((y1+y2)/2), words)
-		return
-	}
-	s.line("measure", x1, y1-3, x1, y1+3)
-	s.line("measure", x2, y2-3, x2, y2+3)
-	s.text("small", (x1+x2)/2, y1+13, "middle", words, 0)
-}

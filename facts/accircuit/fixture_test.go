@@ -98,7 +98,7 @@ func one(t facttest.T, doc object, l laid) accircuit.Circuit {
 // rules are figures as a rule set gives them.
 func rules() book.Book {
 	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
-	for name, v := range map[string]float64{"voltage_factor_min": 0.95, "overload_factor": 1.45, "additional_depth_min_mm": 50} {
+	for name, v := range map[string]float64{"voltage_factor_min": 0.95, "overload_factor": 1.45, "concealed_depth_min_mm": 50} {
 		b.Parameters[name] = book.Parameter{Name: name, Number: v}
 	}
 	table := func(name string, rows ...map[string]any) {
@@ -111,8 +111,10 @@ func rules() book.Book {
 	table("disconnection_times", object{"circuit": "TN final", "to_120_v": 0.8, "to_230_v": 0.4, "to_400_v": 0.2, "above_400_v": 0.1},
 		object{"circuit": "TT final", "to_230_v": 0.2, "to_400_v": 0.07}, object{"circuit": "TN other", "to_230_v": 5.0}, object{"circuit": "TT other", "to_230_v": 1.0})
 	table("zs_limits", object{"device": "gG20", "within_0_4_s": 1.68, "within_5_s": 2.8}, object{"device": "BS 88-3 80", "within_5_s": 0.51})
-	table("short_circuit_k", object{"conductor": "copper pvc core", "k": 115.0}, object{"conductor": "copper xlpe separate", "k": 176.0},
-		object{"conductor": "steel xlpe armour", "k": 46.0})
+	table("conductor_withstand", object{"conductor": "copper", "kind": "solar_single_core", "insulation": "crosslinked_polyolefin", "k": 126.3},
+		object{"conductor": "copper", "kind": "any", "insulation": "pvc", "k": 115.0}, object{"conductor": "copper", "kind": "any", "insulation": "xlpe", "k": 143.0})
+	table("protective_withstand", object{"by": "core", "metal": "copper", "insulation": "pvc", "k": 115.0}, object{"by": "core", "metal": "copper", "insulation": "xlpe", "k": 143.0},
+		object{"by": "separate", "metal": "copper", "insulation": "xlpe", "k": 176.0}, object{"by": "armour", "metal": "steel", "insulation": "xlpe", "k": 46.0})
 	return b
 }
 

@@ -123,7 +123,7 @@ func bareStretch(s schema.Segment) working.Flag {
 
 // shallow tells whether a bare stretch lies less deep than the book asks.
 func (m *mains) shallow(l *link, r Residual) working.Flag {
-	least := m.book.Number("additional_depth_min_mm", "d_min")
+	least := m.book.Number("concealed_depth_min_mm", "d_min")
 	switch {
 	case r.ConcealedBare.Known() && !r.ConcealedBare.Value():
 		return r.ConcealedBare

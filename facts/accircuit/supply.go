@@ -7,22 +7,21 @@ import (
 
 // Supply holds the facts of the public supply.
 type Supply struct {
-	SupplyForm       working.Text   `json:"supply_form" words:"form of the supply: single_phase, three_phase, …"`
-	SupplyEarthing   working.Text   `json:"supply_earthing" words:"system earthing at the origin: TN-S, TN-C-S, TT, …"`
-	SupplyPhases     working.Number `json:"supply_phases" words:"phases that reach the premises"`
-	SupplyU0V        working.Number `json:"supply_u0_v" words:"nominal voltage between line and neutral"`
-	SupplyMeasuredV  working.Number `json:"supply_voltage_measured_v" words:"voltage between line and neutral measured without generation"`
-	ZeOhm            working.Number `json:"ze_ohm" words:"external earth fault loop impedance, Ze"`
-	ZeReadOhm        working.Number `json:"ze_read_ohm" words:"external earth fault loop impedance as last read at the origin"`
-	ZeMaxOhm         working.Number `json:"ze_max_ohm" words:"greatest external loop impedance that distributors declare for the system earthing"`
-	ZeKnownBy        working.Text   `json:"ze_known_by" words:"how Ze and the fault current are known"`
-	SupplyFaultKa    working.Number `json:"supply_fault_ka" words:"prospective fault current at the origin"`
-	SupplyDeviceA    working.Number `json:"supply_device_a" words:"rated current of the distributor's fuse or circuit-breaker"`
-	GenerationL1A    working.Number `json:"generation_l1_a" words:"current of all generators in L1, those that were there before included"`
-	GenerationL2A    working.Number `json:"generation_l2_a" words:"the same in L2"`
-	GenerationL3A    working.Number `json:"generation_l3_a" words:"the same in L3"`
-	GenerationA      working.Number `json:"generation_per_phase_a" words:"greatest of them"`
-	GenerationSpread working.Number `json:"generation_unbalance_a" words:"greatest less least of the line conductors that the supply has"`
+	SupplyForm      working.Text   `json:"supply_form" words:"form of the supply: single_phase, three_phase, …"`
+	SupplyEarthing  working.Text   `json:"supply_earthing" words:"system earthing at the origin: TN-S, TN-C-S, TT, …"`
+	SupplyPhases    working.Number `json:"supply_phases" words:"phases that reach the premises"`
+	SupplyU0V       working.Number `json:"supply_u0_v" words:"nominal voltage between line and neutral"`
+	SupplyMeasuredV working.Number `json:"supply_voltage_measured_v" words:"voltage between line and neutral measured without generation"`
+	ZeOhm           working.Number `json:"ze_ohm" words:"external earth fault loop impedance, Ze"`
+	ZeReadOhm       working.Number `json:"ze_read_ohm" words:"external earth fault loop impedance as last read at the origin"`
+	ZeMaxOhm        working.Number `json:"ze_max_ohm" words:"greatest external loop impedance that distributors declare for the system earthing"`
+	ZeKnownBy       working.Text   `json:"ze_known_by" words:"how Ze and the fault current are known"`
+	SupplyFaultKa   working.Number `json:"supply_fault_ka" words:"prospective fault current at the origin"`
+	SupplyDeviceA   working.Number `json:"supply_device_a" words:"rated current of the distributor's fuse or circuit-breaker"`
+	GenerationL1A   working.Number `json:"generation_l1_a" words:"current of all generators in L1, those that were there before included"`
+	GenerationL2A   working.Number `json:"generation_l2_a" words:"the same in L2"`
+	GenerationL3A   working.Number `json:"generation_l3_a" words:"the same in L3"`
+	GenerationA     working.Number `json:"generation_per_phase_a" words:"greatest of them"`
 }
 
 func (m *mains) supply() Supply {
@@ -61,8 +60,4 @@ func (m *mains) generationOf(f *Supply) {
 	}
 	f.GenerationL1A, f.GenerationL2A, f.GenerationL3A = lines[0], lines[1], lines[2]
 	f.GenerationA = working.Greatest("I_g", "A", lines[:]...)
-	f.GenerationSpread = working.Unknown("ΔI_g", "A", f.SupplyPhases.Missing()...)
-	if n := f.SupplyPhases; n.Known() && n.Value() >= 1 && n.Value() <= 3 {
-		f.GenerationSpread = working.Spread("ΔI_g", "A", lines[:int(n.Value())]...)
-	}
 }

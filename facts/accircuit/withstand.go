@@ -3,8 +3,8 @@ package accircuit
 import (
 	"math"
 
+	"sunclause/facts/book"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // Withstand holds what a fault lets through the conductors of a circuit, and
@@ -16,14 +16,15 @@ type Withstand struct {
 	ProtectiveNeededMm2    working.Number `json:"protective_needed_mm2" words:"cross-section of a copper protective conductor in PVC cable that bears that energy"`
 }
 
-var adiabatic = working.Source{Document: "IEC 60364-5-54", Clause: "543.1.2", How: working.Memory}
+var adiabatic = working.Source{Document: "IEC 60364-5-54", Edition: "2011", Clause: "543.1.2", How: working.Memory}
 
 func (m *mains) withstand(l *link, p Protection, f Loop) Withstand {
 	w := Withstand{FaultEnergyA2s: m.energy(l, p, f)}
 	w.LineWithstandA2s = m.bears(l, m.lineWithstand)
 	w.ProtectiveWithstandA2s = m.bears(l, m.protectiveWithstand)
 	need := working.Formula{Symbol: "S", Unit: "mm²", Text: "√(I²t) / k", Source: adiabatic}
-	k := m.book.Keyed("short_circuit_k", "conductor", working.Word("copper pvc core", l.at), "k", "k")
+	k := m.book.Pick("protective_withstand", book.Is("by", working.Word("core", l.at)),
+		book.Is("metal", working.Word("copper", l.at)), book.Is("insulation", working.Word("pvc", l.at))).Number("k", "k")
 	w.ProtectiveNeededMm2 = need.Of(func(x ...float64) float64 { return Section(x[0], x[1]) }, w.FaultEnergyA2s.As("I²t"), k)
 	return w
 }
@@ -42,58 +43,21 @@ func (m *mains) energy(l *link, p Protection, f Loop) working.Number {
 }
 
 // bears takes the least of what the runs bear.
-func (m *mains) bears(l *link, of func(*schema.Run) working.Number) working.Number {
+func (m *mains) bears(l *link, of func(run int) working.Number) working.Number {
 	if len(l.runs) == 0 {
 		return working.Unknown("k²S²", "A²s", l.missing...)
 	}
-	return working.Least("k²S²", "A²s", each(l.runs, func(r int) working.Number { return of(&m.in.Cables[r]) })...)
+	return working.Least("k²S²", "A²s", each(l.runs, of)...)
 }
 
-func (m *mains) lineWithstand(r *schema.Run) working.Number {
-	d, of := m.in.Datasheets.Cables[r.Cable.Value], part{[]string{r.Cable.At()}}
-	return m.squared(of.number("S", "mm²", d.CsaMm2), inParallel(r), m.k(d, of, "core"))
+// lineWithstand is what the conductors in parallel of each line bear together.
+func (m *mains) lineWithstand(run int) working.Number {
+	f := working.Formula{Symbol: "k²S²", Unit: "A²s", Text: "n² · k²S²", Source: adiabatic}
+	return f.Of(func(x ...float64) float64 { return x[0] * x[0] * x[1] },
+		working.Stated("n", "", m.in.Cables[run].ConductorsPerPole), m.cables.Runs[run].WithstandA2s.As("k²S²"))
 }
 
-// protectiveWithstand takes the separate protective conductor where there is
-// one, else that within the cable, else the armour. Each of them alone must do.
-func (m *mains) protectiveWithstand(r *schema.Run) working.Number {
-	d, of := m.in.Datasheets.Cables[r.Cable.Value], part{[]string{r.Cable.At()}}
-	switch {
-	case r.ProtectiveCable.Stated():
-		separate := m.in.Datasheets.Cables[r.ProtectiveCable.Value]
-		return m.squared(working.Stated("S", "mm²", separate.CsaMm2), inParallel(r), m.k(separate, part{}, "separate"))
-	case d.CpcCsaMm2.Stated():
-		return m.squared(working.Stated("S", "mm²", d.CpcCsaMm2), inParallel(r), m.k(d, of, "core"))
-	case r.ProtectiveByArmour.Yes():
-		return m.squared(of.number("S", "mm²", d.ArmourCsaMm2), working.Counted("n", 1, r.At()), m.kArmour(d, of))
-	}
-	return working.Unknown("k²S²", "A²s", r.ProtectiveCable.At())
-}
-
-// inParallel counts the conductors in parallel for each line.
-func inParallel(r *schema.Run) working.Number { return working.Stated("n", "", r.ConductorsPerPole) }
-
-// k looks up what metal, insulation and place of a conductor bear.
-func (m *mains) k(d schema.CableDatasheet, of part, where string) working.Number {
-	return m.kOf(of.text(d.Conductor), of.text(d.Insulation), where)
-}
-
-func (m *mains) kArmour(d schema.CableDatasheet, of part) working.Number {
-	return m.kOf(of.text(d.Armour), of.text(d.Insulation), "armour")
-}
-
-func (m *mains) kOf(metal, insulation working.Text, where string) working.Number {
-	if !metal.Known() || !insulation.Known() {
-		return working.Unknown("k", "", append(metal.Missing(), insulation.Missing()...)...)
-	}
-	key := working.Word(metal.Value()+" "+insulation.Value()+" "+where, insulation.At())
-	return m.book.Keyed("short_circuit_k", "conductor", key, "k", "k")
-}
-
-func (m *mains) squared(section, n, k working.Number) working.Number {
-	f := working.Formula{Symbol: "k²S²", Unit: "A²s", Text: "(k · n · S)²", Source: adiabatic}
-	return f.Of(func(x ...float64) float64 { return product(x...) * product(x...) }, k, n, section)
-}
+func (m *mains) protectiveWithstand(run int) working.Number { return m.cables.Runs[run].ProtectiveA2s }
 
 // Section is the cross-section in mm² that bears an energy in A²s by the
 // adiabatic equation S = √(I²t)/k.

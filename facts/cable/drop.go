@@ -28,9 +28,9 @@ func warm(symbol string, cold, alpha, at working.Number) working.Number {
 
 // lose works out the voltage drop of the run at its rated current: at maximum
 // power on the PV side, else at the design current.
-func (f *Run) lose(i int, r *schema.Run, p *plan) {
+func (f *Run) lose(i int, r *schema.Run, p *plan, segments []Segment) {
 	f.DropV, f.DropPct = working.Unknown("ΔU", "V"), working.Unknown("Δu", "%")
-	f.U0V, f.UV = working.Unknown("U_0", "V"), working.Unknown("U", "V")
+	f.U0V, f.UV, f.DropFactor = working.Unknown("U_0", "V"), working.Unknown("U", "V"), working.Unknown("C_t", "")
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
 	hot, alpha := p.book.Number("dc_drop_conductor_c", "T_R"), p.book.Number("resistance_per_k", "α")
 	switch f.Service.Value() {
@@ -40,7 +40,7 @@ func (f *Run) lose(i int, r *schema.Run, p *plan) {
 	case "battery":
 		f.DropV = overBoth(f.LengthM, f.DesignCurrentA, warm("R_T", f.Resistance20C, alpha, hot), many)
 	case "ac":
-		f.acDrop(p, many)
+		f.acDrop(p, many, segments)
 	}
 }
 
@@ -70,7 +70,7 @@ func (f *Run) lowestVmp(carried []*pvstring.String) working.Number {
 
 // acDrop goes by resistance, or by the table of the rule set where its word
 // says so and the table has the conductor.
-func (f *Run) acDrop(p *plan, many working.Number) {
+func (f *Run) acDrop(p *plan, many working.Number, segments []Segment) {
 	supply := &p.in.AC.Supply
 	f.U0V, f.UV = working.Stated("U_0", "V", supply.VoltageV), working.Stated("U", "V", supply.VoltageV)
 	column := "single_phase"
@@ -86,6 +86,11 @@ func (f *Run) acDrop(p *plan, many working.Number) {
 		}
 	default:
 		f.DropV = working.Unknown("ΔU", "V", append(word.Missing(), "the rule set's ac_drop_method can be resistance or table")...)
+	}
+	f.DropFactor = f.cooler(p, many, segments)
+	if c := f.DropFactor; !c.Known() || c.Value() != 1 {
+		full := working.Formula{Symbol: "ΔU", Unit: "V", Text: "C_t · ΔU_full", Source: coolerConductor}
+		f.DropV = full.Of(func(x ...float64) float64 { return x[0] * x[1] }, c, f.DropV.As("ΔU_full"))
 	}
 	if !f.Loaded.Known() {
 		f.UV = working.Unknown("U", "V", f.Loaded.Missing()...)

@@ -32,6 +32,7 @@ type Run struct {
 	UV              working.Number `json:"u_v" words:"voltage between its conductors, of an AC run"`
 	DropV           working.Number `json:"drop_v" words:"voltage drop at its rated current with warm conductors; three-phase between lines"`
 	DropPct         working.Number `json:"drop_pct" words:"the same of the lowest string voltage at maximum power, or of the supply voltage"`
+	DropFactor      working.Number `json:"drop_temperature_factor" words:"factor on the drop of an AC run for conductors cooler than at full load; 1 where the rule set takes none"`
 	DropBudgetPct   working.Number `json:"drop_budget_pct" words:"share of the voltage drop that the designer gave to it"`
 	LoopOhm         working.Number `json:"loop_ohm" words:"resistance of line and protective conductor, warm"`
 	ProtectiveMm2   working.Number `json:"protective_mm2" words:"cross-section of its protective conductor; of armour, what copper would do the same"`
@@ -62,7 +63,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
 	f.worst(segments)
-	f.lose(i, r, p)
+	f.lose(i, r, p, segments)
 	f.protect(r, p)
 	return f, segments
 }

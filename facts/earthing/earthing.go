@@ -32,7 +32,8 @@ type Facts struct {
 	Electrodes []Electrode
 	Poles      []Pole
 	Alarms     []Alarm
-	Watches    []Watch // by inverter
+	Watches    []Watch      // by inverter
+	Strings    []StringPole // by string
 }
 
 // Derive derives the facts of earthing.
@@ -45,6 +46,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 		Poles:      poles(in),
 		Alarms:     alarms(in),
 		Watches:    watches(in, c, pv, cables, n, b),
+		Strings:    stringPoles(in, pv),
 	}
 	f.System = systemOf(in, f, b)
 	return f

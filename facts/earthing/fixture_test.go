@@ -63,6 +63,7 @@ func rules() book.Book {
 	for name, v := range map[string]float64{
 		"body_current_max_ma": 10, "body_resistance_ohm": 1000, "main_bond_min_mm2": 6, "main_bond_max_mm2": 25,
 		"buried_unguarded_min_mm2": 16, "buried_corroding_min_mm2": 25, "insulation_current_max_ma": 30,
+		"leakage_earth_min_mm2": 10, "leakage_earth_enclosed_min_mm2": 4,
 	} {
 		b.Parameters[name] = book.Parameter{Name: name, Number: v, Source: from, Set: "test"}
 	}

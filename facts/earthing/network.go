@@ -177,3 +177,39 @@ func (n network) carriesPower(run string) bool {
 		return r.ID.Value == run && slices.Contains([]string{"pv_string", "pv_array", "battery", "ac"}, r.Service.Value)
 	})
 }
+
+// enclosed tells whether runs lie all their way in an enclosure that guards them
+// against damage, or within switchgear.
+func (n network) enclosed(runs []int) working.Flag {
+	var missing []string
+	for _, i := range runs {
+		r := &n.in.Cables[i]
+		if r.Segments == nil {
+			missing = append(missing, r.Member("segments"))
+		}
+		for j := range r.Segments {
+			switch guard := enclosedStretch(&r.Segments[j]); {
+			case !guard.Known():
+				missing = append(missing, guard.Missing()...)
+			case !guard.Value():
+				return guard
+			}
+		}
+	}
+	if missing != nil {
+		return working.UnknownFlag(missing...)
+	}
+	return working.Is(true, n.in.Cables[runs[0]].At())
+}
+
+func enclosedStretch(s *schema.Segment) working.Flag {
+	switch closed := []string{"conduit", "flexible_conduit", "trunking", "ducting"}; {
+	case s.Place.Is("switchgear"):
+		return working.Is(true, s.Place.At())
+	case !s.Enclosure.Stated():
+		return working.UnknownFlag(s.Enclosure.At())
+	case !slices.Contains(closed, s.Enclosure.Value):
+		return working.Is(false, s.Enclosure.At())
+	}
+	return working.StatedFlag(s.MechanicallyProtected)
+}

@@ -1,6 +1,7 @@
 package earthing
 
 import (
+	"cmp"
 	"slices"
 
 	"sunclause/facts/book"
@@ -23,6 +24,8 @@ type Watch struct {
 	LeakageMa           working.Number `json:"leakage_current_ma" words:"protective conductor current in normal operation"`
 	EarthMm2            working.Number `json:"earth_mm2" words:"cross-section of the greatest protective conductor that leads to it, as copper"`
 	EarthConductors     working.Number `json:"earth_conductors" words:"protective conductors that lead to it, each by a way of its own"`
+	EarthEnclosed       working.Flag   `json:"earth_enclosed" words:"whether the greatest of them is enclosed and guarded against damage all its way"`
+	EarthDueMm2         working.Number `json:"leakage_earth_due_mm2" words:"least cross-section of a single protective conductor that carries much leakage, the smaller one where it is enclosed"`
 }
 
 func watches(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, n network, b book.Book) []Watch {
@@ -31,7 +34,7 @@ func watches(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cab
 		all[i] = watchOf(in, inv, b)
 		all[i].InsulationArrayKohm = covering(b, "array_insulation", "up_to_w", pv.Inverters[i].DcPowerW, "resistance_kohm", "R_array")
 		all[i].alarms(in.Earthing.Alarms, inv)
-		all[i].earths(inv, c, cables, n)
+		all[i].earths(inv, c, cables, n, b)
 	}
 	return all
 }
@@ -85,18 +88,58 @@ func anyOf(all []schema.EarthFaultAlarm, at string, member func(schema.EarthFaul
 }
 
 // earths takes the protective conductors that lead to the inverter: the one of
-// its AC run, and one by the runs that only earth. Leaving one out never makes
+// its AC runs, and one by the runs that only earth. Leaving one out never makes
 // them more or thicker.
-func (w *Watch) earths(inv schema.Inverter, c *circuit.Circuit, cables cable.Facts, n network) {
-	found := []working.Number{n.size("S_PE", inv.ID.Value)}
-	if runs := c.ToSupply(inv.ID.Value + ".ac").Runs; len(runs) > 0 && len(cables.Runs) > runs[0] {
-		found = append(found, cables.Runs[runs[0]].ProtectiveMm2.As("S_PE"))
+func (w *Watch) earths(inv schema.Inverter, c *circuit.Circuit, cables cable.Facts, n network, b book.Book) {
+	found := []earthWay{{n.size("S_PE", inv.ID.Value), n.path(inv.ID.Value)}}
+	if runs := toBoard(c, inv.ID.Value+".ac"); len(runs) > 0 && len(cables.Runs) > 0 {
+		var sizes []working.Number
+		for _, r := range runs {
+			sizes = append(sizes, cables.Runs[r].ProtectiveMm2)
+		}
+		found = append(found, earthWay{working.Least("S_PE", "mm²", sizes...), runs})
 	}
-	known := slices.DeleteFunc(slices.Clone(found), func(x working.Number) bool { return !x.Known() })
+	known := slices.DeleteFunc(slices.Clone(found), func(x earthWay) bool { return !x.size.Known() })
 	if len(known) == 0 {
-		w.EarthMm2, w.EarthConductors = working.Greatest("S_PE", "mm²", found...), working.Unknown("n_PE", "", found[0].Missing()...)
-		return
+		var sizes []working.Number
+		for _, x := range found {
+			sizes = append(sizes, x.size)
+		}
+		w.EarthMm2, w.EarthConductors = working.Greatest("S_PE", "mm²", sizes...), working.Unknown("n_PE", "", found[0].size.Missing()...)
+		w.EarthEnclosed = working.UnknownFlag(w.EarthConductors.Missing()...)
+	} else {
+		greatest := slices.MaxFunc(known, func(x, y earthWay) int { return cmp.Compare(x.size.Value(), y.size.Value()) })
+		w.EarthMm2, w.EarthConductors = greatest.size, working.Counted("n_PE", len(known), inv.At())
+		w.EarthEnclosed = n.enclosed(greatest.runs)
 	}
-	w.EarthMm2 = working.Greatest("S_PE", "mm²", known...)
-	w.EarthConductors = working.Counted("n_PE", len(known), inv.At())
+	w.EarthDueMm2 = leakageEarthDue(w.EarthMm2, w.EarthEnclosed, b)
+}
+
+// earthWay is one way by which an inverter is earthed.
+type earthWay struct {
+	size working.Number
+	runs []int
+}
+
+// toBoard lists the runs from an AC terminal to the board at which its circuit
+// ends; the first alone where no board is on the way.
+func toBoard(c *circuit.Circuit, terminal string) []int {
+	p := c.ToSupply(terminal)
+	if len(p.Ways) == 0 || p.Ambiguous {
+		return p.Runs[:min(1, len(p.Runs))]
+	}
+	return p.Runs[:len(p.Runs)-len(c.ToSupply(p.Ways[0]).Runs)]
+}
+
+// leakageEarthDue is the smaller figure for an enclosed conductor, else the
+// greater one, which a thick conductor keeps whether it is enclosed or not.
+func leakageEarthDue(size working.Number, enclosed working.Flag, b book.Book) working.Number {
+	open, closed := b.Number("leakage_earth_min_mm2", "S_leak"), b.Number("leakage_earth_enclosed_min_mm2", "S_leak")
+	switch {
+	case !enclosed.Known() && size.Known() && size.Value() < open.Value() && size.Value() >= closed.Value():
+		return working.Unknown("S_leak", "mm²", enclosed.Missing()...)
+	case enclosed.Known() && enclosed.Value():
+		return closed
+	}
+	return open
 }

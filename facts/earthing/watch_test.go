@@ -54,6 +54,80 @@ func TestInverterEarth(t *testing.T) {
 	}
 }
 
+// 4 mm² does where it is enclosed all its way (BS 7671, 543.7.1.203, as quoted);
+// 10 mm² does however it is laid.
+func TestLeakageEarth(t *testing.T) {
+	conduit := object{"length_m": 3, "enclosure": "flexible_conduit", "mechanically_protected": true}
+	for _, c := range []struct {
+		name, sheet string
+		segments    list
+		want        float64
+	}{
+		{"enclosed", "c4", list{conduit, object{"length_m": 1, "place": "switchgear"}}, 4},
+		{"on a tray for a while", "c4", list{conduit, object{"length_m": 1, "enclosure": "ladder", "mechanically_protected": true}}, 10},
+		{"in light trunking", "c4", list{object{"length_m": 3, "enclosure": "trunking", "mechanically_protected": false}}, 10},
+		{"thick enough anyhow", "c10", list{object{"length_m": 3}}, 10},
+	} {
+		r := run("R5", "MET", "INV1", "protective", c.sheet)
+		r["segments"] = c.segments
+		facttest.Near(t, c.name, derive(t, add(house(), r)).Watches[0].EarthDueMm2, c.want, 0)
+	}
+	r := run("R5", "MET", "INV1", "protective", "c4")
+	r["segments"] = list{object{"length_m": 3}, object{"length_m": 3, "enclosure": "conduit"}}
+	facttest.Wants(t, "not said how it lies", derive(t, add(house(), r)).Watches[0].EarthDueMm2,
+		"/cables/4/segments/0/enclosure", "/cables/4/segments/1/mechanically_protected")
+}
+
+// The protective conductor of an AC circuit is as thin as the thinnest of its
+// runs as far as the board.
+func TestEarthByAllRunsOfTheCircuit(t *testing.T) {
+	doc := house()
+	facttest.At(doc, "datasheets")["switch_disconnectors"] = object{}
+	doc["isolators"] = list{object{"id": "ISO", "circuit": "ac", "ways": list{object{"id": "1"}}}}
+	first, rest := run("R4", "INV1.ac", "ISO.1.in", "ac", "c10"), run("R5", "ISO.1.out", "B1.1", "ac", "c4")
+	for _, r := range []object{first, rest} {
+		r["conductors_per_pole"] = 1
+	}
+	first["protective_cable"], rest["protective_cable"] = "c10", "c4"
+	doc["cables"] = append(doc["cables"].(list)[:3], first, rest)
+	facttest.Near(t, "size", derive(t, doc).Watches[0].EarthMm2, 4, 0)
+}
+
+func TestUnfusedPoles(t *testing.T) {
+	for _, c := range []struct {
+		name, fused string
+		poles       list
+		earthed     string
+		want        float64
+	}{
+		{"one fuse, nothing earthed", "positive", list{}, "none", 1},
+		{"the other pole earthed", "positive", list{pole("negative", "fuse")}, "negative", 0},
+		{"earthed solidly", "negative", list{pole("positive", "solid")}, "positive", 0},
+		{"the fuse in the earthed pole", "negative", list{pole("negative", "fuse")}, "negative", 1},
+		{"earthed through a resistor", "positive", list{pole("negative", "resistor")}, "none", 1},
+		{"midpoint earthed", "positive", list{pole("midpoint", "fuse")}, "none", 1},
+		{"both fused", "both", list{pole("negative", "fuse")}, "negative", 0},
+	} {
+		doc := house()
+		facttest.At(doc, "strings", 0)["overcurrent"] = object{"fitted": true, "poles": c.fused}
+		facttest.At(doc, "earthing")["poles"] = c.poles
+		s := derive(t, doc).Strings[0]
+		facttest.Is(t, c.name, s.EarthedPole, c.earthed)
+		facttest.Near(t, c.name, s.UnfusedPoles, c.want, 0)
+	}
+	doc := house()
+	facttest.At(doc, "strings", 0)["overcurrent"] = object{"fitted": true, "poles": "positive"}
+	facttest.Wants(t, "not said whether a pole is earthed", derive(t, doc).Strings[0].UnfusedPoles, "/earthing/poles")
+	facttest.At(doc, "earthing")["poles"] = list{object{"id": "P1", "inverter": "INV1", "pole": "negative"}}
+	facttest.Wants(t, "not said through what", derive(t, doc).Strings[0].UnfusedPoles, "/earthing/poles/0/by")
+	facttest.At(doc, "strings", 0)["overcurrent"] = object{"fitted": true, "poles": "both"}
+	facttest.Near(t, "both fused, whatever is earthed", derive(t, doc).Strings[0].UnfusedPoles, 0, 0)
+}
+
+func pole(which, by string) object {
+	return object{"id": "P1", "inverter": "INV1", "pole": which, "by": by}
+}
+
 func TestPartsAsStated(t *testing.T) {
 	f := derive(t, house())
 	if f.Poles != nil || f.Alarms != nil || f.Electrodes == nil {

@@ -13,6 +13,7 @@ import (
 // authorities, and the dates on which it was gone.
 type Connection struct {
 	PhaseA           working.Number `json:"generation_phase_a" words:"rated current of all generators and batteries together in the phase that has most"`
+	Unbalance        working.Number `json:"generation_unbalance_a" words:"the same less that in the phase that has least, of those that reach the premises"`
 	UnitPhaseA       working.Number `json:"generation_unit_phase_a" words:"rated current in one phase of the greatest of them"`
 	GenerationW      working.Number `json:"generation_power_w" words:"rated AC power of all of them together"`
 	Untyped          working.Number `json:"generators_not_type_tested" words:"generators without a type test for connection"`

@@ -113,13 +113,22 @@ func (f *Connection) generate(in *schema.Installation, c *circuit.Circuit, b boo
 		}
 	}
 	f.GenerationW, f.UnitPhaseA = working.Sum("P_gen", "W", powers...), working.Greatest("I_unit", "A", units...)
-	f.PhaseA = working.Greatest("I_phase", "A", working.Sum("I_L1", "A", phases["L1"]...), working.Sum("I_L2", "A", phases["L2"]...), working.Sum("I_L3", "A", phases["L3"]...))
+	lines := []working.Number{working.Sum("I_L1", "A", phases["L1"]...), working.Sum("I_L2", "A", phases["L2"]...), working.Sum("I_L3", "A", phases["L3"]...)}
+	f.PhaseA, f.Unbalance = working.Greatest("I_phase", "A", lines...), unbalance(lines, in.AC.Supply.Phases)
 	f.Untyped = untyped(all)
 	if missing != nil {
-		for _, n := range []*working.Number{&f.GenerationW, &f.UnitPhaseA, &f.PhaseA, &f.Untyped} {
+		for _, n := range []*working.Number{&f.GenerationW, &f.UnitPhaseA, &f.PhaseA, &f.Unbalance, &f.Untyped} {
 			*n = working.Unknown(n.Symbol(), n.Unit(), missing...)
 		}
 	}
+}
+
+// unbalance is what the phases of the supply differ by.
+func unbalance(lines []working.Number, phases schema.Number) working.Number {
+	if !phases.Stated() || phases.Value < 1 || phases.Value > 3 {
+		return working.Unknown("ΔI", "A", phases.At())
+	}
+	return working.Spread("ΔI", "A", lines[:int(phases.Value)]...)
 }
 
 // on tells which phases the generator feeds, or what is missing to place it.

@@ -106,6 +106,29 @@ func TestGenerationOfAPhase(t *testing.T) {
 	}
 }
 
+// Only what a phase has beyond another unbalances the network.
+func TestUnbalance(t *testing.T) {
+	for _, c := range []struct {
+		says   string
+		phases int
+		build  func(object)
+		want   float64
+	}{
+		{"three-phase", 3, func(d object) { inverter(d, "A", 10000, 3) }, 0},
+		{"one generator of one phase: 16 A exactly", 3, func(d object) { found(d, "X", 3680, "L2") }, 16},
+		{"a phase each", 3, func(d object) { found(d, "X", 4600, "L1"); found(d, "Y", 2300, "L2"); found(d, "Z", 2300, "L3") }, 10},
+		{"beside a three-phase one", 3, func(d object) { inverter(d, "A", 6900, 3); found(d, "X", 2300, "L1") }, 10},
+		{"a supply of one phase", 1, func(d object) { inverter(d, "A", 5000, 1) }, 0},
+	} {
+		doc := premises(c.phases)
+		c.build(doc)
+		is(t, c.says, derive(t, doc).Connection.Unbalance, c.want)
+	}
+	doc := premises(3)
+	delete(facttest.At(doc, "ac", "supply"), "phases")
+	facttest.Wants(t, "phases not told", derive(t, doc).Connection.Unbalance, "/ac/supply/phases")
+}
+
 func TestGenerationNotTold(t *testing.T) {
 	doc := premises(3)
 	inverter(doc, "A", 2000, 1)

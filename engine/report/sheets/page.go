@@ -10,7 +10,6 @@ import (
 
 	"sunclause/engine"
 	"sunclause/engine/report"
-	"sunclause/schema"
 )
 
 //go:embed page.tmpl stickers.tmpl
@@ -56,45 +55,6 @@ func visible(s Sheet) Sheet {
 	s.Notes = slices.Clone(s.Notes)
 	for i, n := range s.Notes {
 		s.Notes[i] = report.Visible(n)
-	}
-	return s
-}
-
-// sticker is one label as it is printed.
-type sticker struct {
-	ID, Words, Ground     string
-	Width, Height, Letter float64 // mm
-}
-
-// Size of a label for which the document states none, in mm, and of its letters.
-const (
-	usualWidth, usualHeight = 100, 60
-	usualLetter             = 5
-)
-
-// Stickers writes the labels of the document that have words, at true size.
-// Labels alike are printed once for each place.
-func Stickers(w io.Writer, r *engine.Result) error {
-	var all []sticker
-	for _, l := range r.Document.Installation.Labels {
-		if l.Text.Stated() {
-			all = append(all, stickerOf(l))
-		}
-	}
-	return pageTemplates().ExecuteTemplate(w, "stickers.tmpl", map[string]any{
-		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all})
-}
-
-func stickerOf(l schema.Label) sticker {
-	s := sticker{ID: l.ID.Value, Words: report.Visible(l.Text.Value), Ground: "white", Width: usualWidth, Height: usualHeight, Letter: usualLetter}
-	if l.WidthMm.Stated() && l.HeightMm.Stated() {
-		s.Width, s.Height = l.WidthMm.Value, l.HeightMm.Value
-	}
-	if l.SmallLetterHeightMm.Stated() {
-		s.Letter = l.SmallLetterHeightMm.Value
-	}
-	if slices.Contains([]string{"yellow", "red"}, l.Background.Value) {
-		s.Ground = l.Background.Value
 	}
 	return s
 }

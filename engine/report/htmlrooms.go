@@ -1,0 +1,44 @@
+package report
+
+import (
+	"cmp"
+
+	"sunclause/engine"
+)
+
+// rooms are the trade subjects in the order in which what is wrong in them does
+// harm: what burns, shocks or falls before what is only not written down.
+var rooms = []struct{ name, words string }{
+	{"pvstring", "Strings and arrays"},
+	{"isolator", "Isolators"},
+	{"roof", "Roof"},
+	{"cable", "Cables"},
+	{"accircuit", "AC circuits"},
+	{"earthing", "Earthing and bonding"},
+	{"storage", "Storage"},
+	{"surge", "Surge protection"},
+	{"commissioning", "Tests and readings"},
+	{"label", "Labels"},
+	{"handover", "Papers and notifications"},
+}
+
+// harm is the place of a room in that order; a firm's own room comes last.
+func harm(room string) int {
+	for i, r := range rooms {
+		if r.name == room {
+			return i
+		}
+	}
+	return len(rooms)
+}
+
+// roomWords names a room for people.
+func roomWords(room string) string {
+	if i := harm(room); i < len(rooms) {
+		return rooms[i].words
+	}
+	return upperFirst(room)
+}
+
+// byRoom compares two requirements by their rooms.
+func byRoom(a, b *engine.Requirement) int { return cmp.Compare(harm(a.Room), harm(b.Room)) }

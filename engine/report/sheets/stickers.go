@@ -1,0 +1,108 @@
+package sheets
+
+import (
+	"cmp"
+	"io"
+	"strings"
+	"unicode/utf8"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/schema"
+)
+
+// sticker is one label as it is printed.
+type sticker struct {
+	ID, Words             string
+	Ground, Ink           string  // colours
+	Width, Height, Letter float64 // mm; of a letter, the height of its capitals
+	Fits                  bool    // whether the words have room at that height
+}
+
+// Size of a label for which the document states none, and the room left free
+// along its edges, in mm.
+const (
+	usualWidth, usualHeight = 100, 60
+	margin                  = 2
+)
+
+// letterHeights are tried, the largest first, where the document states none, in
+// mm: common practice, no published source. Smaller ones cannot be read from
+// where a person stands.
+var letterHeights = []float64{5, 4, 3.5, 3, 2.5, 2}
+
+// Stickers writes the labels of the document that have words, at true size.
+// Labels alike are printed once for each place.
+func Stickers(w io.Writer, r *engine.Result) error {
+	var all []sticker
+	for _, l := range r.Document.Installation.Labels {
+		if l.Text.Stated() {
+			all = append(all, stickerOf(l))
+		}
+	}
+	return pageTemplates().ExecuteTemplate(w, "stickers.tmpl", map[string]any{
+		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all})
+}
+
+func stickerOf(l schema.Label) sticker {
+	s := sticker{ID: l.ID.Value, Words: report.Visible(l.Text.Value), Width: usualWidth, Height: usualHeight}
+	if l.WidthMm.Stated() && l.HeightMm.Stated() {
+		s.Width, s.Height = l.WidthMm.Value, l.HeightMm.Value
+	}
+	s.Ground, s.Ink = colour(l.Background, "white"), colour(l.Lettering, "black")
+	heights := letterHeights
+	if stated := cmp.Or(l.SmallLetterHeightMm.Value, l.LetterHeightMm.Value); stated > 0 {
+		heights = []float64{stated}
+	}
+	for _, s.Letter = range heights {
+		if s.Fits = s.fits(); s.Fits {
+			break
+		}
+	}
+	return s
+}
+
+// colours of a document as they are printed; green is that of safety signs, so
+// that white letters can be read on it.
+var colours = map[string]string{
+	"black": "#000", "brown": "#5d3a1a", "red": "#b3140c", "orange": "#f08a24", "yellow": "#ffe14d",
+	"green": "#00693e", "blue": "#005387", "white": "#fff", "grey": "#8a8f94",
+}
+
+// colour is a colour of the document, or another where it is not stated or not
+// one that can be printed.
+func colour(stated schema.Text, other string) string {
+	return cmp.Or(colours[stated.Value], colours[other])
+}
+
+// Proportions of bold letters without serifs, over the size of the type: the
+// height of capitals, the width of a letter, the height of a line. All on the
+// safe side.
+const (
+	capital = 0.72
+	broad   = 0.7
+	line    = 1.25
+)
+
+// Size is the size of the type that gives capitals of the height wanted, in mm.
+func (s sticker) Size() float64 { return s.Letter / capital }
+
+// fits breaks the words as a browser would, and tells whether the lines have
+// room. A word wider than the label does not fit.
+func (s sticker) fits() bool {
+	room, lines, at := s.Width-2*margin, 1, 0.0
+	for _, word := range strings.Fields(s.Words) {
+		width := float64(utf8.RuneCountInString(word)) * broad * s.Size()
+		if width > room {
+			return false
+		}
+		if at > 0 && at+broad*s.Size()+width > room {
+			lines, at = lines+1, 0
+		}
+		if at > 0 {
+			at += broad * s.Size()
+		}
+		at += width
+	}
+	return float64(lines)*line*s.Size() <= s.Height-2*margin
+}
