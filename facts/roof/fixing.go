@@ -145,17 +145,23 @@ func (s *slope) tributary(r *bar, i int) working.Number {
 }
 
 // neighbours are the fixings before and after one on its rail, or the ends of
-// the rail.
+// the rail. One that stands beyond an end holds nothing of the rail.
 func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, last bool) {
 	before, after, first, last = r.from, r.to, true, true
 	k := s.order[i]
-	if k > 0 {
-		before, first = s.fixingAt(r, r.fixings[k-1]), false
+	if n := min(k-1, r.held[1]); n >= r.held[0] {
+		before, first = s.fixingAt(r, r.fixings[n]), false
 	}
-	if k < len(r.fixings)-1 {
-		after, last = s.fixingAt(r, r.fixings[k+1]), false
+	if n := max(k+1, r.held[0]); n <= r.held[1] {
+		after, last = s.fixingAt(r, r.fixings[n]), false
 	}
 	return before, after, first, last
+}
+
+// beyond tells whether a fixing is known to stand beyond an end of its rail.
+func (s *slope) beyond(r *bar, i int) bool {
+	x := s.fixingAt(r, i)
+	return x.Known() && (r.from.Known() && x.Value() < r.from.Value() || r.to.Known() && x.Value() > r.to.Value())
 }
 
 // lineAt is the greatest line load of the modules between the fixings beside one;
