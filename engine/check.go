@@ -36,7 +36,11 @@ type Result struct {
 // Check judges one installation by a rule set, whole or not at all: an error
 // means that nothing was judged.
 func Check(ctx context.Context, set *RuleSet, doc *schema.Document, o Options) (*Result, error) {
-	f := facts.Derive(&doc.Installation, set.Book)
+	return Judge(ctx, set, doc, facts.Derive(&doc.Installation, set.Book), o)
+}
+
+// Judge judges the facts of an installation, for those who have derived them.
+func Judge(ctx context.Context, set *RuleSet, doc *schema.Document, f *facts.Facts, o Options) (*Result, error) {
 	found, err := set.ask(ctx, f)
 	if err != nil {
 		return nil, err

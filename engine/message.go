@@ -2,6 +2,7 @@ package engine
 
 import (
 	"fmt"
+	"reflect"
 	"strconv"
 	"strings"
 
@@ -118,7 +119,7 @@ func sayMargin(j Judgment) string {
 func pair(a, b Quantity) (string, string) {
 	for digits := decimals; digits < 6; digits++ {
 		x, y := write(a, digits), write(b, digits)
-		if x != y || a.Value == b.Value {
+		if x != y || reflect.DeepEqual(a.Value, b.Value) { // lists cannot be compared by ==
 			return x, y
 		}
 	}

@@ -168,6 +168,7 @@ func TestWorkedCables(t *testing.T) {
 		{"of 4 mm²", tables7671 + "; " + own, "gb", job{service: "ac", phases: 3, amps: 16, cable: three4, segment: object{"length_m": 30}}, "R1", drop, 4.80, 0},
 		{"of 6 mm², in % of 400 V", tables7671 + "; " + own, "gb", job{service: "ac", phases: 3, amps: 16, cable: with(three4, object{"csa_mm2": 6}), segment: object{"length_m": 30}}, "R1", pct, 0.816, 0},
 		{"loop of 20 m of 4/1.5 twin and earth, factor 1.20", own, "gb", job{service: "ac", cable: with(flat6, object{"csa_mm2": 4, "cpc_csa_mm2": 1.5}), segment: object{"length_m": 20}}, "R1", loop, 0.4010, 0.0001},
+		{"the same in armour that serves beside it; its resistance is not known", own, "gb", job{service: "ac", cable: with(flat6, object{"csa_mm2": 4, "cpc_csa_mm2": 1.5, "armour": "steel", "armour_csa_mm2": 23}), run: object{"protective_by_armour": true}, segment: object{"length_m": 20}}, "R1", loop, 0.4010, 0.0001},
 		// Printed as 0.0216 Ω, a slip of the decimal point: 50 · 3.66 mΩ · 1.2.
 		{"loop of 50 m with 3.66 mΩ/m, factor 1.20", "wiring regulations forum, corrected", "gb", job{service: "ac", cable: two10, protective: with(two10, object{"kind": "single_core_unsheathed", "cores": 1}), segment: object{"length_m": 50}}, "R1", loop, 0.2196, 0.0001},
 		{"6 mm² twin and earth, 200 mm in insulation", tables7671 + " and table 52.2; " + own, "gb", job{service: "ac", cable: flat6, segment: object{"thermal_insulation": "surrounded", "thermal_insulation_length_mm": 200}}, "R1", capacity, 29.6, 0.1},

@@ -1,9 +1,5 @@
 package policies_test
 
-import (
-	"testing"
-)
-
 // badly is an installation with a battery and surge protection of which next to
 // nothing is right.
 const badly = `{
@@ -33,9 +29,3 @@ const badly = `{
  {"id":"P2","connected_at":"B1.1","datasheet":"A","circuit":"ac","live_leads_mm":900,"earth_lead_mm":900,"live_leads_mm2":1,"earth_lead_mm2":1,"indicator_visible":false,"can_be_withdrawn":false,"status_good":false}],
 "commissioning":{"functional":[{"id":"T1","test":"source_isolation","passed":false},{"id":"T2","test":"backup_neutral_earth","passed":false}]},
 "handover":{"decisions":[{"id":"D1","decision":"surge_protection_declined","in_writing":false}]}}`
-
-// TestSilenceOfBatteriesAndSurgeProtection leaves its members out, one at a time.
-func TestSilenceOfBatteriesAndSurgeProtection(t *testing.T) {
-	document := tree(t, []byte(badly))
-	trySilence(t, load(t, "gb"), document, members(document, ""))
-}

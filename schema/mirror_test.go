@@ -13,10 +13,11 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v5"
 )
 
-// The schemas that have no mirror here: kinds of value, the report and the record, and the
+// The schemas that have no mirror here: kinds of value, what commands write for programs, and the
 // files of a rule set, which the engine mirrors.
 var unmirrored = map[string]bool{
-	"quantity.schema.json": true, "report.schema.json": true, "record.schema.json": true, "requirements.schema.json": true,
+	"quantity.schema.json": true, "report.schema.json": true, "compare.schema.json": true, "compare-documents.schema.json": true,
+	"reproduce.schema.json": true, "facts.schema.json": true, "rules.schema.json": true, "record.schema.json": true, "requirements.schema.json": true,
 	"ruleset.schema.json": true, "table.schema.json": true, "trial.schema.json": true,
 }
 

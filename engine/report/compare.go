@@ -36,6 +36,9 @@ func (c Compared) Otherwise() bool {
 	return c.Before.Passes != c.After.Passes || slices.ContainsFunc(c.Outcomes, engine.OutcomeChange.Matters)
 }
 
+// comparisonVersion is raised when any member of a comparison changes.
+const comparisonVersion = 1
+
 // side is one of two sides as a program reads it.
 type side struct {
 	Path     string                `json:"path"`
@@ -47,15 +50,16 @@ type side struct {
 func sideOf(name string, r *engine.Record) side { return side{name, r.Document, r.RuleSet, r.Passes} }
 
 // DocumentsJSON writes what differs between two documents as one JSON object on
-// one line.
+// one line, as schema/compare-documents.schema.json describes it.
 func DocumentsJSON(w io.Writer, c Compared, members []engine.MemberChange) error {
 	return encode(w, struct {
-		Before   side                   `json:"before"`
-		After    side                   `json:"after"`
-		Members  []engine.MemberChange  `json:"members"`
-		Outcomes []engine.OutcomeChange `json:"outcomes"`
-		Cautions []string               `json:"cautions"`
-	}{sideOf(c.Names[0], c.Before), sideOf(c.Names[1], c.After), members, c.Outcomes, Cautions}, "")
+		ComparisonVersion int                    `json:"comparison_version"`
+		Before            side                   `json:"before"`
+		After             side                   `json:"after"`
+		Members           []engine.MemberChange  `json:"members"`
+		Outcomes          []engine.OutcomeChange `json:"outcomes"`
+		Cautions          []string               `json:"cautions"`
+	}{comparisonVersion, sideOf(c.Names[0], c.Before), sideOf(c.Names[1], c.After), members, c.Outcomes, Cautions}, "")
 }
 
 // DocumentsText writes what differs between two documents for people.

@@ -46,20 +46,21 @@ type jsonCompared struct {
 }
 
 // RulesComparedJSON writes what differs between two rule sets as one JSON object
-// on one line.
+// on one line, as schema/compare.schema.json describes it.
 func RulesComparedJSON(w io.Writer, c RulesCompared) error {
 	documents := make([]jsonCompared, len(c.Documents))
 	for i, d := range c.Documents {
 		documents[i] = jsonCompared{d.Names[0], d.Before.Document, d.Before.Passes, d.After.Passes, d.Outcomes}
 	}
 	return encode(w, struct {
-		Before     jsonRuleSet    `json:"before"`
-		After      jsonRuleSet    `json:"after"`
-		OnlyBefore []string       `json:"only_before"`
-		OnlyAfter  []string       `json:"only_after"`
-		Documents  []jsonCompared `json:"documents"`
-		Cautions   []string       `json:"cautions"`
-	}{ruleSetOf(c.Before), ruleSetOf(c.After), OnlyIn(c.Before, c.After), OnlyIn(c.After, c.Before), documents, Cautions}, "")
+		ComparisonVersion int            `json:"comparison_version"`
+		Before            jsonRuleSet    `json:"before"`
+		After             jsonRuleSet    `json:"after"`
+		OnlyBefore        []string       `json:"only_before"`
+		OnlyAfter         []string       `json:"only_after"`
+		Documents         []jsonCompared `json:"documents"`
+		Cautions          []string       `json:"cautions"`
+	}{comparisonVersion, ruleSetOf(c.Before), ruleSetOf(c.After), OnlyIn(c.Before, c.After), OnlyIn(c.After, c.Before), documents, Cautions}, "")
 }
 
 // RulesComparedText writes what differs between two rule sets for people.

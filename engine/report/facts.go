@@ -104,11 +104,15 @@ func whence(doc *schema.Document, n working.Number) string {
 	return ""
 }
 
-// The facts as JSON.
+// factsVersion is raised when any member changes; a new fact does not raise it.
+const factsVersion = 1
+
+// The facts as JSON, as schema/facts.schema.json describes them.
 type jsonFacts struct {
-	Document string                `json:"document"`
-	RuleSet  string                `json:"rule_set"`
-	Facts    map[string][]jsonPart `json:"facts"`
+	FactsVersion int                   `json:"facts_version"`
+	Document     string                `json:"document"`
+	RuleSet      string                `json:"rule_set"`
+	Facts        map[string][]jsonPart `json:"facts"`
 }
 
 type jsonPart struct {
@@ -138,7 +142,7 @@ type jsonWorking struct {
 
 // FactsJSON writes the facts as one JSON object on one line.
 func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.Facts, withWorking bool, only []string) error {
-	out := jsonFacts{doc.Name, set.Name, map[string][]jsonPart{}}
+	out := jsonFacts{factsVersion, doc.Name, set.Name, map[string][]jsonPart{}}
 	for _, subject := range engine.Catalogue() {
 		parts, stated := engine.PartsOf(f, subject.Name)
 		if !stated {

@@ -27,12 +27,18 @@ func judged(t testing.TB, name string, raw []byte, o engine.Options) *engine.Res
 	return judgedBy(t, formats+"rules", name, raw, o)
 }
 
-func judgedBy(t testing.TB, rules, name string, raw []byte, o engine.Options) *engine.Result {
+func loaded(t testing.TB, rules string) *engine.RuleSet {
 	t.Helper()
 	set, err := engine.Load(context.Background(), policies.FS, rules)
 	if err != nil {
 		t.Fatal(err)
 	}
+	return set
+}
+
+func judgedBy(t testing.TB, rules, name string, raw []byte, o engine.Options) *engine.Result {
+	t.Helper()
+	set := loaded(t, rules)
 	doc, err := schema.Decode(name, raw)
 	if err != nil {
 		t.Fatal(err)

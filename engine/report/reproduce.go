@@ -9,8 +9,13 @@ import (
 	"sunclause/engine"
 )
 
-// jsonReproduction is what reproduce writes for a program.
+// reproductionVersion is raised when any member of a reproduction changes.
+const reproductionVersion = 1
+
+// jsonReproduction is what reproduce writes for a program, as
+// schema/reproduce.schema.json describes it.
 type jsonReproduction struct {
+	ReproductionVersion int `json:"reproduction_version"`
 	engine.Reproduction
 	Signature string   `json:"signature"`
 	Cautions  []string `json:"cautions"`
@@ -19,7 +24,7 @@ type jsonReproduction struct {
 // ReproductionJSON writes what came of a reproduction as one JSON object on one
 // line. Signature says what is known of it.
 func ReproductionJSON(w io.Writer, r engine.Reproduction, signature string) error {
-	return encode(w, jsonReproduction{r, signature, Cautions}, "")
+	return encode(w, jsonReproduction{reproductionVersion, r, signature, Cautions}, "")
 }
 
 // ReproductionText writes what came of a reproduction for people.

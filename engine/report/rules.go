@@ -110,8 +110,12 @@ func (p *page) changes(s *engine.RuleSet) {
 	}
 }
 
-// The requirements as JSON.
+// rulesVersion is raised when any member changes.
+const rulesVersion = 1
+
+// The requirements as JSON, as schema/rules.schema.json describes them.
 type jsonRules struct {
+	RulesVersion int `json:"rules_version"`
 	jsonRuleSet
 	Title        string     `json:"title"`
 	Requirements []jsonRule `json:"requirements"`
@@ -135,7 +139,7 @@ type jsonRule struct {
 
 // RulesJSON writes the requirements as one JSON object.
 func RulesJSON(w io.Writer, s *engine.RuleSet, requirements []*engine.Requirement) error {
-	out := jsonRules{ruleSetOf(s), s.Title, []jsonRule{}}
+	out := jsonRules{rulesVersion, ruleSetOf(s), s.Title, []jsonRule{}}
 	for _, q := range requirements {
 		when := []string{}
 		for _, c := range q.When {

@@ -44,6 +44,10 @@ func (p *plan) protectiveOf(f *Run, r *schema.Run) protective {
 			c.orRather(p.armour(f, sheet))
 		}
 		return c
+	case r.ProtectiveByArmour.Yes() && sheet.CpcCsaMm2.Stated() && r.ProtectiveInService.Yes():
+		c := p.core(f, sheet, r)
+		c.orRather(p.armour(f, sheet))
+		return c
 	case r.ProtectiveByArmour.Yes():
 		return p.armour(f, sheet)
 	case sheet.CpcCsaMm2.Stated():

@@ -19,13 +19,18 @@ type bar struct {
 	modules  []int          // that lie on it, in the order of the document
 	width    []working.Number
 	line     []working.Number // design load away from the roof of each module on it, kN/m
-	fixings  []int            // that hold it, along the rail
+	fixings  []int            // that are said to hold it, along the rail
+	held     [2]int           // the first and last of them that do not stand beyond its ends
+	shortest working.Number   // span between two of them; not there where there are no two
 	layers   []string         // what keeps the load on it from being known
 	unplaced []string         // what keeps the modules on it from being known
 }
 
 // carry finds what lies on each rail and what holds it.
 func (s *slope) carry() {
+	for i := range s.doc.Fixings {
+		s.railless[s.doc.Fixings[i].Module.Value]++
+	}
 	upper, unsaid := s.layers()
 	onRail := s.onRails()
 	for i := range s.doc.Rails {
@@ -166,8 +171,15 @@ func (s *slope) onRails() map[string][]int {
 func (s *slope) inOrder(r *bar) {
 	at := func(i int) float64 { return s.fixingAt(r, i).Value() }
 	slices.SortStableFunc(r.fixings, func(a, b int) int { return cmp.Compare(at(a), at(b)) })
+	r.held = [2]int{0, len(r.fixings) - 1}
 	for k, i := range r.fixings {
 		s.order[i] = k
+	}
+	for r.held[0] <= r.held[1] && s.beyond(r, r.fixings[r.held[0]]) {
+		r.held[0]++
+	}
+	for r.held[0] <= r.held[1] && s.beyond(r, r.fixings[r.held[1]]) {
+		r.held[1]--
 	}
 }
 

@@ -148,3 +148,16 @@ func TestRailless(t *testing.T) {
 		t.Errorf("a fixing that holds nothing carries %v", n.Value())
 	}
 }
+
+// TestFixingBeyondRail: a fixing 700 mm beyond the end of the rail holds nothing
+// of it, whether it is said to hold the rail or not. The one before it carries
+// (900 / 2 + 1100) mm.
+func TestFixingBeyondRail(t *testing.T) {
+	h := standard(t)
+	h.hooks[6] = 16500
+	fixings := h.document()["roof"].(object)["planes"].(list)[0].(object)["fixings"].(list)
+	near(t, "beside it", h.derive(t).Fixings[5].TributaryMm, 1550, 0)
+	delete(fixings[6].(object), "rail")
+	h.plane["fixings"] = fixings
+	near(t, "beside one that holds nothing", h.derive(t).Fixings[5].TributaryMm, 1550, 0)
+}

@@ -120,6 +120,14 @@ func TestPlace(t *testing.T) {
 	facttest.Is(t, "outdoors", f.Outdoors, true)
 	facttest.Is(t, "allowed outdoors", f.AllowedThere, false)
 	facttest.Is(t, "clearances", f.ClearancesKept, false)
+	delete(bat(doc), "clear_above_mm")
+	facttest.Wants(t, "clearances", derive(t, doc).Batteries[0].ClearancesKept, "/storage/batteries/0/clear_above_mm")
+	bat(doc)["clear_above_mm"] = 199
+	sheet := facttest.At(doc, "datasheets", "batteries", "B")
+	delete(sheet, "clearance_top_mm")
+	facttest.Wants(t, "clearances", derive(t, doc).Batteries[0].ClearancesKept, "/datasheets/batteries/B/clearance_top_mm")
+	delete(bat(doc), "clear_above_mm")
+	facttest.Is(t, "clearances as stated", derive(t, doc).Batteries[0].ClearancesKept, true)
 	delete(bat(doc), "place")
 	f = derive(t, doc).Batteries[0]
 	facttest.Wants(t, "outdoors", f.Outdoors, "/storage/batteries/0/place")

@@ -76,11 +76,21 @@ func allowedThere(outdoors working.Flag, sheet schema.BatteryDatasheet) working.
 }
 
 // clearancesKept is what is stated, unless a space is known to be less than the
-// maker asks for.
+// maker asks for. Where only one of the two is stated the other is wanted: what
+// is said in general must not stand for a figure that was left out.
 func clearancesKept(s schema.Battery, sheet schema.BatteryDatasheet) working.Flag {
-	for _, p := range [][2]schema.Number{{s.ClearAboveMm, sheet.ClearanceTopMm}, {s.ClearSideMm, sheet.ClearanceSideMm}, {s.ClearFrontMm, sheet.ClearanceFrontMm}} {
+	clearances := [][2]schema.Number{{s.ClearAboveMm, sheet.ClearanceTopMm}, {s.ClearSideMm, sheet.ClearanceSideMm}, {s.ClearFrontMm, sheet.ClearanceFrontMm}}
+	for _, p := range clearances {
 		if p[0].Stated() && p[1].Stated() && p[0].Value < p[1].Value {
 			return working.Is(false, p[0].At())
+		}
+	}
+	for _, p := range clearances {
+		switch {
+		case p[0].Stated() && !p[1].Stated():
+			return working.UnknownFlag(p[1].At())
+		case p[1].Stated() && !p[0].Stated():
+			return working.UnknownFlag(p[0].At())
 		}
 	}
 	return working.StatedFlag(s.ClearancesKept)

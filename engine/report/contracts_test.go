@@ -1,0 +1,97 @@
+package report_test
+
+import (
+	"bytes"
+	"strings"
+	"testing"
+
+	"sunclause/engine"
+	"sunclause/engine/report"
+	"sunclause/schema"
+)
+
+// The examples, sound, faulty, large and of another rule set, are held to the
+// published schemas of what commands write for programs. Each schema refuses
+// members that it does not know.
+
+var examples = []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery", "gb-warehouse"}
+
+// keepsContract holds what a function writes to a published schema.
+func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer) error) {
+	t.Helper()
+	var text bytes.Buffer
+	if err := write(&text); err != nil {
+		t.Fatal(err)
+	}
+	if err := schema.Validate(name, text.Bytes(), contract); err != nil {
+		first, _, _ := strings.Cut(err.Error(), "\n")
+		t.Errorf("%s is not what %s says: %s", name, contract, first)
+	}
+	more := append([]byte(`{"members_to_come": 1,`), text.Bytes()[1:]...)
+	if schema.Validate(name, more, contract) == nil {
+		t.Errorf("%s lets members pass that it does not know", contract)
+	}
+	if n := bytes.Count(text.Bytes(), []byte("\n")); n != 1 {
+		t.Errorf("%s has %d lines; one object stands on one line", name, n)
+	}
+}
+
+func recordOf(r *engine.Result) *engine.Record {
+	return engine.RecordOf(r, engine.Options{}, "0.0.0", report.Cautions)
+}
+
+func TestFactsKeepTheirContract(t *testing.T) {
+	for _, name := range examples {
+		r := result(t, name)
+		withWorking := name == "gb-island-cottage-faulty" // that of a large roof is enormous
+		keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
+			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, withWorking, nil)
+		})
+	}
+}
+
+func TestRulesKeepTheirContract(t *testing.T) {
+	for _, name := range []string{"gb", "iec", "house-example", formats + "rules"} {
+		set := loaded(t, name)
+		keepsContract(t, name, schema.RulesSchema, func(w *bytes.Buffer) error {
+			return report.RulesJSON(w, set, set.Requirements)
+		})
+	}
+}
+
+func TestComparisonOfRuleSetsKeepsItsContract(t *testing.T) {
+	c := report.RulesCompared{Before: loaded(t, "gb"), After: loaded(t, "house-example")}
+	for _, name := range examples {
+		raw := read(t, "../../testdata/"+name+"/installation.json")
+		before, after := judgedBy(t, "gb", name, raw, engine.Options{}), judgedBy(t, "house-example", name, raw, engine.Options{})
+		one := report.Compare(recordOf(before), recordOf(after), true)
+		one.Names = [2]string{name, name}
+		c.Documents = append(c.Documents, one)
+	}
+	keepsContract(t, "gb and house-example", schema.CompareSchema, func(w *bytes.Buffer) error {
+		return report.RulesComparedJSON(w, c)
+	})
+}
+
+func TestComparisonOfDocumentsKeepsItsContract(t *testing.T) {
+	sound := result(t, "gb-island-cottage")
+	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery"} {
+		other := result(t, name)
+		c := report.Compare(recordOf(sound), recordOf(other), true)
+		members := engine.CompareMembers(sound.Document, other.Document)
+		keepsContract(t, name, schema.CompareDocsSchema, func(w *bytes.Buffer) error {
+			return report.DocumentsJSON(w, c, members)
+		})
+	}
+}
+
+func TestReproductionKeepsItsContract(t *testing.T) {
+	before := recordOf(result(t, "gb-island-cottage"))
+	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery"} {
+		after := recordOf(result(t, name))
+		after.Tool.Version = "0.0.1"
+		keepsContract(t, name, schema.ReproduceSchema, func(w *bytes.Buffer) error {
+			return report.ReproductionJSON(w, engine.Reproduce(before, after), "not looked at")
+		})
+	}
+}
