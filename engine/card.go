@@ -31,6 +31,9 @@ func (p *cardProblems) check(c cardFile, r *Requirement) {
 	for _, w := range c.When {
 		p.comparison(k, w.Fact, w.Comparison, w.Limit, false)
 	}
+	if c.Since.Stated() && c.Until.Stated() && c.Since.Value > c.Until.Value {
+		p.add(c.Until.At(), "the last day is before the first", "look at since and until")
+	}
 	if r.Rego && !c.Broken.Stated() && !c.Measure.Stated() {
 		p.add(c.At(), "the card says neither what is measured nor what is wrong when the rule speaks", `add measure, or broken: "…"`)
 	}
@@ -125,6 +128,12 @@ func (p *cardProblems) value(want kind, comparison string, limit operandFile) {
 		got = aFlag
 	case []string:
 		got = aList
+	}
+	if slices.Contains([]string{"since", "until"}, comparison) {
+		if day, _ := plainValue(limit.Value).(string); !isDay.MatchString(day) {
+			p.add(limit.At()+"/value", fmt.Sprintf("the limit does not suit the comparison %q", comparison), "it needs a day here, as 2026-03-02")
+		}
+		return
 	}
 	ofMany := slices.Contains([]string{"one_of", "none_of"}, comparison)
 	if ofMany && got != aList || !ofMany && got != want {

@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"cmp"
 	"context"
 	"errors"
 	"fmt"
@@ -17,8 +18,9 @@ import (
 
 // Options are the choices of one check.
 type Options struct {
-	Strict bool   // a requirement with level should counts as one with shall
-	Date   string // day on which departures are held against their term; the design date when empty
+	Strict   bool   // a requirement with level should counts as one with shall
+	Date     string // day on which departures are held against their term; the design date when empty
+	Designed string // day of design, instead of the document's
 }
 
 // Result is everything that a check states of one installation.
@@ -36,7 +38,16 @@ type Result struct {
 // Check judges one installation by a rule set, whole or not at all: an error
 // means that nothing was judged.
 func Check(ctx context.Context, set *RuleSet, doc *schema.Document, o Options) (*Result, error) {
-	return Judge(ctx, set, doc, facts.Derive(&doc.Installation, set.Book), o)
+	in := &doc.Installation
+	if o.Designed != "" {
+		moved := in.DesignedOn(o.Designed)
+		in = &moved
+	}
+	r, err := Judge(ctx, set, doc, facts.Derive(in, set.Book), o)
+	if err == nil && o.Designed != "" {
+		r.Notes = append(r.Notes, fmt.Sprintf("judged as if designed on %s; the document says %s", o.Designed, cmp.Or(doc.Installation.Project.DesignDate.Value, "nothing of it")))
+	}
+	return r, err
 }
 
 // Judge judges the facts of an installation, for those who have derived them.

@@ -107,7 +107,7 @@ func subjectNames() []string {
 // comparisons that each kind of fact allows.
 var comparisons = map[kind][]string{
 	aNumber: {"at_most", "at_least", "below", "above", "equals", "differs"},
-	aText:   {"equals", "differs", "one_of", "none_of"},
+	aText:   {"equals", "differs", "one_of", "none_of", "since", "until"},
 	aFlag:   {"equals", "differs"},
 	aList:   {"includes", "lacks"},
 }

@@ -75,6 +75,8 @@ type cardFile struct {
 	Level      schema.Text     `json:"level"`
 	Subject    schema.Text     `json:"subject"`
 	When       []conditionFile `json:"when"`
+	Since      schema.Text     `json:"since"`
+	Until      schema.Text     `json:"until"`
 	Measure    schema.Text     `json:"measure"`
 	Comparison schema.Text     `json:"comparison"`
 	Limit      operandFile     `json:"limit"`

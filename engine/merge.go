@@ -133,6 +133,7 @@ func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c ca
 	for _, w := range c.When {
 		r.When = append(r.When, Condition{w.Fact.Value, w.Comparison.Value, operand(w.Limit)})
 	}
+	r.When = append(r.When, c.term()...)
 	p := cardProblems{s, src, nil}
 	if known, twice := s.byID[r.ID]; twice {
 		p.add(c.ID.At(), fmt.Sprintf("requirement %s is already in %s on line %d", r.ID, known.File, known.Line), "give it an id of its own; to change one of another set, list it under changes")

@@ -47,7 +47,7 @@ func sayMissing(missing []string) string {
 var allowedWords = map[string]string{
 	"at_most": "at most", "at_least": "at least", "below": "below", "above": "above",
 	"equals": "", "differs": "anything but", "one_of": "one of", "none_of": "none of",
-	"includes": "one that includes", "lacks": "one without",
+	"since": "on or after", "until": "on or before", "includes": "one that includes", "lacks": "one without",
 }
 
 func (j Judgment) sayMeasured() string {

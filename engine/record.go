@@ -53,8 +53,9 @@ type RecordRuleSet struct {
 
 // RecordOptions are the choices under which it judged.
 type RecordOptions struct {
-	Strict bool   `json:"strict"`
-	Date   string `json:"date,omitempty"`
+	Strict   bool   `json:"strict"`
+	Date     string `json:"date,omitempty"`
+	Designed string `json:"designed,omitempty"`
 }
 
 // RecordPart is a part of the installation with what was stated of it.

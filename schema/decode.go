@@ -16,6 +16,8 @@ import (
 	"math"
 	"reflect"
 	"strconv"
+	"strings"
+	"time"
 )
 
 // Document is an installation together with the text it was read from.
@@ -108,8 +110,12 @@ func plain(v any) any {
 			return fmt.Sprint(v)
 		}
 		return json.Number(strconv.FormatFloat(v, 'g', -1, 64))
+	case time.Time: // the parser takes an unquoted date for one
+		return strings.TrimSuffix(v.Format(time.RFC3339), "T00:00:00Z")
+	case nil, bool, string:
+		return v
 	}
-	return v
+	return fmt.Sprint(v)
 }
 
 // Validate holds a JSON text against one of the schemas, for those who write

@@ -65,3 +65,11 @@ type Datasheets struct {
 	Fixings             map[string]FixingDatasheet    `json:"fixings"`              // roof hooks, screws, rails and clamps
 	Batteries           map[string]BatteryDatasheet   `json:"batteries"`            // batteries
 }
+
+// DesignedOn is the installation as if it had been designed on another day, a
+// date as in the document.
+func (in Installation) DesignedOn(day string) Installation {
+	date := &in.Project.DesignDate
+	date.Value, date.stated = day, true
+	return in
+}

@@ -120,7 +120,11 @@ func TestReadCard(t *testing.T) {
 	if err := schema.ReadCard("x.rego", 7, good, &p); err != nil || !p.ID.Is("iec/some-rule") {
 		t.Errorf("%v, %v", p, err)
 	}
-	for _, odd := range []any{math.Inf(1), math.NaN(), 5, -1.5, nil, []any{1}} {
+	good["since"] = time.Date(2026, 3, 2, 0, 0, 0, 0, time.UTC) // an unquoted date
+	if err := schema.ReadCard("x.rego", 7, good, &p); err != nil {
+		t.Error(err)
+	}
+	for _, odd := range []any{math.Inf(1), math.NaN(), 5, uint64(5), -1.5, nil, []any{1}, time.Date(2026, 3, 2, 10, 0, 0, 0, time.UTC)} {
 		good["level"] = odd
 		err := schema.ReadCard("x.rego", 7, good, &p)
 		if err == nil || !strings.HasPrefix(err.Error(), `x.rego:7:1: level (how binding it is): found `) {

@@ -27,9 +27,10 @@ import (
 // checkOptions are the options of check.
 type checkOptions struct {
 	rulesOptions
-	format, output, date string
-	strict, all          bool
-	width                int
+	format, output string
+	date, designed string
+	strict, all    bool
+	width          int
 }
 
 func (o *checkOptions) flags(f *pflag.FlagSet) {
@@ -39,13 +40,15 @@ func (o *checkOptions) flags(f *pflag.FlagSet) {
 	f.BoolVar(&o.strict, "strict", false, strictHelp)
 	f.BoolVar(&o.all, "all", false, "list in the text report also what is met and what does not apply")
 	f.StringVar(&o.date, "date", "", dateHelp)
+	f.StringVar(&o.designed, "designed", "", designedHelp)
 	f.IntVar(&o.width, "width", 0, "columns of the text report; the width of the terminal when not given")
 }
 
 // What several commands say of the same options.
 const (
-	strictHelp = "let a requirement with should count as one with shall"
-	dateHelp   = "day on which departures are held against their term, as 2026-03-02; the design date when not given"
+	strictHelp   = "let a requirement with should count as one with shall"
+	designedHelp = "day of design by which rules are chosen, as 2026-03-02; the document's when not given"
+	dateHelp     = "day on which departures are held against their term, as 2026-03-02; the design date when not given"
 )
 
 func rulesHelp() string {
@@ -64,15 +67,17 @@ func (o *checkOptions) check() error {
 }
 
 func (o *checkOptions) checkDate() error {
-	if o.date != "" && !day.MatchString(o.date) {
-		return fmt.Errorf("--date %q is no day; write it as 2026-03-02", o.date)
+	for option, given := range map[string]string{"date": o.date, "designed": o.designed} {
+		if given != "" && !day.MatchString(given) {
+			return fmt.Errorf("--%s %q is no day; write it as 2026-03-02", option, given)
+		}
 	}
 	return nil
 }
 
 // engine is the part of the options that decides outcomes.
 func (o *checkOptions) engine() engine.Options {
-	return engine.Options{Strict: o.strict, Date: o.date}
+	return engine.Options{Strict: o.strict, Date: o.date, Designed: o.designed}
 }
 
 func runCheck(ctx context.Context, env *environment, args []string) (int, error) {

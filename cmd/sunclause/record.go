@@ -30,6 +30,7 @@ func runRecord(ctx context.Context, env *environment, args []string) (int, error
 	f.StringVar(&o.sign, "sign", "", "private Ed25519 key, in PEM, to sign the record with; the signature goes beside it, into OUTPUT.sig")
 	f.BoolVar(&o.strict, "strict", false, strictHelp)
 	f.StringVar(&o.date, "date", "", dateHelp)
+	f.StringVar(&o.designed, "designed", "", designedHelp)
 	if err := parse(f, args); err != nil {
 		return couldNot, err
 	}

@@ -45,7 +45,7 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 			return couldNot, fmt.Errorf("the record was made by rule set %q, which is not an embedded one; name it with --rules", o.rules)
 		}
 	}
-	o.strict, o.date = before.Options.Strict, before.Options.Date
+	o.strict, o.date, o.designed = before.Options.Strict, before.Options.Date, before.Options.Designed
 	r, err := env.checkNamed(ctx, f.Arg(1), o.checkOptions)
 	if err != nil {
 		return couldNot, err

@@ -64,7 +64,7 @@ func Asks(s *engine.RuleSet, q *engine.Requirement) string {
 var comparisonWords = map[string]string{
 	"at_most": "at most", "at_least": "at least", "below": "below", "above": "above",
 	"equals": "equal to", "differs": "other than", "one_of": "one of", "none_of": "none of",
-	"includes": "including", "lacks": "without",
+	"since": "on or after", "until": "on or before", "includes": "including", "lacks": "without",
 }
 
 // SayCondition puts a condition into words.

@@ -79,6 +79,21 @@ broken contains [c.number, s.id] if {
 	c.limit in value
 }
 
+# Dates are year-month-day, which sort as words do.
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.since
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value < c.limit
+}
+
+broken contains [c.number, s.id] if {
+	some c in data.comparisons.until
+	some s in subjects[c.subject]
+	value := s[c.fact]
+	value > c.limit
+}
+
 # Of comparisons between two facts there are few.
 broken contains [c.number, s.id] if {
 	some c in data.between
@@ -114,3 +129,7 @@ holds("none_of", value, limit) if not value in limit
 holds("includes", value, limit) if limit in value
 
 holds("lacks", value, limit) if not limit in value
+
+holds("since", value, limit) if value >= limit
+
+holds("until", value, limit) if value <= limit
