@@ -396,6 +396,7 @@ type ScrewDatasheet struct {
 	WithdrawalNPerMm2        Number `json:"withdrawal_n_per_mm2"`         // characteristic withdrawal parameter, fax,k
 	WithdrawalDensityKgPerM3 Number `json:"withdrawal_density_kg_per_m3"` // timber density to which that parameter belongs
 	TensionKn                Number `json:"tension_kn"`                   // characteristic tensile capacity, ftens,k
+	YieldMomentNM            Number `json:"yield_moment_n_m"`             // characteristic yield moment, My,k
 	DepthMinMm               Number `json:"depth_min_mm"`                 // smallest depth of thread in the timber
 	EdgeDistanceMinMm        Number `json:"edge_distance_min_mm"`         // smallest distance from the edge of the timber that the maker declares
 	EndDistanceMinMm         Number `json:"end_distance_min_mm"`          // smallest distance from the end of the timber that the maker declares

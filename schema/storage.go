@@ -23,7 +23,7 @@ type Battery struct {
 	SecondLife             Flag   `json:"second_life"`                                            // whether its cells served before elsewhere
 	Place                  Text   `json:"place"`                                                  // where it stands
 	Room                   Text   `json:"room"`                                                   // room or space, in words
-	DetachedBuilding       Flag   `json:"detached_building"`                                      // whether the building it stands in is detached
+	DetachedBuilding       Flag   `json:"detached_building"`                                      // whether it stands in a building apart from the dwelling, as a detached garage; not whether the house is a detached one
 	OpensIntoBedroom       Flag   `json:"opens_into_bedroom"`                                     // whether the space opens into a room for sleeping
 	InEscapeRoute          Flag   `json:"in_escape_route"`                                        // whether it stands in an escape route
 	InProtectedRoute       Flag   `json:"in_protected_route"`                                     // whether it stands in a protected corridor, stair, lobby or shaft

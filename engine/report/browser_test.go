@@ -3,6 +3,7 @@ package report_test
 import (
 	"bytes"
 	"context"
+	"flag"
 	"fmt"
 	"os"
 	"os/exec"
@@ -97,7 +98,30 @@ func TestInBrowser(t *testing.T) {
 			for _, w := range wrong {
 				t.Errorf("%s, %d wide: %s", name, width, w)
 			}
+			keepScreenshot(t, ctx, width, fmt.Sprintf("%s-%d.png", strings.ReplaceAll(name, " ", "-"), width))
 		}
+	}
+}
+
+// screenshots is the folder in which pictures of the reports are kept, to be
+// looked at: go test ./engine/report -run InBrowser -screenshots DIR.
+var screenshots = flag.String("screenshots", "", "folder to keep pictures of the reports in")
+
+// keepScreenshot takes a picture of the page's beginning, with all its drawings.
+func keepScreenshot(t *testing.T, ctx context.Context, width int64, name string) {
+	t.Helper()
+	if *screenshots == "" {
+		return
+	}
+	if err := chromedp.Do(ctx, chromedp.EmulateViewport(width, 6000)); err != nil {
+		t.Fatal(err)
+	}
+	picture, err := chromedp.Run(ctx, chromedp.CaptureScreenshot())
+	if err != nil {
+		t.Fatal(err)
+	}
+	if err := os.WriteFile(filepath.Join(*screenshots, name), picture, 0o644); err != nil {
+		t.Fatal(err)
 	}
 }
 

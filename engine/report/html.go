@@ -68,6 +68,7 @@ func styles(names ...string) template.CSS {
 type htmlReport struct {
 	Style              template.CSS
 	Title, Stage       string
+	Scope, Remark      string
 	Document, RuleSets string
 	Changes            string
 	Passes             bool
@@ -120,6 +121,7 @@ type htmlRow struct {
 func htmlPage(r *engine.Result, o Options) htmlReport {
 	project := r.Document.Installation.Project
 	page := htmlReport{
+		Scope: scopeOf(r), Remark: project.Note.Value,
 		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
 		Notes: r.Notes, Cautions: Cautions, Drawings: Drawings(r),

@@ -113,8 +113,12 @@ func (p *page) unstated(r *engine.Result) {
 }
 
 func plural(n int, word string) string {
-	if n == 1 {
+	stem, y := strings.CutSuffix(word, "y")
+	switch {
+	case n == 1:
 		return word
+	case y:
+		return stem + "ies"
 	}
 	return word + "s"
 }

@@ -70,12 +70,20 @@ func (d *deriver) groups(all []StringTest, voltage bool) map[kindOfString]*group
 }
 
 // median needs every reading: with one left out another string would be the
-// middle one, and a bad string might come out well.
+// middle one, and a bad string might come out well. Of two readings it is the
+// greater: the middle between them would halve what they differ by, and nearly
+// every fault makes a string read less.
 func median(readings []working.Number) working.Number {
 	f := working.Formula{Symbol: readings[0].Symbol() + "_med", Unit: readings[0].Unit(), Text: "median of the readings", Source: alikeStrings, Lookup: true}
+	if len(readings) == 2 {
+		f.Text = "the greater of two readings"
+	}
 	return f.Of(func(x ...float64) float64 {
 		sorted := slices.Sorted(slices.Values(x))
 		n := len(sorted)
+		if n == 2 {
+			return sorted[1]
+		}
 		return (sorted[(n-1)/2] + sorted[n/2]) / 2
 	}, readings...)
 }

@@ -42,6 +42,18 @@ func TestMedian(t *testing.T) {
 	}
 }
 
+// TestPair: two strings of ten at 480 and 452 V differ by 5.83 % of the higher,
+// more than the 5 % of IEC 62446-1 6.4, and of two strings of sixteen one lacks a
+// module; the middle between two readings would show half of either.
+func TestPair(t *testing.T) {
+	f := read(t, []int{10, 10}, [3]float64{480, 9, 640}, [3]float64{452, 8.5, 640})
+	facttest.Near(t, "the lower against the higher", f[1].VocMedianPct, 5.833, 0.001)
+	facttest.Is(t, "the higher", f[0].VocMedianPct, 0)
+	facttest.Near(t, "the lower current against the higher", f[1].IscMedianPct, 5.556, 0.001)
+	f = read(t, []int{16, 16}, [3]float64{720, 9, 640}, [3]float64{768, 9, 640})
+	facttest.Near(t, "one module of sixteen", f[0].ShortOfAlikeModules, 1, 1e-9)
+}
+
 func TestAlike(t *testing.T) {
 	f := read(t, []int{10, 8, 10}, [3]float64{470, 9, 640}, [3]float64{376, 9, 640}, [3]float64{470, 9, 640})
 	facttest.Is(t, "alike with ten in series", f[0].AlikeStrings, 2)

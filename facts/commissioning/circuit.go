@@ -1,6 +1,8 @@
 package commissioning
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -68,8 +70,11 @@ func (d *deriver) rcdOn(way *schema.BoardWay) working.Flag {
 		return working.UnknownFlag(way.Device.At())
 	}
 	kind := d.in.Datasheets.ProtectiveDevices[way.Device.Value].Kind
-	return working.Is(kind.Is("rcd") || kind.Is("rcbo"), way.Device.At())
+	return working.Is(slices.Contains(withRCD, kind.Value), way.Device.At())
 }
+
+// withRCD are the kinds of protective device that open on residual current.
+var withRCD = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
 // residual is the device with a residual current on the way of a circuit.
 func (d *deriver) residual(part schema.Text) *schema.ProtectiveDevice {
@@ -109,11 +114,13 @@ func (f *CircuitTest) loops(d *deriver, id string) {
 func (f *CircuitTest) insulated(d *deriver, id string) {
 	var ohms, volts []working.Number
 	f.SPDsConnected = working.UnknownFlag(d.at("insulation"))
+	spds := d.spdsWhere(func(s schema.SPD) bool { return s.Circuit.Is("ac") })
 	for _, r := range d.find.insulated[id] {
 		ohms = append(ohms, working.Stated("R", "MΩ", r.ResistanceMegohm))
 		volts = append(volts, working.Stated("U_test", "V", r.TestVoltageV))
-		if len(ohms) == 1 || !r.SPDsConnected.Stated() || f.SPDsConnected.Known() && r.SPDsConnected.Value {
-			f.SPDsConnected = working.StatedFlag(r.SPDsConnected)
+		in := connected(spds, r.SPDsConnected)
+		if len(ohms) == 1 || !in.Known() || f.SPDsConnected.Known() && in.Value() {
+			f.SPDsConnected = in
 		}
 	}
 	f.InsulationMegohm, f.InsulationTestV = working.Least("R", "MΩ", ohms...), working.Least("U_test", "V", volts...)
@@ -146,7 +153,7 @@ func (d *deriver) rcds() []RCDTest {
 			TripTimeMs:      working.Stated("t", "ms", r.TripTimeMs),
 			Tripped:         working.StatedFlag(r.Tripped),
 			Delayed:         working.UnknownFlag(r.Part.At()),
-			ButtonWorks:     working.StatedFlag(r.TestButtonWorks),
+			ButtonWorks:     d.button(r),
 		}
 		if device := d.residual(r.Part); device != nil {
 			times := working.Formula{Symbol: "k", Text: "I_test / I_Δn", Source: working.ByDefinition}
@@ -156,4 +163,20 @@ func (d *deriver) rcds() []RCDTest {
 		}
 	}
 	return all
+}
+
+// button is what pressing the test button of the device did. It is pressed once,
+// however many readings are taken: a reading that does not say takes the answer
+// of the others on the same part.
+func (d *deriver) button(r *schema.RCDReading) working.Flag {
+	if r.TestButtonWorks.Stated() {
+		return working.StatedFlag(r.TestButtonWorks)
+	}
+	answer := working.StatedFlag(r.TestButtonWorks)
+	for _, other := range d.in.Commissioning.Rcds {
+		if other.TestButtonWorks.Stated() && other.Part.Value == r.Part.Value && (!answer.Known() || answer.Value()) {
+			answer = working.StatedFlag(other.TestButtonWorks)
+		}
+	}
+	return answer
 }

@@ -45,6 +45,46 @@ func TestCircuits(t *testing.T) {
 	facttest.Wants(t, "a reading of no stated part may be of any", derive(t, doc, figures(0.04)).Circuits[0].LoopOhm, "/commissioning/loops/1/part")
 }
 
+// Whatever opens on residual current is a residual current device, by the kinds
+// of device that the document knows.
+func TestWithRCD(t *testing.T) {
+	for kind, want := range map[string]bool{"rccb": true, "rcbo": true, "afdd_with_rcbo": true, "afdd": false, "circuit_breaker": false, "fuse": false} {
+		doc := premises()
+		facttest.At(doc, "datasheets", "protective_devices", "rcbo")["kind"] = kind
+		facttest.Is(t, kind, derive(t, doc, figures(0.04)).Circuits[0].RCDFitted, want)
+	}
+}
+
+// The test button of a device is pressed once, however many readings there are.
+func TestButton(t *testing.T) {
+	doc := premises()
+	record(doc)["rcds"] = list{object{"id": "RC1", "part": "C1", "test_current_ma": 15}, object{"id": "RC2", "part": "C1", "test_current_ma": 30, "test_button_works": true},
+		object{"id": "RC3", "part": "C2", "test_current_ma": 30}}
+	f := derive(t, doc, figures(0.04)).RCDs
+	facttest.Is(t, "said of another reading", f[0].ButtonWorks, true)
+	facttest.Is(t, "said of this one", f[1].ButtonWorks, true)
+	facttest.Wants(t, "said of another device", f[2].ButtonWorks, "/commissioning/rcds/2/test_button_works")
+	record(doc)["rcds"] = append(record(doc)["rcds"].(list), object{"id": "RC4", "part": "C1", "test_current_ma": 150, "test_button_works": false})
+	f = derive(t, doc, figures(0.04)).RCDs
+	facttest.Is(t, "once it did not", f[0].ButtonWorks, false)
+	facttest.Is(t, "what is said of a reading stands", f[1].ButtonWorks, true)
+}
+
+// Without surge protective devices nobody has to say that none was connected.
+func TestNoSurgeDevices(t *testing.T) {
+	doc := premises()
+	record(doc)["insulation"] = list{object{"id": "IR1", "part": "C1", "side": "ac", "resistance_megohm": 200, "test_voltage_v": 500},
+		object{"id": "IR2", "part": "S1", "side": "dc", "together_with": list{}, "resistance_megohm": 200, "test_voltage_v": 1000}}
+	f := derive(t, doc, figures(0.04))
+	facttest.Wants(t, "devices not stated", f.Circuits[0].SPDsConnected, "/commissioning/insulation/0/spds_connected")
+	facttest.Wants(t, "devices not stated", f.Insulation[1].SPDsConnected, "/commissioning/insulation/1/spds_connected")
+	doc["spds"] = list{object{"id": "P1", "connected_at": "INV1.1", "circuit": "pv_dc"}}
+	f = derive(t, doc, figures(0.04))
+	facttest.Is(t, "none on AC", f.Circuits[0].SPDsConnected, false)
+	facttest.Is(t, "none on AC", f.Insulation[0].SPDsConnected, false)
+	facttest.Wants(t, "one on DC", f.Insulation[1].SPDsConnected, "/commissioning/insulation/1/spds_connected")
+}
+
 func TestProofs(t *testing.T) {
 	doc := premises()
 	test := func(id, kind string, passed bool, s float64) object {

@@ -55,6 +55,7 @@ func (d *deriver) insulation() []InsulationTest {
 }
 
 func (d *deriver) insulationTest(r *schema.InsulationReading) InsulationTest {
+	spds := d.spdsOn(r.Side)
 	return InsulationTest{
 		Subject:           working.Subject{ID: r.ID.Value, At: r.At(), Name: "insulation reading " + r.ID.Value},
 		Side:              working.StatedText(r.Side),
@@ -62,8 +63,8 @@ func (d *deriver) insulationTest(r *schema.InsulationReading) InsulationTest {
 		Method:            working.Stated("method", "", r.Method),
 		TestVoltageV:      working.Stated("U_test", "V", r.TestVoltageV),
 		ResistanceMegohm:  working.Stated("R", "MΩ", r.ResistanceMegohm),
-		SPDs:              d.spdsOn(r.Side),
-		SPDsConnected:     working.StatedFlag(r.SPDsConnected),
+		SPDs:              spds,
+		SPDsConnected:     connected(spds, r.SPDsConnected),
 		SPDsRemovable:     working.StatedFlag(r.SPDsRemovable),
 		SPDsReconnected:   working.StatedFlag(r.SPDsReconnected),
 		InverterConnected: working.StatedFlag(r.InverterConnected),
@@ -87,20 +88,34 @@ func counted[T any](list []T, at string) working.Number {
 
 // spdsOn counts the surge protective devices on one side of the inverter.
 func (d *deriver) spdsOn(side schema.Text) working.Number {
+	if d.in.SPDs != nil && !side.Stated() {
+		return working.Unknown("n_SPD", "", side.At())
+	}
+	return d.spdsWhere(func(s schema.SPD) bool { return s.Circuit.Is("ac") == side.Is("ac") && !s.Circuit.Is("signal") })
+}
+
+// spdsWhere counts the surge protective devices on some circuits.
+func (d *deriver) spdsWhere(on func(schema.SPD) bool) working.Number {
 	if d.in.SPDs == nil {
 		return working.Unknown("n_SPD", "", "/spds")
-	}
-	if !side.Stated() {
-		return working.Unknown("n_SPD", "", side.At())
 	}
 	n := 0
 	for _, s := range d.in.SPDs {
 		if !s.Circuit.Stated() {
 			return working.Unknown("n_SPD", "", s.Circuit.At())
 		}
-		if s.Circuit.Is("ac") == side.Is("ac") && !s.Circuit.Is("signal") {
+		if on(s) {
 			n++
 		}
 	}
 	return working.Counted("n_SPD", n, "/spds")
+}
+
+// connected tells whether surge protective devices were in circuit during a
+// reading. Where there are none, nobody has to say so.
+func connected(spds working.Number, stated schema.Flag) working.Flag {
+	if !stated.Stated() && spds.Known() && spds.Value() == 0 {
+		return working.Is(false, "/spds")
+	}
+	return working.StatedFlag(stated)
 }

@@ -7,16 +7,12 @@ import (
 
 // Proof holds what the functional tests of one inverter showed.
 type Proof struct {
-	Starts          working.Flag   `json:"proved_starts" words:"whether it was seen to start"`
-	LossOfMains     working.Flag   `json:"proved_loss_of_mains" words:"whether it was seen to stop when the supply was opened"`
-	LossOfMainsS    working.Number `json:"loss_of_mains_s" words:"longest time in which it stopped"`
-	Reconnects      working.Flag   `json:"proved_reconnection" words:"whether it was seen to wait and come back when the supply returned"`
-	ReconnectionS   working.Number `json:"reconnection_measured_s" words:"shortest time after which it came back"`
-	SettingsRead    working.Flag   `json:"proved_grid_settings" words:"whether the settings of its interface protection were read back"`
-	SourcesIsolated working.Flag   `json:"proved_source_isolation" words:"whether the isolation of each source was tested, where it has more than one"`
-	BackupNeutral   working.Flag   `json:"proved_backup_neutral_earth" words:"whether the joint of neutral and earth in backup was tested"`
-	SecondSource    working.Flag   `json:"has_second_source" words:"whether a battery is connected to it"`
-	Backup          working.Flag   `json:"can_run_without_supply" words:"whether it can supply loads without the public supply"`
+	Starts        working.Flag   `json:"proved_starts" words:"whether it was seen to start"`
+	LossOfMains   working.Flag   `json:"proved_loss_of_mains" words:"whether it was seen to stop when the supply was opened"`
+	LossOfMainsS  working.Number `json:"loss_of_mains_s" words:"longest time in which it stopped"`
+	Reconnects    working.Flag   `json:"proved_reconnection" words:"whether it was seen to wait and come back when the supply returned"`
+	ReconnectionS working.Number `json:"reconnection_measured_s" words:"shortest time after which it came back"`
+	SettingsRead  working.Flag   `json:"proved_grid_settings" words:"whether the settings of its interface protection were read back"`
 }
 
 // proofs derives what was proved of every inverter.
@@ -24,32 +20,27 @@ func (d *deriver) proofs() []Proof {
 	all := make([]Proof, len(d.in.Inverters))
 	for i, inv := range d.in.Inverters {
 		id := inv.ID.Value
-		sheet := d.in.Datasheets.Inverters[inv.Datasheet.Value]
 		all[i] = Proof{
-			Starts:          d.proved("inverter_starts", id),
-			LossOfMains:     d.proved("loss_of_mains", id),
-			LossOfMainsS:    working.Greatest("t_loss", "s", d.times("loss_of_mains", id)...),
-			Reconnects:      d.proved("reconnection", id),
-			ReconnectionS:   working.Least("t_rec", "s", d.times("reconnection", id)...),
-			SettingsRead:    d.proved("grid_settings_read_back", id),
-			SourcesIsolated: d.proved("source_isolation", ""),
-			BackupNeutral:   d.proved("backup_neutral_earth", ""),
-			SecondSource:    working.StatedFlag(inv.BatteryFitted),
-			Backup:          working.StatedFlag(sheet.BackupOutput),
+			Starts:        d.proved("inverter_starts", id),
+			LossOfMains:   d.proved("loss_of_mains", id),
+			LossOfMainsS:  working.Greatest("t_loss", "s", d.times("loss_of_mains", id)...),
+			Reconnects:    d.proved("reconnection", id),
+			ReconnectionS: working.Least("t_rec", "s", d.times("reconnection", id)...),
+			SettingsRead:  d.proved("grid_settings_read_back", id),
 		}
 	}
 	return all
 }
 
-// of lists the functional tests of one kind, of one part or, with no id, of any.
-// A test of which it is not stated what was tested may be of any part: then
-// none can be listed, and it is what is missing.
+// of lists the functional tests of one kind of one part. A test of which it is
+// not stated what was tested may be of any part: then none can be listed, and it
+// is what is missing.
 func (d *deriver) of(test, part string) (some []*schema.FunctionalTest, missing []string) {
 	for _, f := range d.find.functional[test] {
 		switch {
-		case part != "" && !f.Part.Stated():
+		case !f.Part.Stated():
 			missing = append(missing, f.Part.At())
-		case part == "" || f.Part.Value == part:
+		case f.Part.Value == part:
 			some = append(some, f)
 		}
 	}

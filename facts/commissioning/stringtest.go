@@ -19,7 +19,7 @@ type StringTest struct {
 	VocDeficitModules   working.Number `json:"voc_deficit_modules" words:"modules whose voltage the reading lacks; below zero where it has too much"`
 	VocStcDeviationPct  working.Number `json:"voc_stc_deviation_pct" words:"voltage read off that at STC, whichever way"`
 	AlikeStrings        working.Number `json:"alike_strings" words:"strings with as many modules of the same kind, itself included"`
-	VocMedianV          working.Number `json:"voc_median_v" words:"median of the voltages read on the strings alike"`
+	VocMedianV          working.Number `json:"voc_median_v" words:"median of the voltages read on the strings alike; of two strings the higher"`
 	VocMedianPct        working.Number `json:"voc_median_deviation_pct" words:"voltage read off that median, whichever way"`
 	ShortOfAlikeModules working.Number `json:"short_of_alike_modules" words:"modules whose voltage the reading lacks against that median"`
 	IscA                working.Number `json:"isc_a" words:"short-circuit current read"`
@@ -27,7 +27,7 @@ type StringTest struct {
 	IscDeviationPct     working.Number `json:"isc_deviation_pct" words:"current read off the expected one, whichever way"`
 	SameModuleStrings   working.Number `json:"same_module_strings" words:"strings of the same kind of module, itself included"`
 	IscFullSunA         working.Number `json:"isc_full_sun_a" words:"current read, brought to 1000 W/m² in proportion"`
-	IscMedianPct        working.Number `json:"isc_median_deviation_pct" words:"current in full sun off the median of the strings of the same kind of module, whichever way"`
+	IscMedianPct        working.Number `json:"isc_median_deviation_pct" words:"current in full sun off the median of the strings of the same kind of module, whichever way; of two strings off the higher"`
 	OperatingA          working.Number `json:"operating_current_a" words:"current with the inverter running"`
 	IrradianceWPerM2    working.Number `json:"irradiance_w_per_m2" words:"irradiance recorded"`
 	IrradiancePlane     working.Text   `json:"irradiance_plane" words:"plane in which the irradiance was read"`

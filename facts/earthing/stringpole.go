@@ -12,7 +12,7 @@ import (
 // overcurrent protective device.
 type StringPole struct {
 	EarthedPole  working.Text   `json:"earthed_pole" words:"pole of its array that is earthed solidly or through a fuse: none, positive or negative"`
-	UnfusedPoles working.Number `json:"unfused_poles" words:"poles that are not so earthed and have no overcurrent protective device"`
+	UnfusedPoles working.Number `json:"unfused_poles" words:"poles, other than one earthed solidly or through a fuse, that have no overcurrent protective device"`
 }
 
 func stringPoles(in *schema.Installation, pv pvstring.Facts) []StringPole {

@@ -13,7 +13,7 @@ import (
 // authorities, and the dates on which it was gone.
 type Connection struct {
 	PhaseA           working.Number `json:"generation_phase_a" words:"rated current of all generators and batteries together in the phase that has most"`
-	Unbalance        working.Number `json:"generation_unbalance_a" words:"the same less that in the phase that has least, of those that reach the premises"`
+	Unbalance        working.Number `json:"generation_unbalance_a" words:"rated current of all of them in the phase that has most, less that in the phase that has least"`
 	UnitPhaseA       working.Number `json:"generation_unit_phase_a" words:"rated current in one phase of the greatest of them"`
 	GenerationW      working.Number `json:"generation_power_w" words:"rated AC power of all of them together"`
 	Untyped          working.Number `json:"generators_not_type_tested" words:"generators without a type test for connection"`
@@ -33,8 +33,8 @@ type Connection struct {
 	NoticeDays       working.Number `json:"days_from_service_to_notice" words:"days from going into service to the first notice of it to the network operator"`
 	BuildingNotices  working.Number `json:"building_notices" words:"notices to building control"`
 	BuildingRoutes   working.Names  `json:"building_routes" words:"ways in which building control was told"`
-	BuildingDays     working.Number `json:"days_from_completion_to_building_notice" words:"days from the end of the work to the notice to building control"`
-	BuildingBefore   working.Number `json:"days_from_building_notice_to_work" words:"days from the notice to building control to the start of the work"`
+	BuildingDays     working.Number `json:"days_from_completion_to_building_notice" words:"days from the end of the work to the notice of the competent person scheme to building control"`
+	BuildingBefore   working.Number `json:"days_from_building_notice_to_work" words:"days from the building notice to the start of the work"`
 	RegisterDays     working.Number `json:"working_days_from_service_to_register" words:"working days from going into service to the entry in the register of the scheme"`
 	PermissionNeeded working.Flag   `json:"planning_permission_needed" words:"whether the planning authority asked for an application"`
 	Protected        working.Flag   `json:"listed_or_monument" words:"whether the building is listed or the site a protected monument"`

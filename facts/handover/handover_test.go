@@ -157,6 +157,23 @@ func notice(id, to, route string, dates object) object {
 	return n
 }
 
+// TestWaysToBuildingControl holds each way to building control against its own
+// date: a building notice before the work, a scheme's notice after it.
+func TestWaysToBuildingControl(t *testing.T) {
+	doc := premises(1)
+	h := doc["handover"].(object)
+	h["start_of_work"], h["end_of_work"] = "2026-02-23", "2026-03-02"
+	h["notifications"] = list{
+		notice("N1", "building_control", "building_notice", object{"notified": "2026-02-20"}),
+		notice("N2", "building_control", "competent_person_scheme", object{"notified": "2026-04-11"}),
+	}
+	f := derive(t, doc).Connection
+	is(t, "building notice before the work", f.BuildingBefore, 3)
+	is(t, "notice of the scheme after it", f.BuildingDays, 40)
+	h["notifications"] = h["notifications"].(list)[:1]
+	facttest.Wants(t, "no notice of a scheme", derive(t, doc).Connection.BuildingDays, "/handover/notifications")
+}
+
 // Commissioned on Monday 2 March 2026, 28 days end on 30 March and 30 on 1
 // April; ten working days end on 16 March. From Wednesday 1 April, over Easter,
 // they end on 17 April.

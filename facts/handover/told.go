@@ -26,8 +26,8 @@ func (f *Connection) told(in *schema.Installation, b book.Book) {
 		f.BuildingNotices = working.Unknown("n", "", list)
 	}
 	f.BuildingRoutes = routes(building, h.Notifications == nil, list)
-	f.BuildingDays = days("t", h.EndOfWork, first(each(building, notified)), list)
-	f.BuildingBefore = days("t", first(each(building, notified)), h.StartOfWork, list)
+	f.BuildingDays = days("t", h.EndOfWork, first(each(by(building, "competent_person_scheme"), notified)), list)
+	f.BuildingBefore = days("t", first(each(by(building, "building_notice"), notified)), h.StartOfWork, list)
 	f.RegisterDays = workingDays("t", service, first(each(scheme, notified)), list, b)
 }
 
@@ -37,6 +37,17 @@ func sentTo(h schema.Handover, who string) []*schema.Notification {
 	var some []*schema.Notification
 	for i := range h.Notifications {
 		if n := &h.Notifications[i]; n.To.Is(who) {
+			some = append(some, n)
+		}
+	}
+	return some
+}
+
+// by are the notifications that went one way.
+func by(all []*schema.Notification, route string) []*schema.Notification {
+	var some []*schema.Notification
+	for _, n := range all {
+		if n.Route.Is(route) {
 			some = append(some, n)
 		}
 	}

@@ -37,18 +37,34 @@ func notDwelling(j *job) working.Flag {
 }
 
 // severalIsolators tells whether it takes more than one movement to isolate the
-// strings.
+// strings. Of isolators one behind the other any opens the same strings: where
+// one of them opens all, one is enough. One that opens none, as far as the cables
+// tell, may open anything.
 func severalIsolators(j *job) working.Flag {
 	if j.in.Isolators == nil {
 		return working.UnknownFlag("/isolators")
 	}
-	n := 0
-	for _, iso := range j.in.Isolators {
+	n, most, least := 0, 0, len(j.pv.Strings)
+	for i, iso := range j.in.Isolators {
 		if iso.Circuit.Is("pv_dc") {
 			n++
+			opens := j.opens(i)
+			most, least = max(most, opens), min(least, opens)
 		}
 	}
-	return working.Is(n > 1, "/isolators")
+	oneIsEnough := most == len(j.pv.Strings) && least > 0
+	return working.Is(n > 1 && !oneIsEnough, "/isolators")
+}
+
+// opens counts the strings that pass through an isolator.
+func (j *job) opens(isolator int) int {
+	passing := map[int]bool{}
+	for _, way := range j.through[isolator] {
+		for _, s := range way {
+			passing[s] = true
+		}
+	}
+	return len(passing)
 }
 
 // any is yes as soon as one flag is, no when all are, and else unknown.

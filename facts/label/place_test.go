@@ -111,6 +111,12 @@ func TestPlaces(t *testing.T) {
 		{"two isolators", "dc_isolator", "several_dc_isolators", change(func(d object) {
 			d["isolators"] = append(d["isolators"].(list), object{"id": "ISO3", "circuit": "pv_dc", "ways": list{object{"id": "1"}}})
 		}), "x@ISO1 false; x@ISO3 false"},
+		{"two isolators for two strings", "dc_isolator", "several_dc_isolators", change(func(d object) { another(d, "S2", "INV1.2") }), "x@ISO1 false; x@ISO3 false"},
+		{"two isolators one behind the other", "dc_isolator", "several_dc_isolators", change(func(d object) {
+			another(d, "ISO1.1.out", "INV1.1")
+			d["strings"] = d["strings"].(list)[:1]
+			d["cables"] = append(d["cables"].(list)[:1:1], d["cables"].(list)[2:]...)
+		}), ""},
 		{"earth terminals not stated", "earth_terminal", "always", site(), "x@earth_terminal [/earthing/main_terminal /earthing/terminals]"},
 		{"terminal in a board", "earth_terminal", "always", change(func(d object) {
 			d["earthing"] = object{"main_terminal": object{"id": "MET", "board": "B1"}, "terminals": list{object{"id": "EB1"}}}
@@ -158,6 +164,15 @@ func TestPlaces(t *testing.T) {
 			}
 		})
 	}
+}
+
+// another adds a string S2 and an isolator ISO3 between two terminals.
+func another(d object, from, to string) {
+	d["datasheets"].(object)["inverters"].(object)["I"].(object)["mppts"] = list{object{}, object{}}
+	d["strings"] = append(d["strings"].(list), object{"id": "S2", "module": "M", "modules_in_series": 10})
+	d["isolators"] = append(d["isolators"].(list), object{"id": "ISO3", "circuit": "pv_dc", "ways": list{object{"id": "1", "conductors_opened": "both"}}})
+	d["cables"] = append(d["cables"].(list), object{"id": "R5", "from": from, "to": "ISO3.1.in", "service": "pv_string"},
+		object{"id": "R6", "from": "ISO3.1.out", "to": to, "service": "pv_string"})
 }
 
 func battery() object {

@@ -100,6 +100,8 @@ type house struct {
 	hooks                                                []float64 // along each rail
 	railFrom, railLength                                 float64
 	clamps                                               list
+	shape                                                string
+	survey                                               object
 	book                                                 book.Book
 }
 
@@ -116,11 +118,11 @@ func standard(t testing.TB) *house {
 		rafters: object{"structure": "cut_roof", "direction": "up_slope", "first_mm": 0, "spacing_mm": 450, "count": 100, "width_mm": 75, "height_mm": 150,
 			"timber_class": "C24", "service_class": 2, "span_mm": 2500, "battens_share_load": true, "altered": false},
 		plane: object{"pitch_deg": 35, "eaves_length_mm": 30000, "slope_length_mm": 20000, "left_edge": "verge", "right_edge": "verge", "top_edge": "ridge",
-			"bottom_edge": "eaves", "edges": list{}, "ridge_height_m": 8, "building_length_m": 30, "building_width_m": 30, "dead_load_kn_per_m2": 0.606,
+			"bottom_edge": "eaves", "edges": list{}, "gap_under_modules_mm": 100, "tilt_to_roof_deg": 0, "ridge_height_m": 8, "building_length_m": 30, "building_width_m": 30, "dead_load_kn_per_m2": 0.606,
 			"imposed_load_kn_per_m2": 0.6, "mounting_mass_kg": 0, "ballast_mass_kg": 0, "snow_obstruction": "none", "openings": list{},
 			"covering": object{"kind": "plain_tile", "batten_thickness_mm": 25, "counter_batten_thickness_mm": 20, "sarking_thickness_mm": 18}},
 		xs: []float64{10000, 11154, 12308, 13462, 14616}, y: 8000,
-		hooks: []float64{10200, 11100, 12000, 12900, 13800, 14700, 15600}, railFrom: 9950, railLength: 5850, clamps: list{},
+		hooks: []float64{10200, 11100, 12000, 12900, 13800, 14700, 15600}, railFrom: 9950, railLength: 5850, clamps: list{}, shape: "duopitch", survey: object{},
 		book: figures(t),
 	}
 	return h
@@ -162,7 +164,7 @@ func (h *house) document() object {
 			"S": object{"kind": "screw", "screw": h.screw}, "R": object{"kind": "rail", "rail": h.railSheet},
 			"E": object{"kind": "end_clamp", "clamp": object{"frame_height_min_mm": 30, "frame_height_max_mm": 35}, "load": object{"basis": "test", "failure": "metal", "uplift_kn": 2.2}},
 		}},
-		"roof": object{"shape": "duopitch", "planes": list{plane}},
+		"roof": object{"shape": h.shape, "survey": h.survey, "planes": list{plane}},
 	}
 }
 

@@ -4,6 +4,8 @@ import "sunclause/facts/working"
 
 // Cover is the covering of a plane and its state after the work.
 type Cover struct {
+	FireClass      working.Text   `json:"fire_class" words:"fire class of the modules with their mounting on this covering"`
+	FireClassDue   working.Text   `json:"fire_class_required" words:"fire class that the roof needs"`
 	Tiled          working.Flag   `json:"tiled" words:"whether the covering is of tiles or slates"`
 	Condition      working.Text   `json:"covering_condition" words:"condition of the covering before the work"`
 	LifeYr         working.Number `json:"covering_life_yr" words:"years the covering is expected to last"`
@@ -19,6 +21,8 @@ type Cover struct {
 func (s *slope) cover() Cover {
 	c, t := s.doc.Covering, s.doc.TileWork
 	return Cover{
+		FireClass:      working.StatedText(s.doc.FireClass),
+		FireClassDue:   working.StatedText(s.doc.FireClassRequired),
 		Tiled:          s.tiled(),
 		Condition:      working.StatedText(c.Condition),
 		LifeYr:         working.Stated("t_life", "a", c.LifeExpectedYr),

@@ -14,6 +14,7 @@ type Fixing struct {
 
 	Kind             working.Text   `json:"kind" words:"what it is: hook, hanger_bolt, sheet_bracket, …"`
 	Rail             working.Text   `json:"rail" words:"rail it carries"`
+	Covering         working.Text   `json:"covering" words:"kind of covering it passes over or through"`
 	Certified        working.Flag   `json:"certificate_names_standard" words:"whether its certificate names the standard for mounting kits"`
 	Material         working.Text   `json:"material" words:"what it is made of"`
 	ScrewMaterial    working.Text   `json:"screw_material" words:"what its screws are made of"`
@@ -39,9 +40,6 @@ type Fixing struct {
 func (s *slope) fixingFacts() []Fixing {
 	all := make([]Fixing, len(s.doc.Fixings))
 	for i := range s.doc.Fixings {
-		s.railless[s.doc.Fixings[i].Module.Value]++
-	}
-	for i := range s.doc.Fixings {
 		doc := &s.doc.Fixings[i]
 		sheet := s.fixingSheet(doc.Datasheet)
 		f := Fixing{
@@ -50,6 +48,7 @@ func (s *slope) fixingFacts() []Fixing {
 			Material:       working.UnknownText(doc.Datasheet.At()),
 			ScrewMaterial:  working.UnknownText(doc.Screw.At()),
 			Rail:           working.StatedText(doc.Rail),
+			Covering:       working.StatedText(s.doc.Covering.Kind),
 			Certified:      s.certified(sheet, doc.Datasheet),
 			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet, uplift),
 			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet, down),
@@ -61,17 +60,22 @@ func (s *slope) fixingFacts() []Fixing {
 		if screw := s.fixingSheet(doc.Screw); screw != nil {
 			f.ScrewMaterial = working.StatedText(screw.Material)
 		}
-		s.overTile(&f, doc, sheet, s.loadOn(&f, i))
-		f.Grasp = s.graspOf(doc, sheet, f.UpliftKn)
+		beside := s.loadOn(&f, i)
+		s.overTile(&f, doc, sheet, beside.push)
+		f.Grasp = s.graspOf(doc, sheet, pulls{f.UpliftKn, f.AlongKn, beside.slide})
 		all[i] = f
 	}
 	return all
 }
 
+// besides are loads on a fixing that are no facts of their own: the characteristic
+// load towards the roof, by which it bends, and the load down the slope while the
+// wind lifts.
+type besides struct{ push, slide working.Number }
+
 // loadOn works out the loads on a fixing: of the length of rail from halfway to
-// the fixing before to halfway to the one after, or to the end of the rail. It
-// returns the characteristic load towards the roof, by which the fixing bends.
-func (s *slope) loadOn(f *Fixing, i int) (pushed working.Number) {
+// the fixing before to halfway to the one after, or to the end of the rail.
+func (s *slope) loadOn(f *Fixing, i int) besides {
 	doc := &s.doc.Fixings[i]
 	r := s.barOf(doc.Rail)
 	if r == nil {
@@ -90,19 +94,19 @@ func (s *slope) loadOn(f *Fixing, i int) (pushed working.Number) {
 	f.UpliftKn = on("F_d", line)
 	f.DownKn = on("F_down", lineOf(s.areal.Down, r))
 	f.AlongKn = on("F_along", lineOf(s.areal.Along, r))
-	return on("F_k", lineOf(s.areal.Service, r))
+	return besides{on("F_k", lineOf(s.areal.Service, r)), on("F_slide", lineOf(s.slide, r))}
 }
 
 // notLoaded leaves the loads unknown, for want of the members named.
-func (f *Fixing) notLoaded(missing ...string) (pushed working.Number) {
-	f.UpliftKn, f.DownKn = working.Unknown("F_d", "kN", missing...), working.Unknown("F_down", "kN", missing...)
-	f.AlongKn = working.Unknown("F_along", "kN", missing...)
-	return working.Unknown("F_k", "kN", missing...)
+func (f *Fixing) notLoaded(missing ...string) besides {
+	unknown := func(symbol string) working.Number { return working.Unknown(symbol, "kN", missing...) }
+	f.UpliftKn, f.DownKn, f.AlongKn = unknown("F_d"), unknown("F_down"), unknown("F_along")
+	return besides{unknown("F_k"), unknown("F_slide")}
 }
 
 // unrailed works out the loads on a fixing that holds a module without a rail:
 // its share of the module.
-func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) (pushed working.Number) {
+func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) besides {
 	f.TributaryMm = working.Unknown("a", "mm", doc.Rail.At())
 	m, ok := s.at[doc.Module.Value]
 	if !ok {
@@ -114,7 +118,7 @@ func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) (pushed working.Number) 
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, areal, m.area, working.Counted("n_f", n, s.doc.Member("fixings")))
 	}
 	f.UpliftKn, f.DownKn, f.AlongKn = of("F_d", m.uplift), of("F_down", s.areal.Down), of("F_along", s.areal.Along)
-	return of("F_k", s.areal.Service)
+	return besides{of("F_k", s.areal.Service), of("F_slide", s.slide)}
 }
 
 // tributary is the length of rail that a fixing carries.

@@ -34,6 +34,12 @@ type Grasp struct {
 	PullKn         working.Number `json:"screw_pull_kn" words:"design pull on the screws, with the lever of the hook"`
 	WithdrawalKn   working.Number `json:"withdrawal_kn" words:"design resistance of the screws against withdrawal"`
 	TensionKn      working.Number `json:"screw_tension_kn" words:"design resistance of the screws themselves"`
+	ShearKn        working.Number `json:"screw_shear_kn" words:"design resistance of the screws against the load down the slope"`
+	Combined       working.Number `json:"screw_combined" words:"pull and load down the slope together over what the screws bear; no more than 1"`
+	DepthDueD      working.Number `json:"screw_depth_due_d" words:"thread inside the timber that is due, over the diameter"`
+	EdgeDueD       working.Number `json:"edge_distance_due_d" words:"distance from the edge of the timber that is due, over the diameter"`
+	EndDueD        working.Number `json:"end_distance_due_d" words:"distance from the end of the timber that is due, over the diameter"`
+	SpacingDueD    working.Number `json:"screw_spacing_due_d" words:"distance from screw to screw along the grain that is due, over the diameter"`
 }
 
 // timber is what screws hold in.
@@ -41,7 +47,14 @@ type timber struct {
 	width, height, density, offMiddle working.Number
 }
 
-func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load working.Number) Grasp {
+// pulls are the design loads that the screws of a fixing have to bear.
+type pulls struct {
+	up    working.Number // away from the roof
+	along working.Number // down the slope with snow
+	slide working.Number // down the slope while the wind lifts
+}
+
+func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, loads pulls) Grasp {
 	noggin := s.nogginOf(doc)
 	t := s.timberOf(doc, noggin)
 	hook := func(symbol, unit string, of func(schema.HookDatasheet) schema.Number) working.Number {
@@ -65,7 +78,7 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 	if noggin != nil {
 		g.NogginHeld = working.StatedFlag(noggin.FixedAtBothEnds)
 	}
-	g.pulled(load, t, hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
+	g.pulled(loads.up, t, hook("e", "mm", func(h schema.HookDatasheet) schema.Number { return h.LeverArmMm }),
 		hook("c", "mm", func(h schema.HookDatasheet) schema.Number { return h.PivotDistanceMm }))
 	if g.InTimber.Known() && !g.InTimber.Value() {
 		g.notInTimber(doc.Member.At())
@@ -74,6 +87,9 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, load 
 	screw := s.fixingSheet(doc.Screw)
 	s.spaces(&g, doc, screw, t)
 	s.withdraw(&g, doc, sheet, screw, t)
+	s.due(&g, screw)
+	s.shear(&g, doc, sheet, screw, t)
+	g.together(loads)
 	return g
 }
 
@@ -89,7 +105,8 @@ func (g *Grasp) pulled(load working.Number, t timber, arm, pivot working.Number)
 // notInTimber leaves unknown what only screws in timber have.
 func (g *Grasp) notInTimber(at string) {
 	for _, n := range []*working.Number{&g.DiameterMm, &g.DepthMm, &g.DepthOverD, &g.EdgeOverD, &g.EndOverD, &g.SpacingOverD,
-		&g.ThicknessOverD, &g.WidthOverD, &g.WithdrawalKn, &g.TensionKn} {
+		&g.ThicknessOverD, &g.WidthOverD, &g.WithdrawalKn, &g.TensionKn, &g.ShearKn, &g.Combined,
+		&g.DepthDueD, &g.EdgeDueD, &g.EndDueD, &g.SpacingDueD} {
 		*n = working.Unknown("n", "", at)
 	}
 }

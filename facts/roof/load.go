@@ -74,8 +74,12 @@ type ArealLoads struct {
 // bearDown combines dead load, snow and wind pressure, each of the two in turn
 // leading.
 func (s *slope) bearDown() {
+	push := s.param("roof_net_pressure", "c_push")
+	if off := s.offRoof(); off != nil {
+		push = working.Unknown("c_push", "", off...)
+	}
 	wind := working.Formula{Symbol: "w", Unit: "kN/m²", Text: "c_push · q_p", Source: netSource}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] }, s.param("roof_net_pressure", "c_push"), s.wind.PeakKnM2)
+		func(x ...float64) float64 { return x[0] * x[1] }, push, s.wind.PeakKnM2)
 	dead := working.Formula{Symbol: "g_n", Unit: "kN/m²", Text: "g_pv · cos(α)", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * cos(x[1]) }, s.dead.ArrayKnM2, s.pitch)
 	snow := working.Formula{Symbol: "s_n", Unit: "kN/m²", Text: "s · cos(α)²", Source: statics}.Of(
@@ -99,6 +103,27 @@ func (s *slope) bearDown() {
 	s.areal.Along = working.Formula{Symbol: "p_along", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0]*x[1]*sin(x[2]) + x[3]*x[4]*cos(x[2])*sin(x[2]) },
 		g, s.dead.ArrayKnM2, s.pitch, q, s.snow.SnowKnM2)
+	s.slide = working.Formula{Symbol: "p_slide", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α)", Source: combination}.Of(
+		func(x ...float64) float64 { return x[0] * x[1] * sin(x[2]) }, g, s.dead.ArrayKnM2, s.pitch)
+}
+
+// offRoof names what keeps the net coefficients from holding on the plane. They
+// are for modules close and parallel to the roof; of modules that stand up from it
+// the wind is for an engineer, as on a hill.
+func (s *slope) offRoof() []string {
+	var at []string
+	for _, l := range []struct {
+		is   schema.Number
+		most string
+	}{{s.doc.GapUnderModulesMm, "gap_under_modules_max_mm"}, {s.doc.TiltToRoofDeg, "tilt_to_roof_max_deg"}} {
+		switch most := s.param(l.most, "x"); {
+		case !most.Known() || !l.is.Stated():
+			at = append(at, append(most.Missing(), l.is.At())...)
+		case l.is.Value > most.Value():
+			at = append(at, "the wind on modules that stand up from the roof")
+		}
+	}
+	return at
 }
 
 // load works out what rests on the plane, before what carries it is looked at.
@@ -134,9 +159,13 @@ func (s *slope) sheetOf(m *schema.PlacedModule) (key string, missing string) {
 // close to the roof, or the suction of the zone where it is greater. Modules that
 // are the covering themselves have other coefficients.
 func (s *slope) blow(m *laid) {
-	columns, missing := s.zones(&m.edges)
-	if kind := s.doc.Covering.Kind; !kind.Stated() || kind.Is("modules_as_covering") {
+	columns, missing := s.zones(m)
+	missing = append(missing, s.offRoof()...)
+	switch kind := s.doc.Covering.Kind; {
+	case !kind.Stated():
 		missing = append(missing, kind.At())
+	case kind.Is("modules_as_covering"):
+		missing = append(missing, "the wind on modules that are the covering")
 	}
 	suction := working.Unknown("c_pe", "", missing...)
 	m.zones = working.UnknownList(missing...)

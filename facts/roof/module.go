@@ -18,7 +18,7 @@ type Module struct {
 	LeftMm       working.Number `json:"left_distance_mm" words:"distance to the left side of the plane"`
 	RightMm      working.Number `json:"right_distance_mm" words:"distance to the right side of the plane"`
 	InsideMm     working.Number `json:"inside_plane_mm" words:"least distance to a side of the plane; below zero it reaches beyond"`
-	EdgeMm       working.Number `json:"edge_distance_mm" words:"least distance to ridge, eaves, verge, hip, valley or parapet"`
+	EdgeMm       working.Number `json:"edge_distance_mm" words:"least distance to an edge of the roof: ridge, eaves, verge, hip, valley or parapet"`
 	PartyWalls   working.Flag   `json:"beside_party_wall" words:"whether the plane has a party or compartment wall"`
 	PartyWallMm  working.Number `json:"party_wall_distance_mm" words:"least distance to a party or compartment wall"`
 	Neighbours   working.Number `json:"neighbours" words:"other modules on the plane"`
@@ -34,6 +34,7 @@ type Module struct {
 	PushSheetPa  working.Number `json:"push_sheet_pa" words:"design load on its front as its sheet prints it"`
 	UpliftKnM2   working.Number `json:"uplift_kn_per_m2" words:"design load away from the roof"`
 	Rails        working.Number `json:"rails" words:"rails below it, those in one line once"`
+	Direct       working.Number `json:"direct_fixings" words:"fixings that hold it without a rail"`
 	Clamps       working.Number `json:"clamps" words:"clamps that hold it"`
 	ClampsASide  working.Number `json:"clamps_a_side" words:"clamps on the less held of two sides that face each other"`
 	Drilled      working.Flag   `json:"frame_drilled" words:"whether holes were drilled in its frame"`
@@ -56,6 +57,10 @@ func (s *slope) moduleFacts() []Module {
 		f.WindZones, f.NetUplift, f.PullPa, f.UpliftKnM2 = m.zones, m.net, m.pull, m.uplift
 		f.PushPa = working.Formula{Symbol: "p_push", Unit: "Pa", Text: "1000 · p_k", Source: combination}.Of(
 			func(x ...float64) float64 { return 1000 * x[0] }, s.areal.Service)
+		f.Direct = countedList(s.doc.Fixings, s.doc.Member("fixings"))
+		if f.Direct.Known() {
+			f.Direct = working.Counted("n", s.railless[m.doc.ID.Value], s.doc.Member("fixings"))
+		}
 		s.hold(&f, m, s.clamps[m.doc.ID.Value])
 		all[i] = f
 	}

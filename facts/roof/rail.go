@@ -21,12 +21,16 @@ type bar struct {
 	line     []working.Number // design load away from the roof of each module on it, kN/m
 	fixings  []int            // that are said to hold it, along the rail
 	held     [2]int           // the first and last of them that do not stand beyond its ends
+	shortest working.Number   // span between two of them; not there where there are no two
 	layers   []string         // what keeps the load on it from being known
 	unplaced []string         // what keeps the modules on it from being known
 }
 
 // carry finds what lies on each rail and what holds it.
 func (s *slope) carry() {
+	for i := range s.doc.Fixings {
+		s.railless[s.doc.Fixings[i].Module.Value]++
+	}
 	upper, unsaid := s.layers()
 	onRail := s.onRails()
 	for i := range s.doc.Rails {

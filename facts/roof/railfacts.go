@@ -30,6 +30,7 @@ type Rail struct {
 	UnbrokenMaxM  working.Number `json:"unbroken_max_m" words:"longest piece without a break that the maker allows"`
 	ExpansionMm   working.Number `json:"expansion_mm" words:"change of the longest piece over the range of temperature"`
 	JointGapMm    working.Number `json:"joint_gap_mm" words:"least gap at a break"`
+	GapDueMm      working.Number `json:"joint_gap_due_mm" words:"gap that a break has to have: what the rail grows by, or what its maker asks for if that is more"`
 	AcrossBreaks  working.Number `json:"modules_across_breaks" words:"modules that lie over a break"`
 	BreakFixingMm working.Number `json:"break_to_fixing_mm" words:"greatest distance from a break to the fixing on either side"`
 	EndClamps     working.Number `json:"end_clamps" words:"end clamps on it"`
@@ -44,14 +45,14 @@ func (s *slope) railFacts() []Rail {
 		r := &s.bars[i]
 		sheet := s.fixingSheet(r.doc.Datasheet)
 		f := Rail{
-			Subject:       working.Subject{ID: r.doc.ID.Value, At: r.doc.At(), Name: "rail " + r.doc.ID.Value},
-			CarriedBy:     working.StatedText(r.doc.CarriedBy),
-			OverhangMaxMm: sheetNumber("c_max", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.CantileverMaxMm }),
-			EndMinMm:      sheetNumber("c_end", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.EndBeyondClampMinMm }),
-			UnbrokenMaxM:  sheetNumber("L_max", "m", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ContinuousMaxM }),
+			Subject:      working.Subject{ID: r.doc.ID.Value, At: r.doc.At(), Name: "rail " + r.doc.ID.Value},
+			CarriedBy:    working.StatedText(r.doc.CarriedBy),
+			EndMinMm:     sheetNumber("c_end", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.EndBeyondClampMinMm }),
+			UnbrokenMaxM: sheetNumber("L_max", "m", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ContinuousMaxM }),
 		}
 		s.bear(&f, r)
 		s.span(&f, r)
+		f.OverhangMaxMm = s.overhangAllowed(r, sheet)
 		s.move(&f, r, sheet)
 		s.clampsOn(&f, r)
 		f.SpanAllowedMm = s.spanAllowed(&f, r, sheet)
@@ -129,12 +130,16 @@ func (s *slope) move(f *Rail, r *bar, sheet *schema.FixingDatasheet) {
 	rate := sheetNumber("α_T", "µm/(m·K)", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ExpansionUmPerMPerK })
 	f.ExpansionMm = working.Formula{Symbol: "ΔL", Unit: "mm", Text: "α_T · L · ΔT / 1000", Source: working.Source{Document: "thermal expansion", How: working.Definition}}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, rate, f.UnbrokenM, s.param("rail_temperature_range_k", "ΔT"))
+	f.GapDueMm = f.ExpansionMm
+	if sheet != nil && sheet.Rail.ExpansionGapMinMm.Stated() {
+		f.GapDueMm = working.Greatest("d_due", "mm", f.ExpansionMm, working.Stated("d_sheet", "mm", sheet.Rail.ExpansionGapMinMm))
+	}
 	s.atBreaks(f, r, breaks)
 }
 
 // noJoints leaves what hangs on the joints unknown.
 func (f *Rail) noJoints(at string) {
-	for _, n := range []*working.Number{&f.Breaks, &f.UnbrokenM, &f.ExpansionMm, &f.JointGapMm, &f.AcrossBreaks, &f.BreakFixingMm} {
+	for _, n := range []*working.Number{&f.Breaks, &f.UnbrokenM, &f.ExpansionMm, &f.JointGapMm, &f.GapDueMm, &f.AcrossBreaks, &f.BreakFixingMm} {
 		*n = working.Unknown("n", "", at)
 	}
 }

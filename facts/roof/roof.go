@@ -68,11 +68,12 @@ type slope struct {
 	wind   Pressure       // on the plane
 	snow   Snow
 	dead   DeadLoad
-	areal  ArealLoads // on a square metre of slope
-	layout []laid     // modules where they lie, in the order of the document
-	plain  []plain    // the same, without working
-	lost   []string   // what keeps it from being known where they lie
-	bars   []bar      // rails with what they carry and what carries them
+	areal  ArealLoads     // on a square metre of slope
+	slide  working.Number // on a square metre of slope, down it, while the wind lifts
+	layout []laid         // modules where they lie, in the order of the document
+	plain  []plain        // the same, without working
+	lost   []string       // what keeps it from being known where they lie
+	bars   []bar          // rails with what they carry and what carries them
 
 	sheets   map[string]*schema.FixingDatasheet
 	at       map[string]*laid  // modules by id

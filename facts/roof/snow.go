@@ -25,9 +25,9 @@ func (s *slope) snowOn() Snow {
 // over the ridge, held back by an obstruction, or drifted against a wall.
 func (s *slope) snowShape() working.Number {
 	fallen := working.Formula{Symbol: "μ_1", Text: "μ_1 by the pitch α", Source: en1991Snow("5.3.2, table 5.2", working.Read), Lookup: true}.Of(
-		func(x ...float64) float64 { return shape(0.8, x[0]) }, s.pitch)
+		func(x ...float64) float64 { return byPitch(0.8, x[0]) }, s.pitch)
 	drifted := working.Formula{Symbol: "μ_d", Text: "μ by the pitch α with its peak μ_p", Source: en1991Snow("5.3.3 and national annexes", working.Memory), Lookup: true}.Of(
-		func(x ...float64) float64 { return shape(x[1], x[0]) }, s.pitch, s.param("snow_drifted_peak", "μ_p"))
+		func(x ...float64) float64 { return byPitch(x[1], x[0]) }, s.pitch, s.param("snow_drifted_peak", "μ_p"))
 	cases := []working.Number{fallen, drifted}
 	switch held := s.doc.SnowObstruction; {
 	case !held.Stated():
@@ -43,9 +43,9 @@ func (s *slope) snowShape() working.Number {
 	return working.Greatest("μ", "", cases...)
 }
 
-// shape is the shape coefficient of a plane: 0.8 on gentle slopes, rising to a
+// byPitch is the shape coefficient of a plane: 0.8 on gentle slopes, rising to a
 // peak at 30° where snow drifts over the ridge, and falling to nothing at 60°.
-func shape(peak, pitch float64) float64 {
+func byPitch(peak, pitch float64) float64 {
 	switch {
 	case pitch <= 15:
 		return 0.8

@@ -32,9 +32,26 @@ func (s *slope) span(f *Rail, r *bar) {
 		f.SpanMm, f.OverhangShare = working.Unknown("s", "mm", at), working.Unknown("c_s", "", at)
 		return
 	}
+	r.shortest = working.Least("s_min", "mm", spans...)
 	f.SpanMm = working.Greatest("s", "mm", spans...)
 	f.OverhangShare = working.Formula{Symbol: "c_s", Text: "c / s_min", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return x[0] / x[1] }, f.OverhangMm, working.Least("s_min", "mm", spans...))
+		func(x ...float64) float64 { return x[0] / x[1] }, f.OverhangMm, r.shortest)
+}
+
+// overhangAllowed is the longest free end that the maker allows, in mm; where the
+// sheet prints a share of the span beside it too, the less of the two.
+func (s *slope) overhangAllowed(r *bar, sheet *schema.FixingDatasheet) working.Number {
+	most := sheetNumber("c_max", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.CantileverMaxMm })
+	if sheet == nil || !sheet.Rail.CantileverMaxFraction.Stated() {
+		return most
+	}
+	shortest := r.shortest
+	if shortest.Symbol() == "" {
+		shortest = working.Unknown("s_min", "mm", s.doc.Member("fixings"))
+	}
+	share := working.Formula{Symbol: "c_share", Unit: "mm", Text: "c_sheet · s_min", Source: working.Source{Document: "datasheet of the rail", How: working.Read}}.Of(
+		func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("c_sheet", "", sheet.Rail.CantileverMaxFraction), shortest)
+	return working.Least("c_max", "mm", most, share)
 }
 
 // unrailedFixings names what keeps the fixings of a rail from being known: no

@@ -16,6 +16,7 @@ type Survey struct {
 	Strength        working.Text   `json:"roof_strength_found" words:"what the check says of the roof"`
 	Strengthened    working.Flag   `json:"roof_strengthened" words:"whether the strengthening asked for was done"`
 	EngineerGiven   working.Flag   `json:"engineer_report_given" words:"whether a structural engineer answers for the roof, by report or by the check"`
+	ByEngineer      working.Flag   `json:"roof_by_engineer" words:"whether a structural engineer is shown to answer for the roof; one who is not shown does not count"`
 	Sag             working.Flag   `json:"roof_sags" words:"whether the roof sags"`
 	Rot             working.Flag   `json:"roof_rot_seen" words:"whether timber is rotten or eaten"`
 	Split           working.Flag   `json:"roof_split_timber_seen" words:"whether rafters are split"`
@@ -62,6 +63,14 @@ func surveyOf(in *schema.Installation) Survey {
 	}
 	if v.Role.Is("structural_engineer") {
 		s.EngineerGiven = working.Is(true, v.Role.At())
+	}
+	switch {
+	case s.EngineerGiven.Known():
+		s.ByEngineer = s.EngineerGiven
+	case !v.Role.Stated():
+		s.ByEngineer = working.UnknownFlag(v.Role.At())
+	default:
+		s.ByEngineer = working.Is(false, v.Role.At())
 	}
 	return s
 }

@@ -69,8 +69,11 @@ func (s *slope) altitudeFactor(height working.Number) working.Number {
 // wants the slopes of the ground, which the document does not have.
 func (s *slope) orography() working.Number {
 	flag := s.in.Site.OrographySignificant
-	if !flag.Stated() || flag.Value {
+	switch {
+	case !flag.Stated():
 		return working.Unknown("c_o", "", flag.At())
+	case flag.Value:
+		return working.Unknown("c_o", "", "what the hill adds to the wind")
 	}
 	return working.Figure("c_o", "", 1, "no significant orography", en1991Wind("4.3.3", working.Memory)).ChosenBy(flag.At())
 }

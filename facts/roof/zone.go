@@ -7,15 +7,15 @@ import (
 	"sunclause/facts/working"
 )
 
-// Strips are the widths of the zones of raised suction of a duopitch roof, in
-// plan: e/10 along the eaves and below the ridge by the wind onto the eaves,
-// e/10 along the gables by the wind onto a gable, e/4 for the corners.
+// Strips are the widths of the zones of raised suction, in plan: e/10 along
+// the eaves and below the ridge by the wind onto the eaves, e/10 along the gables
+// by the wind onto a gable, e/4 for the corners.
 type Strips struct {
 	Eaves working.Number `json:"eaves_strip_m" words:"width in plan of the strips of raised suction along eaves and ridge"`
 	Gable working.Number `json:"gable_strip_m" words:"width in plan of the strips of raised suction along the gables"`
 }
 
-var figure78 = en1991Wind("7.2.5, figure 7.8", working.Memory)
+var figure78 = en1991Wind("7.2.4 to 7.2.6, figures 7.7 to 7.9", working.Memory)
 
 func (s *slope) strips() Strips {
 	twice := working.Formula{Symbol: "h_2", Unit: "m", Text: "2 · h", Source: figure78}.Of(
@@ -29,35 +29,22 @@ func (s *slope) strips() Strips {
 }
 
 // zones are the columns of the table of pressure coefficients that hold for a
-// module, by where it lies. The wind may come onto either eaves or either gable,
-// so each module has a zone for each; the corners lie inside the strips. A party
-// wall, or whatever else bounds the plane at its sides, is taken for a gable: the
-// roof beyond it may be lower. What is missing is named when it cannot be told.
-func (s *slope) zones(b *borders) (columns, missing []string) {
-	st := s.strips()
-	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch} {
+// module, by where it lies. The wind may come onto any side, so each module has a
+// zone for each; the corners lie inside the strips. A party wall, or whatever else
+// bounds the plane at its sides, is taken for a gable: the roof beyond it may be
+// lower. What is missing is named when it cannot be told.
+func (s *slope) zones(m *laid) (columns, missing []string) {
+	st, b := s.strips(), &m.edges
+	hip := s.toHip(m)
+	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch, hip} {
 		missing = append(missing, n.Missing()...)
 	}
-	if len(missing) > 0 {
+	if missing = append(missing, s.otherShape()...); len(missing) > 0 {
 		return nil, missing
 	}
 	plan := cos(s.pitch.Value()) / 1000
-	eaves, ridge, side := b.eaves.Value()*plan, b.ridge.Value()*plan, b.side.Value()/1000
-	e0, e90 := st.Eaves.Value(), st.Gable.Value()
-	columns = []string{"windward", "leeward"}
-	add := func(column string, in bool) {
-		if in {
-			columns = append(columns, column)
-		}
-	}
-	add("eaves", eaves < e0)
-	add("eaves_corner", eaves < e0 && side < 2.5*e0)
-	add("ridge", ridge < e0)
-	add("gable", side < e90)
-	add("gable_corner", side < e90 && eaves < 2.5*e90)
-	add("gable_next", side < 5*e90)
-	add("gable_rest", side >= 5*e90)
-	return columns, nil
+	at := spot{eaves: b.eaves.Value() * plan, top: b.ridge.Value() * plan, side: b.side.Value() / 1000, hip: hip.Value() * plan}
+	return shapes[s.in.Roof.Shape.Value].zones(at, st.Eaves.Value(), st.Gable.Value()), nil
 }
 
 // suction is the greatest suction coefficient, as a positive number, of some
@@ -65,13 +52,13 @@ func (s *slope) zones(b *borders) (columns, missing []string) {
 // loaded area. Between two pitches of the table EN 1991-1-4 has it interpolated;
 // beyond them the table has no answer.
 func (s *slope) suction(columns []string) working.Number {
-	shape, top := s.in.Roof.Shape, s.doc.TopEdge
-	if !shape.Is("duopitch") || !top.Stated() || top.Is("mono_ridge") { // the table holds for nothing else
-		return working.Unknown("c_pe", "", shape.At(), top.At())
+	if other := s.otherShape(); other != nil { // no table holds for it
+		return working.Unknown("c_pe", "", other...)
 	}
-	t, ok := s.book.Tables["duopitch_suction"]
+	name := shapes[s.in.Roof.Shape.Value].table
+	t, ok := s.book.Tables[name]
 	if !ok {
-		return working.Unknown("c_pe", "", "the rule set has no table duopitch_suction")
+		return working.Unknown("c_pe", "", "the rule set has no table "+name)
 	}
 	f := working.Formula{Symbol: "c_pe", Text: "suction by “" + t.Title + "”, between its pitches", Source: t.Source, Lookup: true}
 	return f.Of(func(x ...float64) float64 {

@@ -10,7 +10,7 @@ type Surroundings struct {
 	Place             working.Text   `json:"place" words:"where it stands"`
 	Room              working.Text   `json:"room" words:"room or space, in words"`
 	Outdoors          working.Flag   `json:"outdoors" words:"whether it stands in the open"`
-	Detached          working.Flag   `json:"detached_building" words:"whether the building it stands in is detached"`
+	Detached          working.Flag   `json:"detached_building" words:"whether it stands in a building apart from the dwelling, as a detached garage"`
 	OpensIntoBedroom  working.Flag   `json:"opens_into_bedroom" words:"whether the space opens into a room for sleeping"`
 	InEscapeRoute     working.Flag   `json:"in_escape_route" words:"whether it stands in an escape route"`
 	InProtectedRoute  working.Flag   `json:"in_protected_route" words:"whether it stands in a protected corridor, stair, lobby or shaft"`

@@ -1,6 +1,8 @@
 package surge
 
 import (
+	"slices"
+
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -19,6 +21,7 @@ type Site struct {
 	SurgeRiskLevel       working.Number `json:"surge_risk_level" words:"calculated risk level, CRL"`
 	SPDsAC               working.Number `json:"spds_ac" words:"surge protective devices on AC circuits"`
 	SPDsACAtOrigin       working.Number `json:"spds_ac_at_origin" words:"surge protective devices at the origin: at the supply, a meter or a main board"`
+	SPDsType1AtOrigin    working.Number `json:"spds_type_1_at_origin" words:"surge protective devices of Type 1 at the origin, alone or with Type 2"`
 	SPDsDC               working.Number `json:"spds_dc" words:"surge protective devices on PV circuits"`
 }
 
@@ -133,34 +136,45 @@ func notAfter(date schema.Text, last working.Text) working.Flag {
 
 // count counts the devices. One whose circuit is not stated may be on any.
 func (f *Site) count(in *schema.Installation, all []SPD) {
-	f.SPDsAC = working.Unknown("n_AC", "", "/spds")
-	f.SPDsACAtOrigin, f.SPDsDC = working.Unknown("n_origin", "", "/spds"), working.Unknown("n_DC", "", "/spds")
-	if in.SPDs == nil {
-		return
+	ac := func(s *SPD) working.Flag { return among(s.Circuit, "ac") }
+	dc := func(s *SPD) working.Flag { return among(s.Circuit, "pv_dc") }
+	origin := func(s *SPD) working.Flag { return s.AtOrigin }
+	type1 := func(s *SPD) working.Flag { return among(s.Type, "T1", "T1+T2") }
+	f.SPDsAC = number("n_AC", in, all, ac)
+	f.SPDsDC = number("n_DC", in, all, dc)
+	f.SPDsACAtOrigin = number("n_origin", in, all, ac, origin)
+	f.SPDsType1AtOrigin = number("n_T1", in, all, ac, origin, type1)
+}
+
+// among tells whether a word is one of several.
+func among(t working.Text, words ...string) working.Flag {
+	if !t.Known() {
+		return working.UnknownFlag(t.Missing()...)
 	}
-	var missing, unknownPlace []string
-	ac, origin, dc := 0, 0, 0
-	for _, s := range all {
-		missing = append(missing, s.Circuit.Missing()...)
-		switch s.Circuit.Value() {
-		case "pv_dc":
-			dc++
-		case "ac":
-			ac++
-			unknownPlace = append(unknownPlace, s.AtOrigin.Missing()...)
-			if s.AtOrigin.Value() {
-				origin++
-			}
+	return working.Is(slices.Contains(words, t.Value()), t.At())
+}
+
+// number counts the devices of which all is so, as far as one thing after the
+// other can be told.
+func number(symbol string, in *schema.Installation, all []SPD, so ...func(*SPD) working.Flag) working.Number {
+	if in.SPDs == nil {
+		return working.Unknown(symbol, "", "/spds")
+	}
+	var missing []string
+	n := 0
+	for i := range all {
+		met := 0
+		for met < len(so) && so[met](&all[i]).Value() {
+			met++
+		}
+		if met == len(so) {
+			n++
+		} else {
+			missing = append(missing, so[met](&all[i]).Missing()...)
 		}
 	}
-	if missing == nil {
-		f.SPDsAC, f.SPDsDC = working.Counted("n_AC", ac, "/spds"), working.Counted("n_DC", dc, "/spds")
-	} else {
-		f.SPDsAC, f.SPDsDC = working.Unknown("n_AC", "", missing...), working.Unknown("n_DC", "", missing...)
+	if missing != nil {
+		return working.Unknown(symbol, "", missing...)
 	}
-	if missing = append(missing, unknownPlace...); missing == nil {
-		f.SPDsACAtOrigin = working.Counted("n_origin", origin, "/spds")
-	} else {
-		f.SPDsACAtOrigin = working.Unknown("n_origin", "", missing...)
-	}
+	return working.Counted(symbol, n, "/spds")
 }

@@ -44,7 +44,7 @@ type SPD struct {
 	Earthed           working.Flag   `json:"earthed_to_main_terminal" words:"whether protective conductors lead from its earth terminal to the main earthing terminal"`
 	DistanceM         working.Number `json:"distance_to_inverter_m" words:"length of cable from a DC device to the inverter"`
 	Indicator         working.Flag   `json:"status_indicator" words:"whether it shows its state"`
-	IndicatorVisible  working.Flag   `json:"indicator_visible" words:"whether that can be seen where it stands"`
+	IndicatorVisible  working.Flag   `json:"indicator_visible" words:"whether that can be seen where it stands, or is told elsewhere by its remote contact"`
 	StatusGood        working.Flag   `json:"status_good" words:"whether it shows that it is sound"`
 	CanBeWithdrawn    working.Flag   `json:"can_be_withdrawn" words:"whether it can be taken out of circuit for an insulation test"`
 	LightningFitted   working.Flag   `json:"lightning_protection_fitted" words:"whether the building has a lightning protection system"`
@@ -74,7 +74,7 @@ func spdOf(in *schema.Installation, s schema.SPD) SPD {
 		LeadsMm:          leads(s),
 		LiveLeadsMm2:     working.Stated("S_live", "mm²", s.LiveLeadsMm2),
 		EarthLeadMm2:     working.Stated("S_earth", "mm²", s.EarthLeadMm2),
-		IndicatorVisible: working.StatedFlag(s.IndicatorVisible),
+		IndicatorVisible: stateSeen(s),
 		StatusGood:       working.StatedFlag(s.StatusGood),
 		CanBeWithdrawn:   working.StatedFlag(s.CanBeWithdrawn),
 		LightningFitted:  working.StatedFlag(in.Earthing.LightningProtection.Fitted),
@@ -84,6 +84,15 @@ func spdOf(in *schema.Installation, s schema.SPD) SPD {
 		f.noSheet(s.Datasheet.At())
 	}
 	return f
+}
+
+// stateSeen tells whether anyone learns of the device's state: it is seen, or
+// its remote contact tells it elsewhere.
+func stateSeen(s schema.SPD) working.Flag {
+	if s.RemoteContactUsed.Yes() {
+		return working.StatedFlag(s.RemoteContactUsed)
+	}
+	return working.StatedFlag(s.IndicatorVisible)
 }
 
 // noSheet names the reference as what is missing, rather than members of a
@@ -155,7 +164,8 @@ func (f *SPD) limits(in *schema.Installation, own schema.SPD, at spot, b book.Bo
 }
 
 // backup is the overcurrent device in front of it: its own, or that of the
-// first way of a board on the way to the supply.
+// first way of a board on the way to the supply. With neither it hangs behind
+// the fuse of the distributor.
 func (f *SPD) backup(in *schema.Installation, own schema.SPD, at spot) {
 	device := own.BackupDevice
 	for _, board := range in.AC.Boards {
@@ -164,6 +174,9 @@ func (f *SPD) backup(in *schema.Installation, own schema.SPD, at spot) {
 				device = w.Device
 			}
 		}
+	}
+	if !device.Stated() && at.leads() && len(at.path.Ways) == 0 {
+		device = in.AC.Supply.Device
 	}
 	f.BackupA = working.Unknown("I_backup", "A", device.At())
 	if device.Stated() {

@@ -149,6 +149,41 @@ func TestDevice(t *testing.T) {
 	facttest.Wants(t, "no main terminal", derive(t, doc).SPDs[0].Earthed, "/earthing/main_terminal/id")
 }
 
+// A device on no way of a board hangs behind the fuse of the distributor.
+func TestBehindDistributor(t *testing.T) {
+	doc := site()
+	doc["datasheets"].(object)["protective_devices"].(object)["CUT"] = object{"kind": "fuse", "rated_a": 80}
+	facttest.At(doc, "spds", 2)["connected_at"] = "B1.in"
+	facttest.Wants(t, "fuse not stated", derive(t, doc).SPDs[2].BackupA, "/ac/supply/device")
+	facttest.At(doc, "ac", "supply")["device"] = "CUT"
+	facttest.Is(t, "behind the fuse", derive(t, doc).SPDs[2].BackupA, 80)
+	facttest.At(doc, "spds", 2)["backup_device"] = "B32"
+	facttest.Is(t, "behind one of its own", derive(t, doc).SPDs[2].BackupA, 32)
+}
+
+// One out of sight whose remote contact is connected is looked after all the same.
+func TestStateSeen(t *testing.T) {
+	doc := site()
+	facttest.Wants(t, "not stated", derive(t, doc).SPDs[0].IndicatorVisible, "/spds/0/indicator_visible")
+	facttest.At(doc, "spds", 0)["indicator_visible"] = false
+	facttest.Is(t, "out of sight", derive(t, doc).SPDs[0].IndicatorVisible, false)
+	facttest.At(doc, "spds", 0)["remote_contact_used"] = true
+	facttest.Is(t, "told elsewhere", derive(t, doc).SPDs[0].IndicatorVisible, true)
+}
+
+func TestTypesAtOrigin(t *testing.T) {
+	doc := site()
+	facttest.Is(t, "Type 2", derive(t, doc).Site.SPDsType1AtOrigin, 0)
+	doc["datasheets"].(object)["spds"].(object)["AC1"] = object{"type": "T1+T2", "system": "ac"}
+	doc["spds"] = append(doc["spds"].(list), object{"id": "P4", "connected_at": "SUP", "circuit": "ac", "datasheet": "AC1"})
+	f := derive(t, doc).Site
+	facttest.Is(t, "Types 1 and 2 before it", f.SPDsType1AtOrigin, 1)
+	facttest.Is(t, "both at the origin", f.SPDsACAtOrigin, 2)
+	delete(facttest.At(doc, "spds", 2), "datasheet")
+	facttest.Wants(t, "a device without a sheet", derive(t, doc).Site.SPDsType1AtOrigin, "/spds/2/datasheet")
+	facttest.Is(t, "counted all the same", derive(t, doc).Site.SPDsACAtOrigin, 2)
+}
+
 func TestLightningProtection(t *testing.T) {
 	for _, c := range []struct {
 		fitted, kept any

@@ -1,0 +1,35 @@
+package report
+
+import (
+	"fmt"
+	"strings"
+
+	"sunclause/engine"
+)
+
+// scopeOf says in one line what was looked at, as far as it is stated.
+func scopeOf(r *engine.Result) string {
+	in, whole := &r.Document.Installation, &r.Facts.Installation
+	var says []string
+	if modules := whole.ModulesStated; modules.Known() && modules.Value() > 0 {
+		says = append(says, many(int(modules.Value()), "module"))
+	}
+	if power := whole.DcPowerW; power.Known() && power.Value() > 0 {
+		says = append(says, engine.WriteValue(power.Value()/1000, "kW")+" at STC")
+	}
+	for _, part := range []struct {
+		n    int
+		word string
+	}{{len(in.Strings), "string"}, {len(in.Roof.Planes), "roof plane"}, {len(in.Inverters), "inverter"}, {len(in.Storage.Batteries), "battery"}} {
+		if part.n > 0 {
+			says = append(says, many(part.n, part.word))
+		}
+	}
+	if date := in.Project.DesignDate; date.Stated() {
+		says = append(says, "designed "+date.Value)
+	}
+	return strings.Join(says, ", ")
+}
+
+// many counts things.
+func many(n int, word string) string { return fmt.Sprintf("%d %s", n, plural(n, word)) }
