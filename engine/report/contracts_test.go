@@ -14,7 +14,7 @@ import (
 // published schemas of what commands write for programs. Each schema refuses
 // members that it does not know.
 
-var examples = []string{"gb-island-cottage-faulty", "gb-battery", "gb-warehouse"}
+var examples = []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery", "gb-warehouse"}
 
 // keepsContract holds what a function writes to a published schema.
 func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer) error) {
@@ -44,25 +44,15 @@ func TestFactsKeepTheirContract(t *testing.T) {
 	for _, name := range examples {
 		r := result(t, name)
 		keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
-			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, true, oneOfEach(r)) // all working is enormous
+			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, false, nil)
 		})
-		if name != "gb-warehouse" {
-			keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
-				return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, false, nil)
-			})
-		}
 	}
-}
-
-// oneOfEach are the last parts of the lists of facts.
-func oneOfEach(r *engine.Result) []string {
-	var ids []string
-	for _, subject := range engine.Catalogue() {
-		if parts, _ := engine.PartsOf(r.Facts, subject.Name); len(parts) > 0 {
-			ids = append(ids, parts[len(parts)-1].ID)
-		}
+	r := result(t, "gb-island-cottage-faulty") // the working of all parts has more values than a document may have
+	for _, part := range []string{"installation", "S1", "R5", "INV1", "SPD1", "SEF05", "SW1"} {
+		keepsContract(t, part, schema.FactsSchema, func(w *bytes.Buffer) error {
+			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, true, []string{part})
+		})
 	}
-	return ids
 }
 
 func TestRulesKeepTheirContract(t *testing.T) {
