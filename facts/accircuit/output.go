@@ -13,6 +13,9 @@ type Output struct {
 	ACLengthM       working.Number `json:"ac_length_m" words:"length of the runs from it to the supply"`
 	GridTypeTest    working.Text   `json:"grid_type_test" words:"standard to which it is type tested for connection"`
 	InverterPlace   working.Text   `json:"place" words:"where it stands"`
+	InverterOutside working.Flag   `json:"outdoors" words:"whether it stands in the open"`
+	InverterSolids  working.Number `json:"ip_solids" words:"first figure of its IP code"`
+	InverterWater   working.Number `json:"ip_water" words:"second figure of its IP code"`
 	OnCombustible   working.Flag   `json:"on_combustible_surface" words:"whether it is fixed to a surface that burns"`
 	ClearancesKept  working.Flag   `json:"clearances_kept" words:"whether the maker's clearances for ventilation are kept"`
 	AmbientSiteC    working.Number `json:"ambient_site_c" words:"highest ambient temperature where it stands"`
@@ -35,6 +38,9 @@ func (m *mains) outputOf(inv *schema.Inverter, g *generator) Output {
 		ACLengthM:       working.Unknown("l", "m", m.untraced()...),
 		GridTypeTest:    from.text(sheet.GridTypeTest),
 		InverterPlace:   working.StatedText(inv.Place),
+		InverterOutside: working.Outdoors(inv.Place),
+		InverterSolids:  from.ip("IP_1", sheet.IP, working.IPSolids),
+		InverterWater:   from.ip("IP_2", sheet.IP, working.IPWater),
 		OnCombustible:   working.StatedFlag(inv.OnCombustibleSurface),
 		ClearancesKept:  working.StatedFlag(inv.ClearancesKept),
 		AmbientSiteC:    working.Stated("T", "°C", inv.AmbientMaxC),

@@ -23,6 +23,13 @@ func (p part) text(t schema.Text) working.Text {
 	return working.StatedText(t)
 }
 
+func (p part) ip(symbol string, code schema.Text, figure int) working.Number {
+	if code.At() == "" {
+		return working.Unknown(symbol, "", p.missing...)
+	}
+	return working.IPFigure(symbol, code, figure)
+}
+
 func (p part) flag(f schema.Flag) working.Flag {
 	if f.At() == "" {
 		return working.UnknownFlag(p.missing...)

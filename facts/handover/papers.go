@@ -17,8 +17,6 @@ type Papers struct {
 	Warranties     working.Names  `json:"warranties" words:"what the warranties cover that have a start and a period"`
 	Insured        working.Flag   `json:"workmanship_insured" words:"whether the workmanship warranty is insured against the installer's end of business"`
 	Unwritten      working.Number `json:"decisions_not_in_writing" words:"decisions of the customer that are not in writing"`
-	OwnerRefused   working.Flag   `json:"owner_refused_surge_protection" words:"whether the owner declined surge protection"`
-	RefusalWritten working.Flag   `json:"surge_refusal_in_writing" words:"whether that refusal is in writing"`
 	StructureDays  working.Number `json:"days_from_structure_check_to_work" words:"days from the check of the roof structure to the start of the work"`
 	EstimateDays   working.Number `json:"days_from_estimate_to_contract" words:"days from the performance estimate to the contract"`
 	EstimateMethod working.Text   `json:"estimate_method" words:"how the performance estimate was made"`
@@ -44,8 +42,6 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 		Instructed:       working.StatedFlag(h.CustomerInstructed),
 		Scheme:           working.StatedFlag(in.Project.CertificationScheme),
 		BatteryCount:     counted(in.Storage.Batteries, in.Storage.Member("batteries")),
-		OwnerRefused:     working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner),
-		RefusalWritten:   refusal(h),
 		StructureDays:    days("t", first(dated(h, "structural_assessment", "structural_calculation")), h.StartOfWork, h.Member("documents")),
 		EstimateDays:     days("t", e.Date, h.ContractDate, ""),
 		EstimateMethod:   working.StatedText(e.Method),
@@ -113,22 +109,6 @@ func (p *Papers) warranted(h schema.Handover) {
 		}
 	}
 	p.Warranties = working.List(covered...)
-}
-
-// refusal tells whether the owner's refusal of surge protection is in writing:
-// as a decision, or as a document. Unless there is one, nothing shows it.
-func refusal(h schema.Handover) working.Flag {
-	for _, d := range h.Documents {
-		if d.Kind.Is("surge_protection_refusal") {
-			return working.Is(true, d.At())
-		}
-	}
-	for _, d := range h.Decisions {
-		if d.Decision.Is("surge_protection_declined") {
-			return working.StatedFlag(d.InWriting)
-		}
-	}
-	return working.UnknownFlag(h.Member("decisions"))
 }
 
 // estimateOff holds the energy of the estimate against its own yield.

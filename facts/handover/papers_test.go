@@ -38,16 +38,9 @@ func TestPapers(t *testing.T) {
 	is(t, "days from the structure's check to the work", p.StructureDays, 7)
 	is(t, "modules in strings", p.ModulesStated, 14)
 	is(t, "decisions not in writing", p.Unwritten, 1)
-	if !p.RefusalWritten.Known() || p.RefusalWritten.Value() {
-		t.Error("a refusal that is not in writing")
-	}
 	// 880 kWh/kW times 6.16 kW is 5420.8 kWh.
 	if off := p.EstimateOffPct.Value(); off < 0.0036 || off > 0.0037 {
 		t.Errorf("estimate off by %v %%", off)
-	}
-	h["documents"] = append(h["documents"].(list), object{"id": "D3", "kind": "surge_protection_refusal"})
-	if !derive(t, doc).Papers.RefusalWritten.Value() {
-		t.Error("a refusal on file is in writing")
 	}
 	delete(h, "documents")
 	facttest.Wants(t, "papers not told", derive(t, doc).Papers.PapersGiven, "/handover/documents")

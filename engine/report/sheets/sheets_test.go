@@ -177,8 +177,8 @@ func TestPages(t *testing.T) {
 		if name == "page" && (seen["section"] != len(sheets.Of(r)) || seen["svg"] < 6) {
 			t.Errorf("page: %d sheets, %d drawings", seen["section"], seen["svg"])
 		}
-		if name == "labels" && seen["small"] < 50 {
-			t.Errorf("labels: %d", seen["small"])
+		if name == "labels" && seen["figcaption"] < 50 {
+			t.Errorf("labels: %d", seen["figcaption"])
 		}
 	}
 }
