@@ -58,6 +58,18 @@ func newJudging(t testing.TB, set *engine.RuleSet, raw []byte) *judging {
 	return j
 }
 
+// again is the same with a document of its own, from which a member can be left
+// out beside another.
+func (j judging) again(t testing.TB, raw []byte) *judging {
+	t.Helper()
+	doc, err := schema.Decode("installation.json", raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	j.doc = doc
+	return &j
+}
+
 func byID(parts []reflect.Value) map[string]reflect.Value {
 	all := map[string]reflect.Value{}
 	for _, p := range parts {
