@@ -3,6 +3,7 @@ package engine
 import (
 	"fmt"
 	"reflect"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -115,8 +116,15 @@ func sayMargin(j Judgment) string {
 	return ""
 }
 
-// pair writes a value and its limit with as few decimals as keep them apart.
-func pair(a, b Quantity) (string, string) {
+// pair writes a value and its limit, numbers with as few decimals as keep them
+// apart. Of a long list that is asked for one word, it says whether that is
+// among how many.
+func pair(a, b Quantity) (value, limit string) {
+	if names, long := a.Value.([]string); long && len(names) > mostListed {
+		if asked, one := b.Value.(string); one {
+			return among(names, asked), asked
+		}
+	}
 	for digits := decimals; digits < 6; digits++ {
 		x, y := write(a, digits), write(b, digits)
 		if x != y || reflect.DeepEqual(a.Value, b.Value) { // lists cannot be compared by ==
@@ -124,6 +132,13 @@ func pair(a, b Quantity) (string, string) {
 		}
 	}
 	return write(a, 9), write(b, 9)
+}
+
+func among(names []string, asked string) string {
+	if slices.Contains(names, asked) {
+		return fmt.Sprintf("%s, among %d", asked, len(names))
+	}
+	return fmt.Sprintf("%d others", len(names))
 }
 
 func write(q Quantity, decimals int) string {
@@ -138,16 +153,21 @@ func write(q Quantity, decimals int) string {
 	case string:
 		return v
 	case []string:
-		if len(v) > mostListed {
-			return strings.Join(v[:mostListed], ", ") + fmt.Sprintf(" and %d more", len(v)-mostListed)
-		}
-		return strings.Join(v, ", ")
+		return Some(v)
 	}
 	return ""
 }
 
-// mostListed is how many words of a list a judgment names.
+// mostListed is how many words of a list are named.
 const mostListed = 5
+
+// Some names the first of a list, and says how many more there are.
+func Some(names []string) string {
+	if len(names) <= mostListed {
+		return strings.Join(names, ", ")
+	}
+	return fmt.Sprintf("%s and %d more", strings.Join(names[:mostListed], ", "), len(names)-mostListed)
+}
 
 // short writes a number with at most so many decimals; small numbers get more,
 // so that 0.0125 does not become 0.

@@ -19,6 +19,9 @@ func TestPair(t *testing.T) {
 		{list("S1", "S2"), list("S1", "S2"), "S1, S2", "S1, S2"},
 		{list("S1"), Quantity{Value: "S1"}, "S1", "S1"},
 		{list(), list(), "", ""},
+		{list("T1", "T2", "T3", "T4", "T5", "T6"), Quantity{Value: "T6"}, "T6, among 6", "T6"},
+		{list("T1", "T2", "T3", "T4", "T5", "T6"), Quantity{Value: "T7"}, "6 others", "T7"},
+		{list("T1", "T2", "T3", "T4", "T5", "T6"), list("T7"), "T1, T2, T3, T4, T5 and 1 more", "T7"},
 	} {
 		if value, limit := pair(c.a, c.b); value != c.value || limit != c.limit {
 			t.Errorf("%v and %v: %q and %q; want %q and %q", c.a, c.b, value, limit, c.value, c.limit)

@@ -222,7 +222,6 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 		row.Says = j.Message
 	}
 	row.Value, row.Limit = j.ValueAndLimit()
-	row.Value = inShort(j, row.Value)
 	row.About = j.About()
 	row.Margin = marginBarOf(j)
 	if d := j.Departure; d != nil {
@@ -233,32 +232,6 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 	}
 	row.Lines = linesOf(r, j)
 	return row
-}
-
-// mostNames is how many names of a list stand in a row.
-const mostNames = 6
-
-// inShort writes a value; of a long list how many there are, and whether what
-// the requirement asks about is among them.
-func inShort(j engine.Judgment, value string) string {
-	if j.Measured == nil {
-		return value
-	}
-	names, list := j.Measured.Value.([]string)
-	if !list || len(names) <= mostNames {
-		return value
-	}
-	asked := ""
-	if j.Limit != nil {
-		asked, _ = j.Limit.Value.(string)
-	}
-	switch {
-	case asked == "":
-		return fmt.Sprintf("%d in all", len(names))
-	case slices.Contains(names, asked):
-		return fmt.Sprintf("%s, among %d", asked, len(names))
-	}
-	return fmt.Sprintf("%d others", len(names))
 }
 
 // linesOf lists the lines of the document that a judgment rests on, or where

@@ -6,7 +6,6 @@ import (
 	"html/template"
 	"math"
 	"slices"
-	"strings"
 
 	"sunclause/engine"
 	"sunclause/facts"
@@ -103,15 +102,7 @@ func alikeOnce(inputs []*inputVoltages) []*inputVoltages {
 
 func (in *inputVoltages) words() string {
 	return fmt.Sprintf("at %s %s: %s %s. The dot at the coldest is the highest voltage that the rule set reckons with; the one at the hottest the lowest at maximum power.",
-		plural(len(in.names), "input"), someOf(in.names), plural(len(in.strings), "string"), someOf(in.strings))
-}
-
-// someOf names the first of many.
-func someOf(names []string) string {
-	if len(names) <= mostNames {
-		return strings.Join(names, ", ")
-	}
-	return fmt.Sprintf("%s and %d more", strings.Join(names[:mostNames], ", "), len(names)-mostNames)
+		plural(len(in.names), "input"), engine.Some(in.names), plural(len(in.strings), "string"), engine.Some(in.strings))
 }
 
 // plot is the frame of the picture: margins, and how values become places.
