@@ -153,8 +153,6 @@ func readable(document any) bool {
 // document, whole in itself: nothing is left unsaid that somebody could still
 // state, and nothing could be shown as missing.
 var excuses = []struct{ requirement, shape, why string }{
-	{"iec/run-bend", "/datasheets/cables/*/bend_radius_min_mm", "a sheet prints the smallest bend in mm, in diameters or both"},
-	{"iec/run-bend", "/datasheets/cables/*/bend_radius_min_diameters", "likewise"},
 	{"iec/rail-overhang-maker", "/datasheets/fixings/*/rail/cantilever_max_fraction", "some sheets print a share of the span beside a length; most print the length alone"},
 	{"gb/rcd-button", "/commissioning/rcds/*/test_button_works", "the button of a device that is tested several times is pressed once, and one of the tests says so"},
 }

@@ -22,7 +22,7 @@ func checkReferences(d *Document) *findings {
 	walk(root, c.collect)
 	walk(root, c.resolve)
 	c.checkRuns()
-	c.checkModules()
+	c.checkSheets()
 	c.checkLabels()
 	return c.found
 }

@@ -138,12 +138,15 @@ func (c *references) checkRuns() {
 	}
 }
 
-// checkModules makes sure that a coefficient is stated in one unit only: two
-// statements of one thing can disagree, and nobody could say which holds.
-func (c *references) checkModules() {
+// checkSheets makes sure that a figure is stated in one unit only: two statements
+// of one thing can disagree, and nobody could say which holds.
+func (c *references) checkSheets() {
 	for _, m := range c.doc.Installation.Datasheets.Modules {
 		c.oneOf(m.VocCoeffPctPerK, m.VocCoeffVPerK)
 		c.oneOf(m.IscCoeffPctPerK, m.IscCoeffAPerK)
+	}
+	for _, s := range c.doc.Installation.Datasheets.Cables {
+		c.oneOf(s.BendRadiusMinDiameters, s.BendRadiusMinMm)
 	}
 }
 

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"io"
 	"regexp"
-	"sort"
+	"slices"
 	"strings"
 	"unicode"
 
@@ -44,8 +44,8 @@ func markdownPart(w io.Writer, r *engine.Result, o Options) error {
 	return err
 }
 
-// worstFirst lists the findings, and those of one badness in the order of the
-// document.
+// worstFirst lists the findings, what does harm before the others, and else in the
+// order of the document.
 func worstFirst(r *engine.Result, o Options) []engine.Judgment {
 	var found []engine.Judgment
 	for _, j := range r.Judgments {
@@ -53,7 +53,7 @@ func worstFirst(r *engine.Result, o Options) []engine.Judgment {
 			found = append(found, j)
 		}
 	}
-	sort.SliceStable(found, func(a, b int) bool { return badness(found[a], o) < badness(found[b], o) })
+	slices.SortStableFunc(found, func(a, b engine.Judgment) int { return worst(a, b, o) })
 	return found
 }
 

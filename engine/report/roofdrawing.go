@@ -92,16 +92,17 @@ func drawPlane(r *engine.Result, p *schema.Plane) (svg template.HTML, pins []str
 // withFindings are the parts of which something is not met or not shown, with
 // the title of what is worst.
 func withFindings(r *engine.Result) map[string]string {
-	found, worst := map[string]string{}, map[string]int{}
+	worstOf := map[string]engine.Judgment{}
 	for _, j := range r.Judgments {
-		if !isFinding(j) {
-			continue
-		}
-		if b, known := worst[j.Subject.ID]; !known || badness(j, Options{}) < b {
-			found[j.Subject.ID], worst[j.Subject.ID] = j.Requirement.Title, badness(j, Options{})
+		if known, seen := worstOf[j.Subject.ID]; isFinding(j) && (!seen || worst(j, known, Options{}) < 0) {
+			worstOf[j.Subject.ID] = j
 		}
 	}
-	return found
+	titles := make(map[string]string, len(worstOf))
+	for id, j := range worstOf {
+		titles[id] = j.Requirement.Title
+	}
+	return titles
 }
 
 func (s *planSketch) x(mm float64) float64 { return planMargin + mm*s.scale }

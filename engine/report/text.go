@@ -1,10 +1,10 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 	"slices"
-	"sort"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -53,12 +53,16 @@ func byPart(r *engine.Result, o Options) []partOf {
 		parts[i].judgments = append(parts[i].judgments, j)
 	}
 	for _, p := range parts {
-		sort.SliceStable(p.judgments, func(a, b int) bool { return badness(p.judgments[a], o) < badness(p.judgments[b], o) })
+		slices.SortStableFunc(p.judgments, func(a, b engine.Judgment) int { return worst(a, b, o) })
 	}
-	sort.SliceStable(parts, func(a, b int) bool {
-		return badness(parts[a].judgments[0], o) < badness(parts[b].judgments[0], o)
-	})
+	slices.SortStableFunc(parts, func(a, b partOf) int { return worst(a.judgments[0], b.judgments[0], o) })
 	return parts
+}
+
+// worst compares two judgments, the worse being the less: what does more harm
+// stands before what does less.
+func worst(a, b engine.Judgment, o Options) int {
+	return cmp.Or(cmp.Compare(badness(a, o), badness(b, o)), byRoom(a.Requirement, b.Requirement))
 }
 
 // badness orders judgments, the worst being the least.

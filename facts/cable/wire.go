@@ -109,18 +109,13 @@ func diameterOf(s schema.CableDatasheet) working.Number {
 }
 
 // bendOf is the smallest bend that the sheet allows, by either way of printing
-// it; the greater where it prints both.
+// it.
 func bendOf(s schema.CableDatasheet) working.Number {
-	stated := working.Stated("r_mm", "mm", s.BendRadiusMinMm)
-	times := working.Formula{Symbol: "r_D", Unit: "mm", Text: "n_D · D", Source: working.ByDefinition}
-	by := times.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_D", "", s.BendRadiusMinDiameters), diameterOf(s))
-	switch {
-	case !s.BendRadiusMinDiameters.Stated():
-		return stated
-	case !s.BendRadiusMinMm.Stated():
-		return by
+	if !s.BendRadiusMinDiameters.Stated() {
+		return working.Stated("r_min", "mm", s.BendRadiusMinMm)
 	}
-	return working.Greatest("r_min", "mm", stated, by)
+	times := working.Formula{Symbol: "r_min", Unit: "mm", Text: "n_D · D", Source: working.ByDefinition}
+	return times.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_D", "", s.BendRadiusMinDiameters), diameterOf(s))
 }
 
 // resistance is the highest resistance that the standard allows for the
