@@ -187,9 +187,12 @@ func (p *page) together(r *engine.Result, all []engine.Judgment) {
 	p.line(4, faint, strings.Join(ids, ", "))
 }
 
+// upperFirst makes a sentence begin with a capital, unless it begins with the
+// name of a member, which is written as in the document.
 func upperFirst(s string) string {
 	first, size := utf8.DecodeRuneInString(s)
-	if first == utf8.RuneError {
+	word, _, _ := strings.Cut(s, " ")
+	if first == utf8.RuneError || strings.ContainsAny(word, "._[") {
 		return s
 	}
 	return string(unicode.ToUpper(first)) + s[size:]
