@@ -32,4 +32,9 @@ func Visible(s string) string {
 
 // acts tells whether a character does something other than be seen: controls,
 // invisible formatting with the marks of direction, and separators of lines.
-func acts(r rune) bool { return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp) }
+func acts(r rune) bool {
+	if r < utf8.RuneSelf { // nearly all are; of them only controls act
+		return r < ' ' || r == 0x7f
+	}
+	return unicode.In(r, unicode.Cc, unicode.Cf, unicode.Zl, unicode.Zp)
+}
