@@ -41,7 +41,11 @@ func sayMissing(missing []string) string {
 	if len(words) > 4 {
 		words = append(words[:4], fmt.Sprintf("%d more", len(words)-4))
 	}
-	return strings.Join(words, ", ") + " is not stated"
+	if len(words) == 1 {
+		return words[0] + " is not stated"
+	}
+	last := len(words) - 1
+	return strings.Join(words[:last], ", ") + " and " + words[last] + " are not stated"
 }
 
 // allowedWords say how a value must stand to its limit.

@@ -78,6 +78,7 @@ type htmlReport struct {
 	Drawings           []Drawing
 	Rest               int // findings that count, beyond the first
 	Unstated           []Unstated
+	Advice             string // on what is not stated
 	Parts              []htmlPart
 	Met                []htmlMet
 	Idle               int // requirements that apply to no part
@@ -116,6 +117,7 @@ type htmlRow struct {
 	Lines          []int
 	Linked         bool // whether those lines stand in the report
 	Working        []workingLine
+	Alike          []htmlRow // requirements that are not shown for want of the same, this one first
 }
 
 func htmlPage(r *engine.Result, o Options) htmlReport {
@@ -131,8 +133,9 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 	}
 	lines := map[int]bool{}
 	page.Unstated = AllUnstated(r)
+	page.Advice = adviceOn(page.Unstated)
 	for i, part := range byPart(r, o) {
-		if p := htmlPartOf(r, part, fmt.Sprintf("part-%d", i+1), lines); len(p.Findings)+len(p.Met) > 0 {
+		if p := htmlPartOf(r, part, o, fmt.Sprintf("part-%d", i+1), lines); len(p.Findings)+len(p.Met) > 0 {
 			page.Parts = append(page.Parts, p)
 		}
 	}
@@ -150,15 +153,14 @@ func whatToDo(j engine.Judgment) string {
 	return j.Requirement.Remedy
 }
 
-func htmlPartOf(r *engine.Result, part partOf, anchor string, lines map[int]bool) htmlPart {
+func htmlPartOf(r *engine.Result, part partOf, o Options, anchor string, lines map[int]bool) htmlPart {
 	p := htmlPart{Name: upperFirst(part.subject.Name), Anchor: anchor, Line: r.Document.Position(part.subject.At).Line}
-	for _, j := range part.judgments {
-		switch {
+	for _, together := range part.alike(o) {
+		switch j := together[0]; {
 		case j.Outcome == engine.Met:
 			p.Met = append(p.Met, htmlRowOf(r, j)) // without working, which would be a hundred megabytes for a large roof
 		case isFinding(j):
-			row := htmlRowOf(r, j)
-			row.Linked, row.Working = true, workingOf(r, j)
+			row := findingRow(r, together)
 			p.Findings = append(p.Findings, row)
 			for _, l := range append(row.Lines, p.Line) {
 				lines[l] = true
@@ -166,6 +168,21 @@ func htmlPartOf(r *engine.Result, part partOf, anchor string, lines map[int]bool
 		}
 	}
 	return p
+}
+
+// findingRow is one requirement that is not met or not shown, or several that are
+// not shown for want of the same.
+func findingRow(r *engine.Result, together []engine.Judgment) htmlRow {
+	row := htmlRowOf(r, together[0])
+	row.Linked, row.Working = true, workingOf(r, together[0])
+	if len(together) == 1 {
+		return row
+	}
+	for _, j := range together {
+		row.Alike = append(row.Alike, htmlRowOf(r, j))
+	}
+	row.Value, row.Limit, row.About, row.Margin, row.Working = "", "", "", nil, nil
+	return row
 }
 
 // metOf lists the requirements that are met wherever they apply, by room, and

@@ -1,23 +1,25 @@
 package report
 
 import (
+	"fmt"
 	"slices"
 	"sort"
+	"strings"
 
 	"sunclause/engine"
 )
 
 // htmlFirst is one thing to put right first: a requirement, the part that breaks
-// it, and how many parts more do.
+// it, and how much else what is to do puts right.
 type htmlFirst struct {
 	Part, Anchor, Title, Remedy string
-	More                        int
+	More                        string
 }
 
 // mostFirst is how many things stand under what to put right first.
 const mostFirst = 8
 
-// first lists what makes the check fail, a line for each requirement. What is
+// first lists what makes the check fail, a line for each thing to do. What is
 // not met stands before what is not shown; then each room has its turn, so that
 // one with much wrong does not hide the others.
 func (p *htmlReport) first(r *engine.Result, o Options) {
@@ -33,19 +35,39 @@ func (p *htmlReport) first(r *engine.Result, o Options) {
 			break
 		}
 		name := upperFirst(c.worst.Subject.Name)
-		p.First = append(p.First, htmlFirst{name, anchors[name], c.worst.Requirement.Title, whatToDo(c.worst), c.more})
+		p.First = append(p.First, htmlFirst{name, anchors[name], c.worst.Requirement.Title, whatToDo(c.worst), c.sayMore()})
 	}
 }
 
-// counting is a requirement that makes the check fail.
+// counting is one thing that makes the check fail: a requirement that is not met,
+// or members that are not stated.
 type counting struct {
 	worst engine.Judgment
-	more  int // further parts that break it
+	more  int // further parts that break it, or outcomes that lack the same
 	turn  int // the place among those of its room
 }
 
-// countingOnce lists the requirements that make the check fail, each with the
-// part that stands worst.
+func (c counting) sayMore() string {
+	switch {
+	case c.more == 0:
+		return ""
+	case c.worst.Outcome == engine.NotShown:
+		return fmt.Sprintf("and %d more for want of the same", c.more)
+	}
+	return fmt.Sprintf("and at %d more", c.more)
+}
+
+// puts is what would put a judgment right: what is not met, by requirement; what
+// is not shown, by what is missing.
+func puts(j engine.Judgment) string {
+	if j.Outcome == engine.NotShown {
+		return strings.Join(j.Missing, " ")
+	}
+	return j.Requirement.ID
+}
+
+// countingOnce lists what makes the check fail, each with the part that stands
+// worst.
 func countingOnce(r *engine.Result, o Options) []counting {
 	var all []counting
 	index := map[string]int{}
@@ -53,9 +75,9 @@ func countingOnce(r *engine.Result, o Options) []counting {
 		if !j.Counts(o.Strict) || waits(r, j) {
 			continue
 		}
-		i, seen := index[j.Requirement.ID]
+		i, seen := index[puts(j)]
 		if !seen {
-			index[j.Requirement.ID] = len(all)
+			index[puts(j)] = len(all)
 			all = append(all, counting{worst: j})
 			continue
 		}

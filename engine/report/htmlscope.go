@@ -1,7 +1,6 @@
 package report
 
 import (
-	"fmt"
 	"strings"
 
 	"sunclause/engine"
@@ -30,6 +29,3 @@ func scopeOf(r *engine.Result) string {
 	}
 	return strings.Join(says, ", ")
 }
-
-// many counts things.
-func many(n int, word string) string { return fmt.Sprintf("%d %s", n, plural(n, word)) }

@@ -80,6 +80,14 @@ func isList(pointer string) bool {
 	return false
 }
 
+// adviceOn says what to write where there are no parts of a kind.
+func adviceOn(all []Unstated) string {
+	if !slices.ContainsFunc(all, func(u Unstated) bool { return u.List }) {
+		return ""
+	}
+	return "Where there are no such parts, state an empty list: []. What is left out is not known."
+}
+
 // waits reports whether a judgment waits for nothing but what is not stated at all.
 func waits(r *engine.Result, j engine.Judgment) bool {
 	if j.Outcome != engine.NotShown || len(j.Missing) == 0 {
@@ -98,19 +106,20 @@ func (p *page) unstated(r *engine.Result) {
 		return
 	}
 	p.line(0, bold, "Nothing is stated yet of")
-	lists := false
 	for _, u := range all {
-		p.line(2, doubt, fmt.Sprintf("%s: %d %s not shown for want of it", u.Member, u.Requirements, plural(u.Requirements, "requirement")))
-		lists = lists || u.List
+		p.line(2, doubt, u.Member+": "+many(u.Requirements, "requirement")+" not shown for want of it")
 	}
-	if lists {
-		p.line(2, plain, "Where there are no such parts, state an empty list: []. What is left out is not known.")
+	if advice := adviceOn(all); advice != "" {
+		p.line(2, plain, advice)
 	}
 	if !p.options.All {
 		p.line(2, plain, "What waits for nothing else is not listed below; --all lists it.")
 	}
 	p.blank()
 }
+
+// many counts things.
+func many(n int, word string) string { return fmt.Sprintf("%d %s", n, plural(n, word)) }
 
 func plural(n int, word string) string {
 	stem, y := strings.CutSuffix(word, "y")
