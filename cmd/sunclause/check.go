@@ -38,7 +38,7 @@ func (o *checkOptions) flags(f *pflag.FlagSet) {
 	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
 	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
 	f.BoolVar(&o.strict, "strict", false, strictHelp)
-	f.BoolVar(&o.all, "all", false, "list in the text report also what is met and what does not apply")
+	f.BoolVar(&o.all, "all", false, "list also what is met, and in the text report what does not apply")
 	f.StringVar(&o.date, "date", "", dateHelp)
 	f.StringVar(&o.designed, "designed", "", designedHelp)
 	f.IntVar(&o.width, "width", 0, "columns of the text report; the width of the terminal when not given")

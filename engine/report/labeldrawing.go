@@ -7,6 +7,7 @@ import (
 	"strconv"
 
 	"sunclause/engine"
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -20,7 +21,12 @@ const (
 // labelDrawing is a map of the labels along the runs of the PV side: each run
 // drawn out straight, its labels, and where the way turns or passes a wall.
 func labelDrawing(r *engine.Result) []Drawing {
-	m := &labelSketch{r: r}
+	m := &labelSketch{r: r, found: map[string]bool{}}
+	for _, j := range r.Judgments {
+		if isFinding(j) && j.Requirement.Room == "label" {
+			m.found[j.Subject.ID] = true
+		}
+	}
 	for i := range r.Document.Installation.Cables {
 		run := &r.Document.Installation.Cables[i]
 		if length := r.Facts.Runs[i].LengthM; length.Known() && (run.Service.Is("pv_string") || run.Service.Is("pv_array")) {
@@ -40,7 +46,7 @@ const mostRuns = 24
 
 // sheets draws the runs, so many on a drawing, all to one scale.
 func (m *labelSketch) sheets() []Drawing {
-	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Thick: live in daylight with every isolator open."
+	words := "Each run drawn out straight from its start. Triangles: labels. Strokes across: walls, floors and roofs. Ticks: changes of direction. Brackets: the widest gap; red where labels are amiss. Thick: live in daylight with every isolator open."
 	if len(m.runs) <= mostRuns {
 		return []Drawing{{Name: "labels", Title: "Labels along the cables", Words: words, SVG: m.draw(m.runs)}}
 	}
@@ -68,6 +74,7 @@ type labelSketch struct {
 	r       *engine.Result
 	runs    []mappedRun
 	longest float64
+	found   map[string]bool // runs of which something about labels is not met or not shown
 }
 
 // labelsAlong are the places of the labels fixed along a run, in metres.
@@ -97,13 +104,41 @@ func (m *labelSketch) run(run mappedRun, y float64) {
 	if f := m.r.Facts.Runs[run.index].LiveWithAllOpen; f.Known() && f.Value() {
 		class = "live"
 	}
-	m.text("name", mapLeft-10, y+4, "end", run.ID.Value, 9)
+	found := ""
+	if m.found[run.ID.Value] {
+		found = " found"
+	}
+	m.text("name"+found, mapLeft-10, y+4, "end", run.ID.Value, 9)
 	m.line(class, m.x(0), y, m.x(run.length), y)
 	m.text("small", m.x(run.length)+6, y+4, "start", m.gapWords(run), 0)
 	m.turns(run, y)
+	m.gap("gap"+found, run, y+13)
 	for _, at := range run.labels {
 		m.path("sticker", "M0 -1L-5 -10H5Z", m.x(at), y)
 	}
+}
+
+// gap brackets the widest gap between labels, where there is room for it.
+func (m *labelSketch) gap(class string, run mappedRun, y float64) {
+	from, to := widest(m.r.Facts.Runs[run.index].GapM)
+	if m.x(to)-m.x(from) < 12 {
+		return
+	}
+	m.add(`<path class=%q d="M%s %sv-4h%sv4"/>`, class, num(m.x(from)), num(y), num(m.x(to)-m.x(from)))
+}
+
+// widest finds in the working of the widest gap from where to where it reaches,
+// in metres.
+func widest(gap working.Number) (from, to float64) {
+	if !gap.Known() {
+		return 0, 0
+	}
+	for _, g := range gap.Inputs() {
+		if ends := g.Inputs(); len(ends) == 2 && g.Value() == gap.Value() {
+			return min(ends[0].Value(), ends[1].Value()), max(ends[0].Value(), ends[1].Value())
+		}
+	}
+	return 0, 0
 }
 
 // gapWords tell the length of a run and its widest gap between labels, where
