@@ -47,6 +47,9 @@ type Quantity struct {
 	From  string // name of the parameter, when the limit is one
 }
 
+// IsFinding tells whether the judgment is one that somebody has to look at.
+func (j Judgment) IsFinding() bool { return j.Outcome == NotMet || j.Outcome == NotShown }
+
 // Counts reports whether the judgment makes a check fail.
 func (j Judgment) Counts(strict bool) bool {
 	if j.Requirement.Level != Shall && !strict {

@@ -165,6 +165,21 @@ func write(q Quantity, decimals int) string {
 // mostListed is how many words of a list are named.
 const mostListed = 5
 
+// Many counts things: 1 string, 2 strings.
+func Many(n int, word string) string { return fmt.Sprintf("%d %s", n, Plural(n, word)) }
+
+// Plural is a word for so many things.
+func Plural(n int, word string) string {
+	stem, y := strings.CutSuffix(word, "y")
+	switch {
+	case n == 1:
+		return word
+	case y:
+		return stem + "ies"
+	}
+	return word + "s"
+}
+
 // Some names the first of a list, and says how many more there are.
 func Some(names []string) string {
 	if len(names) <= mostListed {

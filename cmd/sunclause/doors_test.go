@@ -14,20 +14,21 @@ import (
 // doors says which of our packages a package may import, and who may know the
 // libraries that only one floor is to know. A room is facts/<room>.
 var doors = map[string][]string{
-	"schema":               {},
-	"policies":             {},
-	"facts/working":        {"schema"},
-	"facts/book":           {"facts/working"},
-	"facts/circuit":        {"schema", "facts/working"},
-	"facts/pvstring":       {"schema", "facts/working", "facts/book", "facts/circuit"},
-	"facts/cable":          {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring"},
-	"facts/facttest":       {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
-	"facts/*":              {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
-	"facts":                {"schema", "facts/*"},
-	"engine":               {"schema", "facts", "facts/working", "facts/book"},
-	"engine/report":        {"schema", "facts", "facts/working", "facts/circuit", "engine"},
-	"engine/report/sheets": {"schema", "facts", "facts/working", "facts/commissioning", "engine", "engine/report"},
-	"cmd/sunclause":        {"schema", "facts", "engine", "engine/report", "engine/report/sheets", "policies"},
+	"schema":                {},
+	"policies":              {},
+	"facts/working":         {"schema"},
+	"facts/book":            {"facts/working"},
+	"facts/circuit":         {"schema", "facts/working"},
+	"facts/pvstring":        {"schema", "facts/working", "facts/book", "facts/circuit"},
+	"facts/cable":           {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring"},
+	"facts/facttest":        {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
+	"facts/*":               {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
+	"facts":                 {"schema", "facts/*"},
+	"engine":                {"schema", "facts", "facts/working", "facts/book"},
+	"engine/report/drawing": {"schema", "facts", "facts/working", "facts/circuit", "engine"},
+	"engine/report":         {"schema", "facts", "facts/working", "engine", "engine/report/drawing"},
+	"engine/report/sheets":  {"schema", "facts/working", "facts/commissioning", "engine", "engine/report", "engine/report/drawing"},
+	"cmd/sunclause":         {"schema", "facts", "engine", "engine/report", "engine/report/sheets", "policies"},
 }
 
 // kept are libraries that only one of our packages may import.

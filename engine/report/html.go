@@ -12,11 +12,15 @@ import (
 	"sync"
 
 	"sunclause/engine"
+	"sunclause/engine/report/drawing"
 	"sunclause/facts/working"
 )
 
-//go:embed html.tmpl palette.css html.css drawing.css
+//go:embed html.tmpl
 var htmlFiles embed.FS
+
+//go:embed html.css
+var htmlStyle string
 
 // htmlTemplate escapes whatever comes from a document or a rule set. It is read
 // when a page is asked for, and not at every start.
@@ -49,20 +53,7 @@ func HTML(w io.Writer, r *engine.Result, o Options) error {
 }
 
 // Style is the style sheet of the pages and drawings.
-func Style() template.CSS { return styles("palette", "html", "drawing") }
-
-// styles puts style sheets together.
-func styles(names ...string) template.CSS {
-	var all template.CSS
-	for _, n := range names {
-		css, err := htmlFiles.ReadFile(n + ".css")
-		if err != nil {
-			panic(err) // they are embedded
-		}
-		all += template.CSS(css)
-	}
-	return all
-}
+func Style() template.CSS { return drawing.Style() + template.CSS(htmlStyle) }
 
 // htmlReport is what the template shows.
 type htmlReport struct {
@@ -75,7 +66,7 @@ type htmlReport struct {
 	Verdict            string
 	Counts             Summary
 	First              []htmlFirst
-	Drawings           []Drawing
+	Drawings           []drawing.Drawing
 	Rest               int // findings that count, beyond the first
 	Unstated           []Unstated
 	Advice             string // on what is not stated
@@ -159,7 +150,7 @@ func htmlPartOf(r *engine.Result, part partOf, o Options, anchor string, lines m
 		switch j := together[0]; {
 		case j.Outcome == engine.Met:
 			p.Met = append(p.Met, htmlRowOf(r, j)) // without working, which would be a hundred megabytes for a large roof
-		case isFinding(j):
+		case j.IsFinding():
 			row := findingRow(r, together)
 			p.Findings = append(p.Findings, row)
 			for _, l := range append(row.Lines, p.Line) {

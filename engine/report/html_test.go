@@ -189,7 +189,7 @@ const leastContrast = 4.5
 // TestHTMLContrast works out the contrast of every colour of text on both
 // grounds, light and dark.
 func TestHTMLContrast(t *testing.T) {
-	css, err := os.ReadFile("palette.css")
+	css, err := os.ReadFile("drawing/palette.css")
 	if err != nil {
 		t.Fatal(err)
 	}

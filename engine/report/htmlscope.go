@@ -11,7 +11,7 @@ func scopeOf(r *engine.Result) string {
 	in, whole := &r.Document.Installation, &r.Facts.Installation
 	var says []string
 	if modules := whole.ModulesStated; modules.Known() && modules.Value() > 0 {
-		says = append(says, many(int(modules.Value()), "module"))
+		says = append(says, engine.Many(int(modules.Value()), "module"))
 	}
 	if power := whole.DcPowerW; power.Known() && power.Value() > 0 {
 		says = append(says, engine.WriteValue(power.Value()/1000, "kW")+" at STC")
@@ -21,7 +21,7 @@ func scopeOf(r *engine.Result) string {
 		word string
 	}{{len(in.Strings), "string"}, {len(in.Roof.Planes), "roof plane"}, {len(in.Inverters), "inverter"}, {len(in.Storage.Batteries), "battery"}} {
 		if part.n > 0 {
-			says = append(says, many(part.n, part.word))
+			says = append(says, engine.Many(part.n, part.word))
 		}
 	}
 	if date := in.Project.DesignDate; date.Stated() {

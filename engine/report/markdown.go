@@ -49,7 +49,7 @@ func markdownPart(w io.Writer, r *engine.Result, o Options) error {
 func worstFirst(r *engine.Result, o Options) []engine.Judgment {
 	var found []engine.Judgment
 	for _, j := range r.Judgments {
-		if isFinding(j) {
+		if j.IsFinding() {
 			found = append(found, j)
 		}
 	}

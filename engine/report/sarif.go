@@ -40,7 +40,7 @@ func sarifPart(w io.Writer, r *engine.Result, o Options) error {
 		index[q] = i
 	}
 	for _, j := range r.Judgments {
-		if isFinding(j) {
+		if j.IsFinding() {
 			part.Results = append(part.Results, sarifOf(r, j, index[j.Requirement], o))
 		}
 	}

@@ -41,7 +41,7 @@ func byPart(r *engine.Result, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !o.All && (!isFinding(j) || waits(r, j)) {
+		if !o.All && (!j.IsFinding() || waits(r, j)) {
 			continue
 		}
 		i, ok := index[j.Subject.ID]
@@ -208,15 +208,10 @@ func standing(j engine.Judgment) string {
 	if j.Departure != nil {
 		words += ", departure"
 	}
-	if j.Requirement.Level == engine.Should && isFinding(j) {
+	if j.Requirement.Level == engine.Should && j.IsFinding() {
 		words += " (should)"
 	}
 	return words
-}
-
-// isFinding tells whether a judgment is one that somebody has to look at.
-func isFinding(j engine.Judgment) bool {
-	return j.Outcome == engine.NotMet || j.Outcome == engine.NotShown
 }
 
 // sayJudgment says what was measured against what, or what is not stated.

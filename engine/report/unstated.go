@@ -1,7 +1,6 @@
 package report
 
 import (
-	"fmt"
 	"slices"
 	"strings"
 
@@ -107,7 +106,7 @@ func (p *page) unstated(r *engine.Result) {
 	}
 	p.line(0, bold, "Nothing is stated yet of")
 	for _, u := range all {
-		p.line(2, doubt, u.Member+": "+many(u.Requirements, "requirement")+" not shown for want of it")
+		p.line(2, doubt, u.Member+": "+engine.Many(u.Requirements, "requirement")+" not shown for want of it")
 	}
 	if advice := adviceOn(all); advice != "" {
 		p.line(2, plain, advice)
@@ -116,18 +115,4 @@ func (p *page) unstated(r *engine.Result) {
 		p.line(2, plain, "What waits for nothing else is not listed below; --all lists it.")
 	}
 	p.blank()
-}
-
-// many counts things.
-func many(n int, word string) string { return fmt.Sprintf("%d %s", n, plural(n, word)) }
-
-func plural(n int, word string) string {
-	stem, y := strings.CutSuffix(word, "y")
-	switch {
-	case n == 1:
-		return word
-	case y:
-		return stem + "ies"
-	}
-	return word + "s"
 }

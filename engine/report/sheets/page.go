@@ -10,6 +10,7 @@ import (
 
 	"sunclause/engine"
 	"sunclause/engine/report"
+	"sunclause/engine/report/drawing"
 )
 
 //go:embed page.tmpl stickers.tmpl
@@ -26,7 +27,7 @@ var drawnOn = map[string]string{"circuit": "strings", "voltage": "strings", "ear
 func Page(w io.Writer, r *engine.Result, all []Sheet) error {
 	type drawn struct {
 		Sheet
-		Drawings []report.Drawing
+		Drawings []drawing.Drawing
 	}
 	drawings := report.Drawings(r)
 	sheets := make([]drawn, len(all))

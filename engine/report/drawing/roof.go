@@ -1,4 +1,4 @@
-package report
+package drawing
 
 import (
 	"fmt"
@@ -21,7 +21,7 @@ const (
 
 // roofDrawings are plans of the planes that carry modules, to scale, as seen
 // square to the slope from outside with the eaves below.
-func roofDrawings(r *engine.Result) []Drawing {
+func roofDrawings(r *engine.Result, found map[string]string) []Drawing {
 	var all []Drawing
 	planes := r.Document.Installation.Roof.Planes
 	for i := range planes {
@@ -30,7 +30,7 @@ func roofDrawings(r *engine.Result) []Drawing {
 			continue
 		}
 		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps, and green where the maker allows them. Crosses: fixings. Figures in mm."
-		svg, pins := drawPlane(r, p)
+		svg, pins := drawPlane(r, p, found)
 		if len(pins) > 0 {
 			words += " Not met or not shown: " + strings.Join(pins, "; ") + "."
 		}
@@ -68,9 +68,9 @@ func (s *planSketch) pin(id string, x, y float64) {
 	s.text("number", x, y+3.5, "middle", strconv.Itoa(len(s.pins)), 0)
 }
 
-func drawPlane(r *engine.Result, p *schema.Plane) (svg template.HTML, pins []string) {
+func drawPlane(r *engine.Result, p *schema.Plane, found map[string]string) (svg template.HTML, pins []string) {
 	length, slope := p.EavesLengthMm.Value, p.SlopeLengthMm.Value
-	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: withFindings(r), kinds: map[string]string{}}
+	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: found, kinds: map[string]string{}}
 	for _, str := range s.in.Strings {
 		s.kinds[str.ID.Value] = str.Module.Value
 	}
@@ -87,22 +87,6 @@ func drawPlane(r *engine.Result, p *schema.Plane) (svg template.HTML, pins []str
 	s.distances()
 	s.clearances()
 	return s.done("plan", "Plan of roof plane "+p.ID.Value), s.pins
-}
-
-// withFindings are the parts of which something is not met or not shown, with
-// the title of what is worst.
-func withFindings(r *engine.Result) map[string]string {
-	worstOf := map[string]engine.Judgment{}
-	for _, j := range r.Judgments {
-		if known, seen := worstOf[j.Subject.ID]; isFinding(j) && (!seen || worst(j, known, Options{}) < 0) {
-			worstOf[j.Subject.ID] = j
-		}
-	}
-	titles := make(map[string]string, len(worstOf))
-	for id, j := range worstOf {
-		titles[id] = j.Requirement.Title
-	}
-	return titles
 }
 
 func (s *planSketch) x(mm float64) float64 { return planMargin + mm*s.scale }

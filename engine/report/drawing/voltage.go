@@ -1,4 +1,4 @@
-package report
+package drawing
 
 import (
 	"cmp"
@@ -102,7 +102,7 @@ func alikeOnce(inputs []*inputVoltages) []*inputVoltages {
 
 func (in *inputVoltages) words() string {
 	return fmt.Sprintf("at %s %s: %s %s. The dot at the coldest is the highest voltage that the rule set reckons with; the one at the hottest the lowest at maximum power.",
-		plural(len(in.names), "input"), engine.Some(in.names), plural(len(in.strings), "string"), engine.Some(in.strings))
+		engine.Plural(len(in.names), "input"), engine.Some(in.names), engine.Plural(len(in.strings), "string"), engine.Some(in.strings))
 }
 
 // plot is the frame of the picture: margins, and how values become places.

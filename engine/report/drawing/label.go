@@ -1,4 +1,4 @@
-package report
+package drawing
 
 import (
 	"fmt"
@@ -23,7 +23,7 @@ const (
 func labelDrawing(r *engine.Result) []Drawing {
 	m := &labelSketch{r: r, found: map[string]bool{}}
 	for _, j := range r.Judgments {
-		if isFinding(j) && j.Requirement.Room == "label" {
+		if j.IsFinding() && j.Requirement.Room == "label" {
 			m.found[j.Subject.ID] = true
 		}
 	}

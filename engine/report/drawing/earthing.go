@@ -1,4 +1,4 @@
-package report
+package drawing
 
 import (
 	"slices"
@@ -10,7 +10,7 @@ import (
 
 // earthingDrawing shows how frames, bars and devices are led to the main
 // earthing terminal by the runs of the PV work.
-func earthingDrawing(r *engine.Result) []Drawing {
+func earthingDrawing(r *engine.Result, found map[string]string) []Drawing {
 	in := &r.Document.Installation
 	main := in.Earthing.MainTerminal.ID
 	if !main.Stated() {
@@ -22,7 +22,7 @@ func earthingDrawing(r *engine.Result) []Drawing {
 	}
 	d := e.layout(in)
 	words := "Protective, bonding and earthing conductors of the PV work, led to the main earthing terminal " + main.Value + "."
-	return []Drawing{{Name: "earthing", Title: "Earthing", Words: words, SVG: d.draw(r, "circuit earthing", "Earthing diagram")}}
+	return []Drawing{{Name: "earthing", Title: "Earthing", Words: words, SVG: d.draw(r, found, "circuit earthing", "Earthing diagram")}}
 }
 
 // earthing is the tree of earthing conductors: for each part the run that leads

@@ -1,4 +1,4 @@
-package report
+package drawing
 
 import (
 	"html/template"
@@ -25,20 +25,20 @@ const (
 
 // circuitDrawings are the circuit diagrams of the two sides of the inverters, one
 // line for all conductors.
-func circuitDrawings(r *engine.Result) []Drawing {
+func circuitDrawings(r *engine.Result, found map[string]string) []Drawing {
 	in := &r.Document.Installation
 	c, kinds := circuit.Of(in), kindsOf(in)
-	all := directDrawings(r, c, kinds)
+	all := directDrawings(r, c, kinds, found)
 	if d := newDiagram(alternatingCurrent(r, c), kinds); len(d.wires) > 0 {
 		words := "From the inverters to the public supply. Red: something is not met or not shown of that part or run."
-		all = append(all, Drawing{Name: "circuit-ac", Title: "Circuit diagram, AC side", Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the inverters to the public supply")})
+		all = append(all, Drawing{Name: "circuit-ac", Title: "Circuit diagram, AC side", Words: words, SVG: d.draw(r, found, "circuit", "Circuit diagram from the inverters to the public supply")})
 	}
 	return all
 }
 
 // directDrawings are the diagrams from the strings and batteries to the
 // inverters. Runs that stay live in daylight with every isolator open stand out.
-func directDrawings(r *engine.Result, c *circuit.Circuit, kinds map[string]string) (all []Drawing) {
+func directDrawings(r *engine.Result, c *circuit.Circuit, kinds, found map[string]string) (all []Drawing) {
 	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open. Red: something is not met or not shown of that part or run."
 	groups := directCurrent(r, c)
 	for _, ways := range groups {
@@ -53,7 +53,7 @@ func directDrawings(r *engine.Result, c *circuit.Circuit, kinds map[string]strin
 		if end := ways[0].end(); len(groups) > 1 {
 			name, title = name+"-"+end, strings.TrimSpace(title+" "+end)
 		}
-		all = append(all, Drawing{Name: name, Title: title, Words: words, SVG: d.draw(r, "circuit", "Circuit diagram from the strings to the inverter")})
+		all = append(all, Drawing{Name: name, Title: title, Words: words, SVG: d.draw(r, found, "circuit", "Circuit diagram from the strings to the inverter")})
 		words = ""
 	}
 	return all
@@ -69,12 +69,12 @@ type circuitSketch struct {
 	found   map[string]string
 }
 
-func (d *diagram) draw(r *engine.Result, class, title string) template.HTML {
+func (d *diagram) draw(r *engine.Result, found map[string]string, class, title string) template.HTML {
 	lanes := 0.0
 	for _, lane := range d.lanes {
 		lanes = max(lanes, lane)
 	}
-	s := &circuitSketch{diagram: d, r: r, runs: r.Document.Installation.Cables, found: withFindings(r)}
+	s := &circuitSketch{diagram: d, r: r, runs: r.Document.Installation.Cables, found: found}
 	s.setColumns()
 	s.width = s.columns[len(s.columns)-1] + partWidth + diagramLeft + 30
 	s.height = diagramTop + lanes*laneHeight + 60
