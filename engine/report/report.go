@@ -15,7 +15,7 @@ import (
 type Options struct {
 	Width  int  // columns of the text report; 0 is 80
 	Colour bool // whether the text report may use colour
-	All    bool // whether the text report lists what is met and what does not apply
+	All    bool // whether reports for people list what is met, and the text report what does not apply
 	Strict bool // whether the check counted should as shall
 
 	Version string // of sunclause, where a format names the tool
