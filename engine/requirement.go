@@ -32,6 +32,7 @@ type Requirement struct {
 	Set     string   // rule set that wrote it
 	File    string   // file and line where it is written
 	Line    int      //
+	Place   int      // among those of its set and room, as they are written: the gravest stand first
 	Changes []Change // what sets above it changed, in order
 
 	reads reads // what a Rego rule looks at

@@ -29,6 +29,8 @@ type Installation struct {
 	Premises   working.Text   `json:"premises" words:"kind of premises"`
 	Country    working.Text   `json:"country" words:"country, two letters"`
 	DesignDate working.Text   `json:"design_date" words:"date of the design"`
+	TempMinC   working.Number `json:"temp_min_c" words:"lowest expected ambient temperature of the site"`
+	TempMaxC   working.Number `json:"temp_max_c" words:"highest expected ambient temperature of the site"`
 	Strings    working.Number `json:"strings" words:"PV strings"`
 	DcPowerW   working.Number `json:"dc_power_w" words:"rated power of all modules"`
 	VocMaxV    working.Number `json:"voc_max_v" words:"greatest maximum voltage of any string"`
@@ -45,6 +47,8 @@ func (r *rooms) installation(in *schema.Installation, f *Facts) Installation {
 		Premises:   working.StatedText(in.Project.Premises),
 		Country:    working.StatedText(in.Project.Country),
 		DesignDate: working.StatedText(in.Project.DesignDate),
+		TempMinC:   working.Stated("T_min", "°C", in.Site.TempMinC),
+		TempMaxC:   working.Stated("T_max", "°C", in.Site.TempMaxC),
 		Legends:    r.labels.Legends,
 	}
 	v.sums(f)

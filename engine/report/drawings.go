@@ -6,11 +6,11 @@ import (
 )
 
 // Drawings are the pictures of an installation, what is found marked in them.
-func Drawings(r *engine.Result) []drawing.Drawing { return drawing.Of(r, withFindings(r)) }
+func Drawings(r *engine.Result) []drawing.Drawing { return drawing.Of(r, Found(r)) }
 
-// withFindings are the parts of which something is not met or not shown, with
+// Found are the parts of which something is not met or not shown, with
 // the title of what is worst.
-func withFindings(r *engine.Result) map[string]string {
+func Found(r *engine.Result) map[string]string {
 	worstOf := map[string]engine.Judgment{}
 	for _, j := range r.Judgments {
 		if known, seen := worstOf[j.Subject.ID]; j.IsFinding() && (!seen || worst(j, known, Options{}) < 0) {

@@ -61,6 +61,7 @@ type htmlReport struct {
 	Title, Stage       string
 	Scope, Remark      string
 	Document, RuleSets string
+	Sources            string
 	Changes            string
 	Passes             bool
 	Verdict            string
@@ -114,7 +115,7 @@ type htmlRow struct {
 func htmlPage(r *engine.Result, o Options) htmlReport {
 	project := r.Document.Installation.Project
 	page := htmlReport{
-		Scope: scopeOf(r), Remark: project.Note.Value,
+		Sources: upperFirst(sourcesOf(r)), Scope: scopeOf(r), Remark: project.Note.Value,
 		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
 		Notes: r.Notes, Cautions: Cautions, Drawings: Drawings(r),
@@ -192,7 +193,7 @@ func metOf(r *engine.Result) (all []htmlMet, idle int) {
 			found[id] = true
 		}
 	}
-	for _, q := range slices.SortedStableFunc(slices.Values(r.RuleSet.Requirements), byRoom) {
+	for _, q := range slices.SortedStableFunc(slices.Values(r.RuleSet.Requirements), byHarm) {
 		switch j, met := least[q.ID]; {
 		case met && !found[q.ID]:
 			row := htmlRowOf(r, j)

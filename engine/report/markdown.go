@@ -34,8 +34,11 @@ func markdownPart(w io.Writer, r *engine.Result, o Options) error {
 	s := Count(r)
 	b.WriteString("| not met | not shown | met | does not apply | accepted in writing |\n|--:|--:|--:|--:|--:|\n")
 	fmt.Fprintf(&b, "| %d | %d | %d | %d | %d |\n\n", s.NotMet, s.NotShown, s.Met, s.NotApplicable, s.Departures)
+	if sources := sourcesOf(r); sources != "" {
+		fmt.Fprintf(&b, "%s.\n\n", upperFirst(sources))
+	}
 	found := worstFirst(r, o)
-	markdownToPutRight(&b, found, o)
+	markdownToPutRight(&b, putRightFirst(r, o))
 	markdownFindings(&b, r.Document.Name, found)
 	for _, n := range r.Notes {
 		fmt.Fprintf(&b, "Note: %s.\n\n", inline(n))
@@ -57,25 +60,21 @@ func worstFirst(r *engine.Result, o Options) []engine.Judgment {
 	return found
 }
 
-// markdownToPutRight tells the worst of what makes the check fail.
-func markdownToPutRight(b *strings.Builder, found []engine.Judgment, o Options) {
-	n := 0
-	for _, j := range found {
-		if n == markdownFirst || !j.Counts(o.Strict) {
-			break
-		}
-		if n++; n == 1 {
-			b.WriteString("### To put right first\n\n")
-		}
-		fmt.Fprintf(b, "%d. **%s**, %s: %s.", n, inline(j.Requirement.Title), inline(j.Subject.Name), inline(sayJudgment(j)))
+// markdownToPutRight tells what to put right first.
+func markdownToPutRight(b *strings.Builder, all []counting) {
+	if len(all) == 0 {
+		return
+	}
+	b.WriteString("### To put right first\n\n")
+	for i, c := range all[:min(len(all), markdownFirst)] {
+		j := c.worst
+		fmt.Fprintf(b, "%d. **%s**, %s: %s.", i+1, inline(j.Requirement.Title), inline(strings.TrimSpace(j.Subject.Name+" "+c.sayMore())), inline(sayJudgment(j)))
 		if j.Outcome == engine.NotMet && j.Requirement.Remedy != "" {
 			b.WriteString(" " + inline(j.Requirement.Remedy))
 		}
 		b.WriteString("\n")
 	}
-	if n > 0 {
-		b.WriteString("\n")
-	}
+	b.WriteString("\n")
 }
 
 func markdownFindings(b *strings.Builder, document string, found []engine.Judgment) {

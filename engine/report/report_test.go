@@ -2,6 +2,7 @@ package report_test
 
 import (
 	"bytes"
+	"fmt"
 	"strings"
 	"testing"
 
@@ -62,5 +63,29 @@ func TestColourSaysNothingMore(t *testing.T) {
 	}
 	if stripped != plain.String() || plain.String() == coloured.String() {
 		t.Error("the coloured report differs from the plain one in more than colour")
+	}
+}
+
+// TestSourcesTold holds that a report says how its requirements are known, each
+// that applies counted once.
+func TestSourcesTold(t *testing.T) {
+	r := result(t, "gb-battery")
+	applies := map[string]bool{}
+	for _, j := range r.Judgments {
+		if j.Outcome != engine.NotApplicable {
+			applies[j.Requirement.ID] = true
+		}
+	}
+	var text bytes.Buffer
+	if err := report.Text(&text, r, report.Options{Width: 400}); err != nil {
+		t.Fatal(err)
+	}
+	var total, verified, read, memory, practice int
+	_, line, _ := strings.Cut(text.String(), "sources of the ")
+	if _, err := fmt.Sscanf(line, "%d requirements that apply: %d verified, %d read second-hand, %d from memory, %d common practice", &total, &verified, &read, &memory, &practice); err != nil {
+		t.Fatalf("%v: %.120s", err, line)
+	}
+	if total != len(applies) || verified+read+memory+practice != total {
+		t.Errorf("%d requirements, %d apply: %d, %d, %d, %d", total, len(applies), verified, read, memory, practice)
 	}
 }

@@ -40,5 +40,8 @@ func roomWords(room string) string {
 	return upperFirst(room)
 }
 
-// byRoom compares two requirements by their rooms.
-func byRoom(a, b *engine.Requirement) int { return cmp.Compare(harm(a.Room), harm(b.Room)) }
+// byHarm compares two requirements by their rooms, and within a room by where
+// their sets have them.
+func byHarm(a, b *engine.Requirement) int {
+	return cmp.Or(cmp.Compare(harm(a.Room), harm(b.Room)), cmp.Compare(a.Place, b.Place))
+}

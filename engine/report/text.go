@@ -62,7 +62,7 @@ func byPart(r *engine.Result, o Options) []partOf {
 // worst compares two judgments, the worse being the less: what does more harm
 // stands before what does less.
 func worst(a, b engine.Judgment, o Options) int {
-	return cmp.Or(cmp.Compare(badness(a, o), badness(b, o)), byRoom(a.Requirement, b.Requirement))
+	return cmp.Or(cmp.Compare(badness(a, o), badness(b, o)), byHarm(a.Requirement, b.Requirement))
 }
 
 // badness orders judgments, the worst being the least.
@@ -87,6 +87,9 @@ func (p *page) head(r *engine.Result) {
 	p.blank()
 	p.line(0, verdictStyle(r), verdict(r))
 	p.line(0, plain, counts(Count(r)))
+	if sources := sourcesOf(r); sources != "" {
+		p.line(0, faint, sources)
+	}
 	p.blank()
 }
 
@@ -103,15 +106,15 @@ func layerNames(layers []engine.LayerInfo) string {
 // changesOf says how much the sets above changed in those below, so that
 // nothing is loosened unseen.
 func changesOf(changes []engine.Change) string {
-	loosened := 0
+	var loosened []string
 	for _, c := range changes {
 		if c.Loosens {
-			loosened++
+			loosened = append(loosened, cmp.Or(c.Requirement, c.Parameter, c.Table))
 		}
 	}
-	text := fmt.Sprintf("with %d changes to the sets below", len(changes))
-	if loosened > 0 {
-		text += fmt.Sprintf(", %d of which loosen a shall", loosened)
+	text := "with " + engine.Many(len(changes), "change") + " to the sets below"
+	if len(loosened) > 0 {
+		text += ", a shall loosened by that of " + engine.Some(loosened)
 	}
 	return text + "; sunclause rules lists them"
 }
@@ -277,18 +280,17 @@ func (p *page) missing(r *engine.Result, j engine.Judgment) {
 	if j.Outcome != engine.NotShown {
 		return
 	}
-	var lines []string
+	var lines []int
 	for _, m := range j.Missing {
 		if strings.HasPrefix(m, "/") {
-			lines = append(lines, fmt.Sprint(r.Document.Position(m).Line))
+			lines = append(lines, r.Document.Position(m).Line)
 		}
 	}
+	slices.Sort(lines)
 	lines = slices.Compact(lines)
-	if len(lines) > 5 {
-		lines = lines[:5]
-	}
+	lines = lines[:min(len(lines), 5)]
 	if len(lines) > 0 {
-		p.line(4, plain, "Look at line "+strings.Join(lines, ", "))
+		p.line(4, plain, "Look at line "+strings.Trim(strings.ReplaceAll(fmt.Sprint(lines), " ", ", "), "[]"))
 	}
 }
 

@@ -14,7 +14,7 @@ type Loop struct {
 	DisconnectionLimitS working.Number `json:"disconnection_limit_s" words:"longest disconnection time for its kind, rating and system earthing"`
 	TripA               working.Number `json:"trip_a" words:"current at which the overcurrent device operates within that time, Ia"`
 	ZsLimitOhm          working.Number `json:"zs_limit_ohm" words:"greatest loop impedance at which the overcurrent device disconnects in time"`
-	ZsTableOhm          working.Number `json:"zs_table_ohm" words:"the same as the table of the rule set prints it"`
+	ZsTableOhm          working.Number `json:"zs_table_ohm" words:"greatest loop impedance as the table of the rule set prints it"`
 	ZsComputedOhm       working.Number `json:"zs_computed_ohm" words:"loop impedance at its far end with warm conductors, Ze and the loop of its runs"`
 	ZsMeasuredOhm       working.Number `json:"zs_measured_ohm" words:"loop impedance at its far end as last read"`
 	ZsStatedOhm         working.Number `json:"zs_stated_ohm" words:"loop impedance at its far end as its schedule states it"`

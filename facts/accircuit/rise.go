@@ -10,9 +10,9 @@ import (
 // supply when it feeds at full output.
 type Rise struct {
 	RisePct         working.Number `json:"rise_pct" words:"voltage rise from the origin to the generator at full output, over all runs between, of the nominal voltage"`
-	RiseV           working.Number `json:"rise_v" words:"the same in volts, between lines where the generator is three-phase"`
+	RiseV           working.Number `json:"rise_v" words:"voltage rise in volts, between lines where the generator is three-phase"`
 	VoltageFeedingV working.Number `json:"voltage_feeding_v" words:"voltage to neutral at the generator at full output: the supply as measured and the rise"`
-	VoltageHighestV working.Number `json:"voltage_highest_v" words:"the same from the highest voltage recorded at the supply"`
+	VoltageHighestV working.Number `json:"voltage_highest_v" words:"voltage at the inverter from the highest voltage recorded at the supply"`
 }
 
 // rise adds the drops of the runs; of several generators the farthest counts.

@@ -19,8 +19,8 @@ type Supply struct {
 	SupplyFaultKa   working.Number `json:"supply_fault_ka" words:"prospective fault current at the origin"`
 	SupplyDeviceA   working.Number `json:"supply_device_a" words:"rated current of the distributor's fuse or circuit-breaker"`
 	GenerationL1A   working.Number `json:"generation_l1_a" words:"current of all generators in L1, those that were there before included"`
-	GenerationL2A   working.Number `json:"generation_l2_a" words:"the same in L2"`
-	GenerationL3A   working.Number `json:"generation_l3_a" words:"the same in L3"`
+	GenerationL2A   working.Number `json:"generation_l2_a" words:"current of the generators in L2"`
+	GenerationL3A   working.Number `json:"generation_l3_a" words:"current of the generators in L3"`
 	GenerationA     working.Number `json:"generation_per_phase_a" words:"greatest of them"`
 }
 

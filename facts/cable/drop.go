@@ -10,7 +10,7 @@ import (
 // Drop holds what the cables take from one string.
 type Drop struct {
 	DcDropV       working.Number `json:"dc_drop_v" words:"voltage that the cables between it and its tracking input take at maximum power, conductors warm"`
-	DcDropPct     working.Number `json:"dc_drop_pct" words:"the same of its voltage at maximum power at STC"`
+	DcDropPct     working.Number `json:"dc_drop_pct" words:"voltage drop of the DC cables as a share of the voltage at maximum power at STC"`
 	CsaLeastMm2   working.Number `json:"csa_least_mm2" words:"smallest cross-section on its way"`
 	VmpAtInverter working.Number `json:"vmp_hot_at_inverter_v" words:"voltage at maximum power with hot cells, less the voltage drop"`
 }

@@ -31,7 +31,7 @@ type Run struct {
 	U0V             working.Number `json:"u0_v" words:"voltage of the supply to earth, of an AC run"`
 	UV              working.Number `json:"u_v" words:"voltage between its conductors, of an AC run"`
 	DropV           working.Number `json:"drop_v" words:"voltage drop at its rated current with warm conductors; three-phase between lines"`
-	DropPct         working.Number `json:"drop_pct" words:"the same of the lowest string voltage at maximum power, or of the supply voltage"`
+	DropPct         working.Number `json:"drop_pct" words:"voltage drop as a share of the lowest string voltage at maximum power, or of the supply voltage"`
 	DropFactor      working.Number `json:"drop_temperature_factor" words:"factor on the drop of an AC run for conductors cooler than at full load; 1 where the rule set takes none"`
 	DropBudgetPct   working.Number `json:"drop_budget_pct" words:"share of the voltage drop that the designer gave to it"`
 	LoopOhm         working.Number `json:"loop_ohm" words:"resistance of line and protective conductor, warm"`

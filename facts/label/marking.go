@@ -13,8 +13,8 @@ type Marking struct {
 	WarningM         working.Number `json:"dc_warning_m" words:"length of its route on which its function is not evident"`
 	WarningLabels    working.Number `json:"dc_warning_labels" words:"warnings put along it"`
 	GapM             working.Number `json:"label_gap_m" words:"greatest distance without a warning where its function is not evident"`
-	GapStraightM     working.Number `json:"label_gap_straight_m" words:"the same on stretches that are straight and visible"`
-	GapOtherM        working.Number `json:"label_gap_other_m" words:"the same on stretches that are bent or concealed"`
+	GapStraightM     working.Number `json:"label_gap_straight_m" words:"greatest length without a warning on stretches that are straight and visible"`
+	GapOtherM        working.Number `json:"label_gap_other_m" words:"greatest length without a warning on stretches that are bent or concealed"`
 	CoveragePct      working.Number `json:"label_coverage_pct" words:"share of the length to be marked that lies between warnings no farther apart than the rule set allows there"`
 	StretchesWithout working.Number `json:"stretches_unlabelled" words:"stretches to be marked that carry no warning at all"`
 	PassagesWithout  working.Number `json:"passages_unlabelled" words:"sides of walls, floors and roofs to be marked without a warning near the passage"`

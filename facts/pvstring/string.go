@@ -45,7 +45,7 @@ type String struct {
 	MpptMaxV           working.Number `json:"mppt_voltage_max_v" words:"highest tracking voltage of its input"`
 	StringsParallel    working.Number `json:"strings_in_parallel" words:"strings on the same tracking input, itself included"`
 	ReverseA           working.Number `json:"reverse_current_a" words:"current at STC that the other strings on the input can drive into a fault of this one"`
-	ReverseMaxA        working.Number `json:"reverse_current_max_a" words:"the same with design currents"`
+	ReverseMaxA        working.Number `json:"reverse_current_max_a" words:"current into the string backward from those in parallel, with design currents"`
 	OcprMaxA           working.Number `json:"ocpr_max_a" words:"maximum overcurrent protection rating of the module"`
 	ReverseWithstand   working.Number `json:"reverse_withstand_a" words:"reverse current that the module is type tested to bear"`
 	FuseFitted         working.Flag   `json:"fuse_fitted" words:"whether the string has its own overcurrent protective device"`

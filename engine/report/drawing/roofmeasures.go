@@ -46,7 +46,7 @@ func (s *planSketch) clearances() {
 	}
 	for _, o := range s.plane.Openings {
 		opening := box{o.XMm.Value, o.YMm.Value, o.WidthMm.Value, o.LengthMm.Value}
-		if from, to, mm := s.nearest(opening); mm > 0 && !math.IsInf(mm, 1) {
+		if from, to, mm := s.nearest(opening); mm >= 1 && !math.IsInf(mm, 1) {
 			s.line("measure", s.x(from[0]), s.y(from[1]), s.x(to[0]), s.y(to[1]))
 			s.text("small", s.x((from[0]+to[0])/2)+2, s.y((from[1]+to[1])/2)-3, "middle", fmt.Sprintf("%.0f", mm), 0)
 		}

@@ -5,6 +5,7 @@
 package sheets
 
 import (
+	"slices"
 	"strings"
 
 	"sunclause/engine"
@@ -27,10 +28,29 @@ const Blank = "________"
 // Of makes all sheets of an installation, in the order of the job.
 func Of(r *engine.Result) []Sheet {
 	all := []Sheet{stringSheet(r), cableSheet(r), fixingSheet(r), labelSheet(r), testSheet(r), expectedSheet(r), notificationSheet(r), paperSheet(r)}
+	found := report.Found(r)
 	for i := range all {
+		all[i].mark(found)
 		all[i].Notes = append(all[i].Notes, notes(r)...)
 	}
 	return all
+}
+
+// named is in which column of a sheet the id of the part stands that a row is
+// about.
+var named = map[string]int{"strings": 0, "cables": 0, "fixings": 3}
+
+// mark says beside each part what the check found there, so that nobody follows a
+// sheet into a fault. A sheet without any has no such column.
+func (s *Sheet) mark(found map[string]string) {
+	column, ok := named[s.Name]
+	if !ok || !slices.ContainsFunc(s.Rows, func(row []string) bool { return found[row[column]] != "" }) {
+		return
+	}
+	s.Columns = append(s.Columns, "not met or not shown: see the report")
+	for i, row := range s.Rows {
+		s.Rows[i] = append(row, found[row[column]])
+	}
 }
 
 // notes stand on every sheet: which job it is, by which rules, and the cautions.

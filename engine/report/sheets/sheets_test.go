@@ -182,3 +182,30 @@ func TestPages(t *testing.T) {
 		}
 	}
 }
+
+// TestFoundOnSheets holds that a sheet says beside a part what the check found
+// there, that labels say when the job does not pass, and that a sound job has
+// neither.
+func TestFoundOnSheets(t *testing.T) {
+	for name, wanted := range map[string]bool{"gb-island-cottage-faulty": true, "gb-island-cottage": false} {
+		r := checked(t, name)
+		told := map[string]string{}
+		s := sheetOf(t, r, "fixings")
+		for _, row := range s.Rows {
+			if len(row) != len(s.Columns) {
+				t.Fatalf("%s: %d cells under %d columns", name, len(row), len(s.Columns))
+			}
+			told[row[3]] = row[len(row)-1]
+		}
+		if got := told["SEF05"]; strings.Contains(got, "rafter") != wanted {
+			t.Errorf("%s: beside SEF05 stands %q", name, got)
+		}
+		var page bytes.Buffer
+		if err := sheets.Stickers(&page, r); err != nil {
+			t.Fatal(err)
+		}
+		if strings.Contains(page.String(), "does not pass") != wanted {
+			t.Errorf("%s: labels say that the job does not pass: %t, want %t", name, !wanted, wanted)
+		}
+	}
+}

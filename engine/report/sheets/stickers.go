@@ -41,7 +41,7 @@ func Stickers(w io.Writer, r *engine.Result) error {
 		}
 	}
 	return pageTemplates().ExecuteTemplate(w, "stickers.tmpl", map[string]any{
-		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all})
+		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all, "Passes": r.Passes})
 }
 
 func stickerOf(l schema.Label) sticker {
@@ -83,6 +83,9 @@ const (
 	broad   = 0.7
 	line    = 1.25
 )
+
+// Wide tells whether a label is too wide for upright paper, with its margins.
+func (s sticker) Wide() bool { return s.Width > 190 }
 
 // Size is the size of the type that gives capitals of the height wanted, in mm.
 func (s sticker) Size() float64 { return s.Letter / capital }

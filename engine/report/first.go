@@ -1,9 +1,9 @@
 package report
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
-	"sort"
 	"strings"
 
 	"sunclause/engine"
@@ -19,24 +19,36 @@ type htmlFirst struct {
 // mostFirst is how many things stand under what to put right first.
 const mostFirst = 8
 
-// first lists what makes the check fail, a line for each thing to do. What is
-// not met stands before what is not shown; then each room has its turn, so that
-// one with much wrong does not hide the others.
+// first lists what makes the check fail, a line for each thing to do.
 func (p *htmlReport) first(r *engine.Result, o Options) {
 	anchors := map[string]string{}
 	for _, part := range p.Parts {
 		anchors[part.Name] = part.Anchor
 	}
-	all := countingOnce(r, o)
-	takeTurns(all, o)
-	for _, c := range all {
-		if len(p.First) == mostFirst {
-			p.Rest = len(all) - mostFirst
-			break
-		}
+	all := putRightFirst(r, o)
+	p.Rest = max(0, len(all)-mostFirst)
+	for _, c := range all[:len(all)-p.Rest] {
 		name := upperFirst(c.worst.Subject.Name)
 		p.First = append(p.First, htmlFirst{name, anchors[name], c.worst.Requirement.Title, whatToDo(c.worst), c.sayMore()})
 	}
+}
+
+// putRightFirst lists what makes the check fail. What is not met stands before
+// what is not shown; then each room has its turn, with what its set has first, so
+// that one with much wrong does not hide the others.
+func putRightFirst(r *engine.Result, o Options) []counting {
+	all := countingOnce(r, o)
+	slices.SortStableFunc(all, func(a, b counting) int { return worst(a.worst, b.worst, o) })
+	turns := map[[2]any]int{}
+	for i := range all {
+		of := [2]any{all[i].worst.Requirement.Room, badness(all[i].worst, o)}
+		all[i].turn = turns[of]
+		turns[of]++
+	}
+	slices.SortStableFunc(all, func(a, b counting) int {
+		return cmp.Or(cmp.Compare(badness(a.worst, o), badness(b.worst, o)), cmp.Compare(a.turn, b.turn))
+	})
+	return all
 }
 
 // counting is one thing that makes the check fail: a requirement that is not met,
@@ -95,18 +107,4 @@ func standsWorse(a, b engine.Judgment, o Options) bool {
 		return x < y
 	}
 	return marginOf(a) < marginOf(b)
-}
-
-// takeTurns puts the first requirement of each room before the second of any.
-func takeTurns(all []counting, o Options) {
-	turns := map[[2]any]int{}
-	for i := range all {
-		of := [2]any{all[i].worst.Requirement.Room, badness(all[i].worst, o)}
-		all[i].turn = turns[of]
-		turns[of]++
-	}
-	key := func(c counting) []int {
-		return []int{badness(c.worst, o), c.turn, harm(c.worst.Requirement.Room)}
-	}
-	sort.SliceStable(all, func(a, b int) bool { return slices.Compare(key(all[a]), key(all[b])) < 0 })
 }
