@@ -46,6 +46,10 @@ func (p *cardProblems) comparison(k subjectKind, fact, comparison schema.Text, l
 	if !ok || shownOnly && !comparison.Stated() && !limit.Stated() {
 		return
 	}
+	if f.kind == aText && slices.Contains([]string{"since", "until"}, comparison.Value) && !strings.HasSuffix(fact.Value, "date") {
+		p.add(comparison.At(), fmt.Sprintf("%s is no date, which cannot be compared by %q", fact.Value, comparison.Value), "it can be compared by equals, differs, one_of, none_of")
+		return
+	}
 	if !allows(f.kind, comparison.Value) {
 		p.add(comparison.At(), fmt.Sprintf("%s is a %s, which cannot be compared by %q", fact.Value, f.kind, comparison.Value), "it can be compared by "+strings.Join(comparisons[f.kind], ", "))
 		return
@@ -130,7 +134,7 @@ func (p *cardProblems) value(want kind, comparison string, limit operandFile) {
 		got = aList
 	}
 	if slices.Contains([]string{"since", "until"}, comparison) {
-		if day, _ := plainValue(limit.Value).(string); !isDay.MatchString(day) {
+		if day, _ := plainValue(limit.Value).(string); !schema.IsDay(day) {
 			p.add(limit.At()+"/value", fmt.Sprintf("the limit does not suit the comparison %q", comparison), "it needs a day here, as 2026-03-02")
 		}
 		return

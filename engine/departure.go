@@ -1,6 +1,7 @@
 package engine
 
 import (
+	"cmp"
 	"fmt"
 
 	"sunclause/schema"
@@ -21,10 +22,7 @@ type Departure struct {
 // fits nothing that is not met is noted: it may be misspelt, or no longer
 // needed.
 func (r *Result) depart(o Options) {
-	day := o.Date
-	if p := r.Document.Installation.Project; day == "" && p.DesignDate.Stated() {
-		day = p.DesignDate.Value
-	}
+	day := cmp.Or(o.Date, o.Designed, r.Document.Installation.Project.DesignDate.Value)
 	for _, d := range r.Document.Installation.Handover.Departures {
 		used := false
 		for i := range r.Judgments {

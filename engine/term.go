@@ -1,10 +1,5 @@
 package engine
 
-import "regexp"
-
-// isDay is a date as documents and rule sets write it.
-var isDay = regexp.MustCompile(`^\d{4}-\d{2}-\d{2}$`)
-
 // designDate is the fact by which a set chooses among the editions of its book:
 // a job is judged by what was in force when it was designed.
 const designDate = wholeInstallation + ".design_date"

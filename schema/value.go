@@ -1,5 +1,7 @@
 package schema
 
+import "time"
+
 // Pointer is where a value stands in the document, or would stand had it been
 // stated. Every value and every part of the mirror carries one, so that a
 // quantity derived from it can name the line it came from, and one that could
@@ -58,3 +60,10 @@ func NewFlag(at string, v bool) Flag { return Flag{Pointer{at, true}, v} }
 
 // NewPointer makes the place of a part, as NewNumber does for a number.
 func NewPointer(at string) Pointer { return Pointer{at, true} }
+
+// IsDay reports whether a text is a day of the calendar as documents and rule sets
+// write it, 2026-03-02.
+func IsDay(text string) bool {
+	_, err := time.Parse(time.DateOnly, text)
+	return err == nil
+}

@@ -8,7 +8,6 @@ import (
 	"io"
 	"maps"
 	"os"
-	"regexp"
 	"runtime"
 	"runtime/debug"
 	"slices"
@@ -22,6 +21,7 @@ import (
 	"sunclause/engine"
 	"sunclause/engine/report"
 	"sunclause/policies"
+	"sunclause/schema"
 )
 
 // checkOptions are the options of check.
@@ -57,19 +57,17 @@ func rulesHelp() string {
 
 func formatNames() []string { return slices.Sorted(maps.Keys(report.Formats)) }
 
-var day = regexp.MustCompile(`^\d{4}-\d{2}-\d{2}$`)
-
 func (o *checkOptions) check() error {
 	if _, ok := report.Formats[o.format]; !ok {
 		return fmt.Errorf("there is no format %q; there are %s", o.format, strings.Join(formatNames(), ", "))
 	}
-	return o.checkDate()
+	return o.checkDays()
 }
 
-func (o *checkOptions) checkDate() error {
-	for option, given := range map[string]string{"date": o.date, "designed": o.designed} {
-		if given != "" && !day.MatchString(given) {
-			return fmt.Errorf("--%s %q is no day; write it as 2026-03-02", option, given)
+func (o *checkOptions) checkDays() error {
+	for _, given := range [][2]string{{"date", o.date}, {"designed", o.designed}} {
+		if given[1] != "" && !schema.IsDay(given[1]) {
+			return fmt.Errorf("--%s %q is no day; write it as 2026-03-02", given[0], given[1])
 		}
 	}
 	return nil

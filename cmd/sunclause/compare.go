@@ -26,12 +26,11 @@ func runCompare(ctx context.Context, env *environment, args []string) (int, erro
 	f.BoolVar(&o.all, "all", false, "list also values that moved where the outcome stayed, and what only one side judges and finds in order")
 	f.BoolVar(&o.strict, "strict", false, strictHelp)
 	f.StringVar(&o.date, "date", "", dateHelp)
-	f.StringVar(&o.designed, "designed", "", designedHelp)
 	f.IntVar(&o.width, "width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
 		return couldNot, err
 	}
-	if err := o.checkDate(); err != nil {
+	if err := o.checkDays(); err != nil {
 		return couldNot, err
 	}
 	if err := textOrJSON(o.format); err != nil {

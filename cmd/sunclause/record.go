@@ -62,7 +62,7 @@ func runRecord(ctx context.Context, env *environment, args []string) (int, error
 // settle holds the options to one another, and looks at the clock if and only
 // if that is asked for.
 func (o *recordOptions) settle(clock func() time.Time) error {
-	if err := o.checkDate(); err != nil {
+	if err := o.checkDays(); err != nil {
 		return err
 	}
 	switch {

@@ -101,7 +101,7 @@ func countingOnce(r *engine.Result, o Options) []counting {
 	return all
 }
 
-// standsWorse compares two judgments of one requirement.
+// standsWorse compares two judgments that are put right alike.
 func standsWorse(a, b engine.Judgment, o Options) bool {
 	if x, y := badness(a, o), badness(b, o); x != y {
 		return x < y

@@ -24,8 +24,8 @@ func scopeOf(r *engine.Result) string {
 			says = append(says, engine.Many(part.n, part.word))
 		}
 	}
-	if date := in.Project.DesignDate; date.Stated() {
-		says = append(says, "designed "+date.Value)
+	if date := whole.DesignDate; date.Known() {
+		says = append(says, "designed "+date.Value())
 	}
 	return strings.Join(says, ", ")
 }

@@ -37,7 +37,7 @@ func roomWords(room string) string {
 	if i := harm(room); i < len(rooms) {
 		return rooms[i].words
 	}
-	return upperFirst(room)
+	return room
 }
 
 // byHarm compares two requirements by their rooms, and within a room by where

@@ -67,8 +67,15 @@ func worst(a, b engine.Judgment, o Options) int {
 
 // badness orders judgments, the worst being the least.
 func badness(j engine.Judgment, o Options) int {
-	order := map[engine.Outcome]int{engine.NotMet: 0, engine.NotShown: 2, engine.Met: 6, engine.NotApplicable: 7}
-	n := order[j.Outcome]
+	n := 7
+	switch j.Outcome {
+	case engine.NotMet:
+		n = 0
+	case engine.NotShown:
+		n = 2
+	case engine.Met:
+		n = 6
+	}
 	if n < 6 && !j.Counts(o.Strict) {
 		n += 3
 	}
@@ -161,7 +168,7 @@ func (part partOf) alike(o Options) [][]engine.Judgment {
 	index := map[string]int{}
 	for _, j := range part.judgments {
 		if j.Outcome == engine.NotShown && !o.All {
-			same := fmt.Sprint(j.Counts(o.Strict), j.Missing)
+			same := fmt.Sprint(j.Counts(o.Strict), j.Requirement.Level, j.Missing)
 			if i, seen := index[same]; seen {
 				all[i] = append(all[i], j)
 				continue
@@ -195,7 +202,7 @@ func (p *page) together(r *engine.Result, all []engine.Judgment) {
 func upperFirst(s string) string {
 	first, size := utf8.DecodeRuneInString(s)
 	word, _, _ := strings.Cut(s, " ")
-	if first == utf8.RuneError || strings.ContainsAny(word, "._[") {
+	if first == utf8.RuneError || strings.ContainsAny(strings.TrimRight(word, ".,:"), "._[") {
 		return s
 	}
 	return string(unicode.ToUpper(first)) + s[size:]

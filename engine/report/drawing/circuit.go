@@ -4,6 +4,7 @@ import (
 	"html/template"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"sunclause/engine"
@@ -40,7 +41,11 @@ func circuitDrawings(r *engine.Result, found map[string]string) []Drawing {
 // inverters. Runs that stay live in daylight with every isolator open stand out.
 func directDrawings(r *engine.Result, c *circuit.Circuit, kinds, found map[string]string) (all []Drawing) {
 	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open. Red: something is not met or not shown of that part or run."
-	groups := directCurrent(r, c)
+	groups, loose := directCurrent(r, c)
+	if len(loose) > 0 {
+		words += " Not led to any inverter: " + engine.Some(loose) + "."
+	}
+	drawn := map[string]int{} // how many drawings there are of an inverter
 	for _, ways := range groups {
 		d := newDiagram(ways, kinds)
 		for _, w := range ways {
@@ -51,7 +56,11 @@ func directDrawings(r *engine.Result, c *circuit.Circuit, kinds, found map[strin
 		}
 		name, title := "circuit-dc", "Circuit diagram, DC side"
 		if end := ways[0].end(); len(groups) > 1 {
-			name, title = name+"-"+end, strings.TrimSpace(title+" "+end)
+			name, title = name+"-"+end, title+" "+end
+			if drawn[end]++; drawn[end] > 1 {
+				more := strconv.Itoa(drawn[end])
+				name, title = name+"-"+more, title+", sheet "+more
+			}
 		}
 		all = append(all, Drawing{Name: name, Title: title, Words: words, SVG: d.draw(r, found, "circuit", "Circuit diagram from the strings to the inverter")})
 		words = ""
@@ -232,7 +241,7 @@ func (s *circuitSketch) surges() {
 		switch _, placed := s.lanes[at]; {
 		case !placed:
 			x, y = s.left(p)+partWidth/2, diagramTop+slices.Max(p.lanes)*laneHeight+15
-		case strings.HasSuffix(at, ".in") || p.kind == "inverter" && !strings.HasSuffix(at, ".ac"):
+		case strings.HasSuffix(at, ".in") || p.kind == "inverter" && !alternating(at):
 			x, side, anchor = s.left(p)-8, -8, "end"
 		}
 		x += math.Copysign(spdRoom, side) * hung[at]
@@ -245,6 +254,11 @@ func (s *circuitSketch) surges() {
 // beyond reports whether a terminal of an inverter lies on the side of it that
 // is not drawn.
 func (s *circuitSketch) beyond(p *diagramPart, terminal string) bool {
-	_, alternating := s.lanes[p.id+".ac"]
-	return p.kind == "inverter" && alternating != strings.HasSuffix(terminal, ".ac")
+	_, drawn := s.lanes[p.id+".ac"]
+	return p.kind == "inverter" && drawn != alternating(terminal)
+}
+
+// alternating tells whether a terminal of an inverter carries alternating current.
+func alternating(terminal string) bool {
+	return strings.HasSuffix(terminal, ".ac") || strings.HasSuffix(terminal, ".backup")
 }

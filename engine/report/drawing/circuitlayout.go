@@ -1,6 +1,7 @@
 package drawing
 
 import (
+	"cmp"
 	"slices"
 	"strings"
 
@@ -94,29 +95,39 @@ func newDiagram(ways []way, kinds map[string]string) *diagram {
 	return d
 }
 
-// mostLanes is how many ways one drawing shows; with more, each inverter has a
-// drawing of its own, so that none is longer than a sheet of paper.
+// mostLanes is how many ways one drawing shows, so that it fits on a sheet of
+// paper.
 const mostLanes = 16
 
 // directCurrent lists the ways from the strings and batteries to the inverters,
-// as they are drawn together.
-func directCurrent(r *engine.Result, c *circuit.Circuit) [][]way {
-	all := waysOf(c, startsOf(r))
-	if len(all) <= mostLanes {
-		return [][]way{all}
-	}
-	var groups [][]way
+// as they are drawn together: all of them, or where there are many those of each
+// inverter by themselves, and of one with many so many at a time. Ways that lead
+// nowhere come apart.
+func directCurrent(r *engine.Result, c *circuit.Circuit) (groups [][]way, loose []string) {
+	var all []way
 	index := map[string]int{}
-	for _, w := range all {
+	byEnd := [][]way{}
+	for _, w := range waysOf(c, startsOf(r)) {
+		if w.end() == "" {
+			loose = append(loose, w.start)
+			continue
+		}
+		all = append(all, w)
 		i, seen := index[w.end()]
 		if !seen {
-			i = len(groups)
+			i = len(byEnd)
 			index[w.end()] = i
-			groups = append(groups, nil)
+			byEnd = append(byEnd, nil)
 		}
-		groups[i] = append(groups[i], w)
+		byEnd[i] = append(byEnd[i], w)
 	}
-	return groups
+	if len(all) <= mostLanes {
+		return [][]way{all}, loose
+	}
+	for _, ways := range byEnd {
+		groups = slices.AppendSeq(groups, slices.Chunk(ways, mostLanes))
+	}
+	return groups, loose
 }
 
 // alternatingCurrent lists the ways from the inverters to the public supply, by
@@ -147,13 +158,28 @@ func startsOf(r *engine.Result) []string {
 	return starts
 }
 
-// naturally compares names so that INV1.9 stands before INV1.10.
+// naturally compares names as people count: INV1.9 stands before INV1.10.
 func naturally(a, b string) int {
-	if len(a) != len(b) && strings.TrimRight(a, "0123456789") == strings.TrimRight(b, "0123456789") {
-		return len(a) - len(b)
+	for a != "" && b != "" {
+		m, n := digits(a), digits(b)
+		if m == 0 || n == 0 {
+			if a[0] != b[0] {
+				return cmp.Compare(a[0], b[0])
+			}
+			a, b = a[1:], b[1:]
+			continue
+		}
+		x, y := strings.TrimLeft(a[:m], "0"), strings.TrimLeft(b[:n], "0")
+		if c := cmp.Or(cmp.Compare(len(x), len(y)), strings.Compare(x, y)); c != 0 {
+			return c
+		}
+		a, b = a[m:], b[n:]
 	}
 	return strings.Compare(a, b)
 }
+
+// digits is how many digits a text begins with.
+func digits(s string) int { return len(s) - len(strings.TrimLeft(s, "0123456789")) }
 
 // place puts the parts of some ways into columns and their terminals into lanes.
 func (d *diagram) place(ways []way, kinds map[string]string) {

@@ -49,7 +49,7 @@ func TestNearest(t *testing.T) {
 
 // TestNaturally orders names as people count.
 func TestNaturally(t *testing.T) {
-	for _, c := range [][2]string{{"INV1.2", "INV1.10"}, {"INV1.9", "INV2.1"}, {"A", "B"}, {"S9", "S10"}} {
+	for _, c := range [][2]string{{"INV1.2", "INV1.10"}, {"INV1.9", "INV2.1"}, {"A", "B"}, {"S9", "S10"}, {"b2", "b10"}, {"b1x", "b10"}, {"R2", "R2a"}} {
 		if naturally(c[0], c[1]) >= 0 || naturally(c[1], c[0]) <= 0 {
 			t.Errorf("%s has to stand before %s", c[0], c[1])
 		}

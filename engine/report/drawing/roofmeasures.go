@@ -45,6 +45,9 @@ func (s *planSketch) clearances() {
 		return
 	}
 	for _, o := range s.plane.Openings {
+		if !o.WidthMm.Stated() || !o.LengthMm.Stated() {
+			continue // it may reach nearer than it can be drawn
+		}
 		opening := box{o.XMm.Value, o.YMm.Value, o.WidthMm.Value, o.LengthMm.Value}
 		if from, to, mm := s.nearest(opening); mm >= 1 && !math.IsInf(mm, 1) {
 			s.line("measure", s.x(from[0]), s.y(from[1]), s.x(to[0]), s.y(to[1]))

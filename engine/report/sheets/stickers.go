@@ -3,8 +3,9 @@ package sheets
 import (
 	"cmp"
 	"io"
+	"math"
 	"strings"
-	"unicode/utf8"
+	"unicode"
 
 	"sunclause/engine"
 	"sunclause/engine/report"
@@ -49,9 +50,10 @@ func stickerOf(l schema.Label) sticker {
 	if l.WidthMm.Stated() && l.HeightMm.Stated() {
 		s.Width, s.Height = l.WidthMm.Value, l.HeightMm.Value
 	}
-	s.Ground, s.Ink = colour(l.Background, "white"), colour(l.Lettering, "black")
+	s.Ground = colour(l.Background, "white")
+	s.Ink = colour(l.Lettering, inkOn[s.Ground])
 	heights := letterHeights
-	if stated := cmp.Or(l.SmallLetterHeightMm.Value, l.LetterHeightMm.Value); stated > 0 {
+	if stated := cmp.Or(l.LetterHeightMm.Value, math.Round(l.SmallLetterHeightMm.Value/small*10)/10); stated > 0 {
 		heights = []float64{stated}
 	}
 	for _, s.Letter = range heights {
@@ -69,20 +71,38 @@ var colours = map[string]string{
 	"green": "#00693e", "blue": "#005387", "white": "#fff", "grey": "#8a8f94",
 }
 
+// inkOn is the colour that can be read on a ground, where the document states none.
+var inkOn = map[string]string{
+	colours["black"]: "white", colours["brown"]: "white", colours["red"]: "white", colours["green"]: "white", colours["blue"]: "white",
+}
+
+// Plain tells whether the words can be told from the ground at all.
+func (s sticker) Plain() bool { return s.Ground != s.Ink }
+
 // colour is a colour of the document, or another where it is not stated or not
 // one that can be printed.
 func colour(stated schema.Text, other string) string {
-	return cmp.Or(colours[stated.Value], colours[other])
+	return cmp.Or(colours[stated.Value], colours[other], colours["black"])
 }
 
-// Proportions of bold letters without serifs, over the size of the type: the
-// height of capitals, the width of a letter, the height of a line. All on the
-// safe side.
+// Proportions of bold letters without serifs: the height of capitals and of a line
+// over the size of the type, and the height of small letters over capitals.
 const (
 	capital = 0.72
-	broad   = 0.7
 	line    = 1.25
+	small   = 0.75
 )
+
+// breadth is the width of a letter over the size of the type, on the safe side.
+func breadth(r rune) float64 {
+	switch {
+	case strings.ContainsRune("MWmw@%", r), r >= 0x1100: // from there on come signs as broad as high
+		return 1.15
+	case unicode.IsUpper(r):
+		return 0.9
+	}
+	return 0.72
+}
 
 // Wide tells whether a label is too wide for upright paper, with its margins.
 func (s sticker) Wide() bool { return s.Width > 190 }
@@ -95,15 +115,18 @@ func (s sticker) Size() float64 { return s.Letter / capital }
 func (s sticker) fits() bool {
 	room, lines, at := s.Width-2*margin, 1, 0.0
 	for _, word := range strings.Fields(s.Words) {
-		width := float64(utf8.RuneCountInString(word)) * broad * s.Size()
+		width := 0.0
+		for _, r := range word {
+			width += breadth(r) * s.Size()
+		}
 		if width > room {
 			return false
 		}
-		if at > 0 && at+broad*s.Size()+width > room {
-			lines, at = lines+1, 0
-		}
 		if at > 0 {
-			at += broad * s.Size()
+			at += breadth(' ') * s.Size()
+		}
+		if at > 0 && at+width > room {
+			lines, at = lines+1, 0
 		}
 		at += width
 	}
