@@ -145,14 +145,15 @@ func (s *slope) tributary(r *bar, i int) working.Number {
 }
 
 // neighbours are the fixings before and after one on its rail, or the ends of
-// the rail. One that stands beyond an end holds nothing of the rail.
+// the rail. One that stands beyond an end holds nothing of the rail; where an end
+// is not known, nor is whether the next one holds.
 func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, last bool) {
 	before, after, first, last = r.from, r.to, true, true
 	k := s.order[i]
-	if n := min(k-1, r.held[1]); n >= r.held[0] {
+	if n := min(k-1, r.held[1]); n >= r.held[0] && r.from.Known() {
 		before, first = s.fixingAt(r, r.fixings[n]), false
 	}
-	if n := max(k+1, r.held[0]); n <= r.held[1] {
+	if n := max(k+1, r.held[0]); n <= r.held[1] && r.to.Known() {
 		after, last = s.fixingAt(r, r.fixings[n]), false
 	}
 	return before, after, first, last

@@ -51,7 +51,15 @@ func (s *slope) carry() {
 		s.bars = append(s.bars, r)
 		s.railAt[doc.ID.Value] = i
 	}
+	// A rail whose end is not known may share any module with the others.
+	var endless []string
 	for i := range s.bars {
+		if missing := s.bars[i].to.Missing(); len(endless) < enough {
+			endless = append(endless, missing...)
+		}
+	}
+	for i := range s.bars {
+		s.bars[i].layers = slices.Concat(s.bars[i].layers, endless)
 		if s.crowded != "" {
 			s.bars[i].unplaced = append(s.bars[i].unplaced, s.crowded)
 		}
