@@ -143,11 +143,6 @@ func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c ca
 	}
 	p.check(c, r)
 	if len(p.found) == 0 {
-		for _, q := range s.Requirements {
-			if q.Set == r.Set && q.Room == r.Room {
-				r.Place++
-			}
-		}
 		s.byID[r.ID] = r
 		s.Requirements = append(s.Requirements, r)
 	}

@@ -97,6 +97,12 @@ func Load(ctx context.Context, embedded fs.FS, ref string, options ...LoadOption
 	if err := s.compile(ctx, layers, library); err != nil {
 		return nil, err
 	}
+	written := map[[2]string]int{}
+	for _, r := range s.Requirements {
+		of := [2]string{r.Set, r.Room}
+		r.Place = written[of]
+		written[of]++
+	}
 	sort.Slice(s.Requirements, func(i, j int) bool { return s.Requirements[i].ID < s.Requirements[j].ID })
 	return s, nil
 }
