@@ -228,9 +228,9 @@ func workingOf(f factField, v any) (any, bool) {
 	case float64:
 		return working.Figure(f.name, "", v, "a test", working.ByDefinition), f.kind == aNumber
 	case string:
-		return working.Word(v, ""), f.kind == aText
+		return working.KnownText(v, ""), f.kind == aText
 	case bool:
-		return working.Is(v, ""), f.kind == aFlag
+		return working.KnownFlag(v, ""), f.kind == aFlag
 	case []string:
 		return working.List(v...), f.kind == aList
 	}
