@@ -102,7 +102,7 @@ func breaksAll(iso schema.Isolator, from part) working.Flag {
 // isolatorRated takes the least of the rated currents that the sheet gives for
 // the category the isolator is used in.
 func (m *mains) isolatorRated(iso schema.Isolator, from part) working.Number {
-	category, sheet := from.text(iso.UtilizationCategory), from.text(iso.Datasheet)
+	category, sheet := from.text(iso.UtilizationCategory), from.text(iso.Datasheet.Text)
 	if !category.Known() || !sheet.Known() {
 		return working.Unknown("I_e", "A", append(category.Missing(), sheet.Missing()...)...)
 	}

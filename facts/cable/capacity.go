@@ -49,7 +49,7 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 		AmbientC:         working.Stated("T_a", "°C", s.AmbientC),
 		Insulated:        working.StatedText(s.ThermalInsulation),
 	}
-	c.ConductorLimitC = limitOf(p.sheet(r.Cable), f.ConductorMaxC, c.RatingConductorC)
+	c.ConductorLimitC = limitOf(p.sheet(r.Cable.Text), f.ConductorMaxC, c.RatingConductorC)
 	c.TabulatedA = p.tabulated(f, r, s, table, column)
 	c.heat(p, s, table, column)
 	c.group(p, s)
@@ -97,7 +97,7 @@ func (p *plan) tabulated(f *Run, r *schema.Run, s *schema.Segment, table, column
 	if n.Known() || !f.CsaMm2.Known() {
 		return n
 	}
-	for _, rating := range p.sheet(r.Cable).Ratings {
+	for _, rating := range p.sheet(r.Cable.Text).Ratings {
 		if rating.Method.Is(s.Method.Value) && same(rating.LoadedConductors, f.Loaded) &&
 			same(rating.ConductorC, table.Number("conductor_c", "")) && same(rating.AmbientC, table.Number("reference_c", "")) {
 			return working.Greatest("I_t", "A", working.Stated("I_maker", "A", rating.CurrentA))

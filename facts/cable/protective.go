@@ -34,12 +34,12 @@ func (f *Run) protect(r *schema.Run, p *plan) {
 }
 
 func (p *plan) protectiveOf(f *Run, r *schema.Run) protective {
-	sheet := p.sheet(r.Cable)
+	sheet := p.sheet(r.Cable.Text)
 	switch {
 	case slices.Contains([]string{"protective", "bonding", "earthing"}, f.Service.Value()):
 		return p.separate(f.Wire, r)
 	case r.ProtectiveCable.Stated():
-		c := p.separate(p.wireOf(r.ProtectiveCable), r)
+		c := p.separate(p.wireOf(r.ProtectiveCable.Text), r)
 		if r.ProtectiveByArmour.Yes() {
 			c.orRather(p.armour(f, sheet))
 		}

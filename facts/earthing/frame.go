@@ -152,7 +152,7 @@ func separated(in *schema.Installation, fr schema.ArrayFrame, pv pvstring.Facts)
 }
 
 func carries(fr schema.ArrayFrame, id string) bool {
-	return slices.ContainsFunc(fr.Strings, func(t schema.Text) bool { return t.Value == id })
+	return slices.ContainsFunc(fr.Strings, func(s schema.Ref[schema.String]) bool { return s.Value == id })
 }
 
 func stringsOf(in *schema.Installation, fr schema.ArrayFrame) []schema.String {

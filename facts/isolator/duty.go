@@ -125,7 +125,7 @@ func (f *Isolator) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) 
 
 func (f *Isolator) ratingNeeds(iso schema.Isolator) []string {
 	var missing []string
-	for _, t := range []schema.Text{iso.Datasheet, iso.UtilizationCategory} {
+	for _, t := range []schema.Text{iso.Datasheet.Text, iso.UtilizationCategory} {
 		if !t.Stated() {
 			missing = append(missing, t.At())
 		}

@@ -107,10 +107,10 @@ func backupOutput(j *job) working.Flag {
 		flags = append(flags, working.UnknownFlag("/inverters"))
 	}
 	for _, inv := range j.in.Inverters {
-		flags = append(flags, ofSheet(inv.Datasheet, j.in.Datasheets.Inverters[inv.Datasheet.Value].BackupOutput))
+		flags = append(flags, ofSheet(inv.Datasheet.Text, j.in.Datasheets.Inverters[inv.Datasheet.Value].BackupOutput))
 	}
 	for _, b := range j.in.Storage.Batteries {
-		flags = append(flags, ofSheet(b.Datasheet, j.in.Datasheets.Batteries[b.Datasheet.Value].BackupOutput))
+		flags = append(flags, ofSheet(b.Datasheet.Text, j.in.Datasheets.Batteries[b.Datasheet.Value].BackupOutput))
 	}
 	if j.in.AC.Boards == nil {
 		flags = append(flags, working.UnknownFlag("/ac/boards"))

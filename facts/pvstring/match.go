@@ -12,8 +12,8 @@ import (
 func (m *Mppt) match(in *schema.Installation, fed []feeder) {
 	m.SeriesSpread = working.Spread("ΔN_s", "", each(fed, func(s *String) working.Number { return s.ModulesInSeries })...)
 	m.VocMismatchPct = m.vocMismatch(fed)
-	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module })
-	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane })
+	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module.Text })
+	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane.Text })
 	var azimuths, pitches []working.Number
 	for _, p := range directionsOf(in, fed) {
 		azimuths = append(azimuths, p.azimuth)

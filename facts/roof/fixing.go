@@ -41,23 +41,23 @@ func (s *slope) fixingFacts() []Fixing {
 	all := make([]Fixing, len(s.doc.Fixings))
 	for i := range s.doc.Fixings {
 		doc := &s.doc.Fixings[i]
-		sheet := s.fixingSheet(doc.Datasheet)
+		sheet := s.fixingSheet(doc.Datasheet.Text)
 		f := Fixing{
 			Subject:        working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "fixing " + doc.ID.Value},
 			Kind:           working.UnknownText(doc.Datasheet.At()),
 			Material:       working.UnknownText(doc.Datasheet.At()),
 			ScrewMaterial:  working.UnknownText(doc.Screw.At()),
-			Rail:           working.StatedText(doc.Rail),
+			Rail:           working.StatedText(doc.Rail.Text),
 			Covering:       working.StatedText(s.doc.Covering.Kind),
-			Certified:      s.certified(sheet, doc.Datasheet),
-			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet, uplift),
-			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet, down),
-			AlongResistKn:  s.resistance("F_Rd", sheet, doc.Datasheet, alongSlope),
+			Certified:      s.certified(sheet, doc.Datasheet.Text),
+			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet.Text, uplift),
+			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet.Text, down),
+			AlongResistKn:  s.resistance("F_Rd", sheet, doc.Datasheet.Text, alongSlope),
 		}
 		if sheet != nil {
 			f.Kind, f.Material = working.StatedText(sheet.Kind), working.StatedText(sheet.Material)
 		}
-		if screw := s.fixingSheet(doc.Screw); screw != nil {
+		if screw := s.fixingSheet(doc.Screw.Text); screw != nil {
 			f.ScrewMaterial = working.StatedText(screw.Material)
 		}
 		beside := s.loadOn(&f, i)
@@ -77,7 +77,7 @@ type besides struct{ push, slide working.Number }
 // the fixing before to halfway to the one after, or to the end of the rail.
 func (s *slope) loadOn(f *Fixing, i int) besides {
 	doc := &s.doc.Fixings[i]
-	r := s.barOf(doc.Rail)
+	r := s.barOf(doc.Rail.Text)
 	if r == nil {
 		return s.unrailed(f, doc)
 	}

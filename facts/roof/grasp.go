@@ -58,13 +58,13 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, loads
 	noggin := s.nogginOf(doc)
 	t := s.timberOf(doc, noggin)
 	hook := func(symbol, unit string, of func(schema.HookDatasheet) schema.Number) working.Number {
-		return sheetNumber(symbol, unit, sheet, doc.Datasheet, func(f *schema.FixingDatasheet) schema.Number { return of(f.Hook) })
+		return sheetNumber(symbol, unit, sheet, doc.Datasheet.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Hook) })
 	}
 	g := Grasp{
 		Member:         working.StatedText(doc.Member),
 		InTimber:       s.inTimber(doc.Member),
-		TestedInTimber: sheetFlag(sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Flag { return s.Load.TestedInTimber }),
-		TestedInBatten: sheetFlag(sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Flag { return s.Load.TestedInBatten }),
+		TestedInTimber: sheetFlag(sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Flag { return s.Load.TestedInTimber }),
+		TestedInBatten: sheetFlag(sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Flag { return s.Load.TestedInBatten }),
 		OffTimberMm:    s.offTimber(doc, noggin),
 		WidthMm:        t.width,
 		WidthMinMm:     hook("b_min", "mm", func(h schema.HookDatasheet) schema.Number { return h.MemberWidthMinMm }),
@@ -84,7 +84,7 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, loads
 		g.notInTimber(doc.Member.At())
 		return g
 	}
-	screw := s.fixingSheet(doc.Screw)
+	screw := s.fixingSheet(doc.Screw.Text)
 	s.spaces(&g, doc, screw, t)
 	s.withdraw(&g, doc, sheet, screw, t)
 	s.due(&g, screw)
@@ -113,7 +113,7 @@ func (g *Grasp) notInTimber(at string) {
 
 // spaces works out the distances of the screws in diameters.
 func (s *slope) spaces(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) {
-	g.DiameterMm = sheetNumber("d", "mm", screw, doc.Screw, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.DiameterMm })
+	g.DiameterMm = sheetNumber("d", "mm", screw, doc.Screw.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.DiameterMm })
 	over := func(symbol, of string, n working.Number) working.Number {
 		f := working.Closure{Symbol: symbol, Text: of + " / d", Source: en1995("8.7.2, table 8.6", working.Read)}
 		return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, n.As(of), g.DiameterMm)
@@ -166,7 +166,7 @@ func (s *slope) withdraw(g *Grasp, doc *schema.Fixing, sheet, screw *schema.Fixi
 		func(x ...float64) float64 { return x[0] * x[1] / x[2] / 1000 }, s.duration("wind_load_duration"), rk, s.param("timber_connection_factor", "γ_M"))
 	g.TensionKn = working.Closure{Symbol: "F_t,Rd", Unit: "kN", Text: "n_ef · f_tens / γ_M2", Source: en1995("8.7.2, (8.40c)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] / x[2] }, n,
-		sheetNumber("f_tens", "kN", screw, doc.Screw, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.TensionKn }), s.param("steel_tension_factor", "γ_M2"))
+		sheetNumber("f_tens", "kN", screw, doc.Screw.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.TensionKn }), s.param("steel_tension_factor", "γ_M2"))
 }
 
 // byFormula reports whether the screw is one for which Eurocode 5 gives the
@@ -183,7 +183,7 @@ func (s *slope) byFormula(screw *schema.FixingDatasheet) bool {
 // strength is the withdrawal strength of the screws in the timber.
 func (s *slope) strength(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) working.Number {
 	of := func(symbol, unit string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
-		return sheetNumber(symbol, unit, screw, doc.Screw, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
+		return sheetNumber(symbol, unit, screw, doc.Screw.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}
 	if s.byFormula(screw) {
 		f := working.Closure{Symbol: "f_ax", Unit: "N/mm²", Text: "0.52 · d^−0.5 · l_ef^−0.1 · ρ_k^0.8", Source: en1995("8.7.2, (8.39)", working.Read)}

@@ -34,12 +34,12 @@ func (s *slope) due(g *Grasp, screw *schema.FixingDatasheet) {
 // bends its screws, and is not covered.
 func (s *slope) shear(g *Grasp, doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) {
 	of := func(symbol, unit string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
-		return sheetNumber(symbol, unit, screw, doc.Screw, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
+		return sheetNumber(symbol, unit, screw, doc.Screw.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}
 	d := working.Closure{Symbol: "d_ef", Unit: "mm", Text: "1.1 · d_1", Source: en1995("8.7.1(3)", working.Read)}.Of(
 		func(x ...float64) float64 { return 1.1 * x[0] }, of("d_1", "mm", func(s schema.ScrewDatasheet) schema.Number { return s.CoreDiameterMm }))
 	moment := of("M_y", "N·m", func(s schema.ScrewDatasheet) schema.Number { return s.YieldMomentNM })
-	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
+	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
 	if !doc.PlateOn.Is("timber") || !doc.PackingMm.Stated() || doc.PackingMm.Value > 0 {
 		plate = working.Unknown("t_plate", "mm", doc.PlateOn.At(), doc.PackingMm.At())
 	}

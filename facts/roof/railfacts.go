@@ -43,12 +43,12 @@ func (s *slope) railFacts() []Rail {
 	all := make([]Rail, len(s.bars))
 	for i := range s.bars {
 		r := &s.bars[i]
-		sheet := s.fixingSheet(r.doc.Datasheet)
+		sheet := s.fixingSheet(r.doc.Datasheet.Text)
 		f := Rail{
 			Subject:      working.Subject{ID: r.doc.ID.Value, At: r.doc.At(), Name: "rail " + r.doc.ID.Value},
 			CarriedBy:    working.StatedText(r.doc.CarriedBy),
-			EndMinMm:     sheetNumber("c_end", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.EndBeyondClampMinMm }),
-			UnbrokenMaxM: sheetNumber("L_max", "m", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ContinuousMaxM }),
+			EndMinMm:     sheetNumber("c_end", "mm", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.EndBeyondClampMinMm }),
+			UnbrokenMaxM: sheetNumber("L_max", "m", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ContinuousMaxM }),
 		}
 		s.bear(&f, r)
 		s.span(&f, r)
@@ -127,7 +127,7 @@ func (s *slope) move(f *Rail, r *bar, sheet *schema.FixingDatasheet) {
 	}
 	f.Breaks = working.Counted("n", len(breaks), r.doc.Member("joints"))
 	f.UnbrokenM = unbroken(r, breaks)
-	rate := sheetNumber("α_T", "µm/(m·K)", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ExpansionUmPerMPerK })
+	rate := sheetNumber("α_T", "µm/(m·K)", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ExpansionUmPerMPerK })
 	f.ExpansionMm = working.Closure{Symbol: "ΔL", Unit: "mm", Text: "α_T · L · ΔT / 1000", Source: working.Source{Document: "thermal expansion", How: working.Definition}}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, rate, f.UnbrokenM, s.param("rail_temperature_range_k", "ΔT"))
 	f.GapDueMm = f.ExpansionMm

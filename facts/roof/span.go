@@ -41,7 +41,7 @@ func (s *slope) span(f *Rail, r *bar) {
 // overhangAllowed is the longest free end that the maker allows, in mm; where the
 // sheet prints a share of the span beside it too, the less of the two.
 func (s *slope) overhangAllowed(r *bar, sheet *schema.FixingDatasheet) working.Number {
-	most := sheetNumber("c_max", "mm", sheet, r.doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.CantileverMaxMm })
+	most := sheetNumber("c_max", "mm", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.CantileverMaxMm })
 	if sheet == nil || !sheet.Rail.CantileverMaxFraction.Stated() {
 		return most
 	}

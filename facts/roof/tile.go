@@ -12,10 +12,10 @@ import (
 func (s *slope) overTile(f *Fixing, doc *schema.Fixing, sheet *schema.FixingDatasheet, pushed working.Number) {
 	f.OverTiles = s.tiled()
 	f.RestsOnTile = working.StatedFlag(doc.RestsOnTile)
-	f.MadeToRest = sheetFlag(sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Flag { return s.Hook.RestsOnTileByDesign })
+	f.MadeToRest = sheetFlag(sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Flag { return s.Hook.RestsOnTileByDesign })
 	f.ClearanceMm = working.Stated("d_tile", "mm", doc.TileClearanceMm)
-	f.ClearanceMinMm = sheetNumber("d_min", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.TileClearanceMinMm })
-	rate := sheetNumber("c_δ", "mm/kN", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.DeflectionMmPerKn })
+	f.ClearanceMinMm = sheetNumber("d_min", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.TileClearanceMinMm })
+	rate := sheetNumber("c_δ", "mm/kN", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.DeflectionMmPerKn })
 	f.DeflectionMm = working.Closure{Symbol: "δ", Unit: "mm", Text: "c_δ · F_k", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] }, rate, pushed)
 	f.ClearanceUnderMm = working.Closure{Symbol: "d_loaded", Unit: "mm", Text: "d_tile − δ", Source: statics}.Of(

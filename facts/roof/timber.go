@@ -11,9 +11,9 @@ import (
 // the timber is taken off the length of the screw.
 func (s *slope) depth(doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) working.Number {
 	of := func(symbol string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
-		return sheetNumber(symbol, "mm", screw, doc.Screw, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
+		return sheetNumber(symbol, "mm", screw, doc.Screw.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}
-	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
+	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
 	between := []working.Number{plate, working.Stated("t_packing", "mm", doc.PackingMm)}
 	c := s.doc.Covering
 	sarking := working.Stated("t_boards", "mm", c.SarkingThicknessMm)

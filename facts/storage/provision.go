@@ -42,7 +42,7 @@ func provisionOf(in *schema.Installation, batteries []Battery, b book.Book) Prov
 		PlannedEnergyKwh:    working.Stated("E_planned", "kWh", p.EnergyKwh),
 		PlannedCoupling:     working.StatedText(p.Coupling),
 		PlannedPlace:        working.StatedText(p.Place),
-		PlannedPort:         plannedPort(in, p.Inverter),
+		PlannedPort:         plannedPort(in, p.Inverter.Text),
 		PlannedSpaceKept:    working.StatedFlag(p.SpaceKept),
 		PlannedRouteKept:    working.StatedFlag(p.CableRouteKept),
 		PlannedWayKept:      spareWay(in, p.Way),
