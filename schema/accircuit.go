@@ -1,3 +1,5 @@
+// Code generated from accircuit.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
 // AC mirrors ac: the supply, meters, boards and circuits of the premises, and what else generates there.
@@ -19,31 +21,31 @@ type AC struct {
 // Supply mirrors supply: the public supply at the origin. Runs start at its id.
 type Supply struct {
 	Pointer
-	ID                   Text   `json:"id"`
-	Note                 Text   `json:"note"`
-	Form                 Text   `json:"form"`                                                        // form of the supply
-	Phases               Number `json:"phases"`                                                      // phases that reach the premises
-	VoltageV             Number `json:"voltage_v"`                                                   // nominal voltage between line and neutral, U0
-	VoltageBetweenLinesV Number `json:"voltage_between_lines_v"`                                     // nominal voltage between lines
-	FrequencyHz          Number `json:"frequency_hz"`                                                // nominal frequency
-	VoltageMeasuredV     Number `json:"voltage_measured_v"`                                          // voltage between line and neutral measured without generation
-	VoltageMeasuredMaxV  Number `json:"voltage_measured_max_v"`                                      // highest voltage between line and neutral recorded
-	ProspectiveFaultKa   Number `json:"prospective_fault_ka"`                                        // prospective fault current at the origin
-	ZeOhm                Number `json:"ze_ohm"`                                                      // external earth fault loop impedance, Ze
-	ZeKnownBy            Text   `json:"ze_known_by"`                                                 // how fault current and loop impedance at the origin are known
-	Device               Text   `json:"device" ref:"datasheets/protective_devices"`                  // key of the fuse or circuit-breaker of the distributor
-	AgreedCapacityKva    Number `json:"agreed_capacity_kva"`                                         // agreed capacity or notified maximum demand
-	NeutralMm2           Number `json:"neutral_mm2"`                                                 // cross-section of the neutral conductor of the supply, copper or its equivalent
-	LineMm2              Number `json:"line_mm2"`                                                    // cross-section of the line conductors of the supply, copper or its equivalent
-	ServiceCableDropPct  Number `json:"service_cable_drop_pct"`                                      // voltage rise in the service cable at full generation, as the distributor states it
-	NetworkOperator      Text   `json:"network_operator"`                                            // network operator
-	SupplyNumber         Text   `json:"supply_number"`                                               // number of the supply point
-	SharedFeeder         Flag   `json:"shared_feeder"`                                               // whether other customers share the low-voltage feeder
-	MainIsolatingSwitch  Text   `json:"main_isolating_switch" ref:"datasheets/switch_disconnectors"` // key of the switch with which the whole premises are isolated
-	Place                Text   `json:"place"`                                                       // where the origin is
+	ID                   Text                    `json:"id"`
+	Note                 Text                    `json:"note"`
+	Form                 Text                    `json:"form"`                                                        // form of the supply
+	Phases               Number                  `json:"phases"`                                                      // phases that reach the premises
+	VoltageV             Number                  `json:"voltage_v"`                                                   // nominal voltage between line and neutral, U0
+	VoltageBetweenLinesV Number                  `json:"voltage_between_lines_v"`                                     // nominal voltage between lines
+	FrequencyHz          Number                  `json:"frequency_hz"`                                                // nominal frequency
+	VoltageMeasuredV     Number                  `json:"voltage_measured_v"`                                          // voltage between line and neutral measured without generation
+	VoltageMeasuredMaxV  Number                  `json:"voltage_measured_max_v"`                                      // highest voltage between line and neutral recorded
+	ProspectiveFaultKa   Number                  `json:"prospective_fault_ka"`                                        // prospective fault current at the origin
+	ZeOhm                Number                  `json:"ze_ohm"`                                                      // external earth fault loop impedance, Ze
+	ZeKnownBy            Text                    `json:"ze_known_by"`                                                 // how fault current and loop impedance at the origin are known
+	Device               Ref[ProtectiveDevice]   `json:"device" ref:"datasheets/protective_devices"`                  // key of the fuse or circuit-breaker of the distributor
+	AgreedCapacityKva    Number                  `json:"agreed_capacity_kva"`                                         // agreed capacity or notified maximum demand
+	NeutralMm2           Number                  `json:"neutral_mm2"`                                                 // cross-section of the neutral conductor of the supply, copper or its equivalent
+	LineMm2              Number                  `json:"line_mm2"`                                                    // cross-section of the line conductors of the supply, copper or its equivalent
+	ServiceCableDropPct  Number                  `json:"service_cable_drop_pct"`                                      // voltage rise in the service cable at full generation, as the distributor states it
+	NetworkOperator      Text                    `json:"network_operator"`                                            // network operator
+	SupplyNumber         Text                    `json:"supply_number"`                                               // number of the supply point
+	SharedFeeder         Flag                    `json:"shared_feeder"`                                               // whether other customers share the low-voltage feeder
+	MainIsolatingSwitch  Ref[SwitchDisconnector] `json:"main_isolating_switch" ref:"datasheets/switch_disconnectors"` // key of the switch with which the whole premises are isolated
+	Place                Text                    `json:"place"`                                                       // where the origin is
 }
 
-// Meter mirrors meter: A meter. Runs end at ID.in and ID.out.
+// Meter mirrors meter: a meter. Runs end at ID.in and ID.out.
 type Meter struct {
 	Pointer
 	ID        Text `json:"id"`
@@ -55,46 +57,46 @@ type Meter struct {
 	JoinedOut Text `json:"joined_out" ref:"terminal"` // terminal to which its out side is joined without a run of cable
 }
 
-// Board mirrors board: A distribution board. Its incomer is ID.in; way W leaves at ID.W.
+// Board mirrors board: a distribution board. Its incomer is ID.in; way W leaves at ID.W.
 type Board struct {
 	Pointer
-	ID                   Text       `json:"id"`
-	Note                 Text       `json:"note"`
-	Role                 Text       `json:"role"`                                                // which board it is
-	Place                Text       `json:"place"`                                               // where it stands
-	RatedA               Number     `json:"rated_a"`                                             // rated current of the board (of its busbars), InA
-	ShortCircuitRatingKa Number     `json:"short_circuit_rating_ka"`                             // short-circuit rating of the board
-	Standard             Text       `json:"standard"`                                            // product standard printed on it
-	JoinedIn             Text       `json:"joined_in" ref:"terminal"`                            // terminal to which its incomer is joined without a run of cable
-	IncomingDevice       Text       `json:"incoming_device" ref:"datasheets/protective_devices"` // key of the overcurrent device that protects its busbars
-	MainSwitch           Text       `json:"main_switch" ref:"datasheets/switch_disconnectors"`   // key of its main switch
-	MainSwitchLockable   Flag       `json:"main_switch_lockable"`                                // whether the main switch can be locked open
-	Feed                 Text       `json:"feed"`                                                // where the incomer meets the busbars
-	FeedThroughLugs      Flag       `json:"feed_through_lugs"`                                   // whether the busbars feed through to another board
-	BusbarCarriesLoads   Flag       `json:"busbar_carries_loads"`                                // whether loads are fed from the same busbars
-	AdjacentToInverter   Flag       `json:"adjacent_to_inverter"`                                // whether it stands beside the inverter without obstruction
-	IP                   Text       `json:"ip"`                                                  // degree of protection
-	Combustible          Flag       `json:"combustible"`                                         // whether its enclosure burns
-	FireSealed           Flag       `json:"fire_sealed"`                                         // whether its cable entries are sealed against the spread of fire
-	Ways                 []BoardWay `json:"ways"`                                                // ways in the order they stand
+	ID                   Text                    `json:"id"`
+	Note                 Text                    `json:"note"`
+	Role                 Text                    `json:"role"`                                                // which board it is
+	Place                Text                    `json:"place"`                                               // where it stands
+	RatedA               Number                  `json:"rated_a"`                                             // rated current of the board (of its busbars), InA
+	ShortCircuitRatingKa Number                  `json:"short_circuit_rating_ka"`                             // short-circuit rating of the board
+	Standard             Text                    `json:"standard"`                                            // product standard printed on it
+	JoinedIn             Text                    `json:"joined_in" ref:"terminal"`                            // terminal to which its incomer is joined without a run of cable
+	IncomingDevice       Ref[ProtectiveDevice]   `json:"incoming_device" ref:"datasheets/protective_devices"` // key of the overcurrent device that protects its busbars
+	MainSwitch           Ref[SwitchDisconnector] `json:"main_switch" ref:"datasheets/switch_disconnectors"`   // key of its main switch
+	MainSwitchLockable   Flag                    `json:"main_switch_lockable"`                                // whether the main switch can be locked open
+	Feed                 Text                    `json:"feed"`                                                // where the incomer meets the busbars
+	FeedThroughLugs      Flag                    `json:"feed_through_lugs"`                                   // whether the busbars feed through to another board
+	BusbarCarriesLoads   Flag                    `json:"busbar_carries_loads"`                                // whether loads are fed from the same busbars
+	AdjacentToInverter   Flag                    `json:"adjacent_to_inverter"`                                // whether it stands beside the inverter without obstruction
+	IP                   Text                    `json:"ip"`                                                  // degree of protection
+	Combustible          Flag                    `json:"combustible"`                                         // whether its enclosure burns
+	FireSealed           Flag                    `json:"fire_sealed"`                                         // whether its cable entries are sealed against the spread of fire
+	Ways                 []BoardWay              `json:"ways"`                                                // ways in the order they stand
 }
 
 // BoardWay mirrors board_way: one outgoing way of a board. It leaves at BOARD.ID.
 type BoardWay struct {
 	Pointer
-	ID          Text `json:"id"` // name of the way: 1, 2, …
-	Note        Text `json:"note"`
-	Serves      Text `json:"serves"`                                     // what it serves
-	Device      Text `json:"device" ref:"datasheets/protective_devices"` // key of its overcurrent device
-	RCDFitted   Flag `json:"rcd_fitted"`                                 // whether a residual current device protects it, its own device or another
-	RCD         Text `json:"rcd" ref:"datasheets/protective_devices"`    // key of the residual current device that protects it, where that is another device
-	RCDShared   Flag `json:"rcd_shared"`                                 // whether that residual current device protects other ways too
-	BusPosition Text `json:"bus_position"`                               // where it stands on the busbars, seen from the incomer
-	Phase       Text `json:"phase"`                                      // phase it is connected to
-	SourceOn    Text `json:"source_on"`                                  // terminals of the device to which the generator is connected
-	LockableOff Flag `json:"lockable_off"`                               // whether its device can be locked open
-	JoinedTo    Text `json:"joined_to" ref:"terminal"`                   // terminal to which it is joined without a run of cable
-	Identified  Flag `json:"identified"`                                 // whether it is marked with what it serves
+	ID          Text                  `json:"id"` // name of the way: 1, 2, …
+	Note        Text                  `json:"note"`
+	Serves      Text                  `json:"serves"`                                     // what it serves
+	Device      Ref[ProtectiveDevice] `json:"device" ref:"datasheets/protective_devices"` // key of its overcurrent device
+	RCDFitted   Flag                  `json:"rcd_fitted"`                                 // whether a residual current device protects it, its own device or another
+	RCD         Ref[ProtectiveDevice] `json:"rcd" ref:"datasheets/protective_devices"`    // key of the residual current device that protects it, where that is another device
+	RCDShared   Flag                  `json:"rcd_shared"`                                 // whether that residual current device protects other ways too
+	BusPosition Text                  `json:"bus_position"`                               // where it stands on the busbars, seen from the incomer
+	Phase       Text                  `json:"phase"`                                      // phase it is connected to
+	SourceOn    Text                  `json:"source_on"`                                  // terminals of the device to which the generator is connected
+	LockableOff Flag                  `json:"lockable_off"`                               // whether its device can be locked open
+	JoinedTo    Text                  `json:"joined_to" ref:"terminal"`                   // terminal to which it is joined without a run of cable
+	Identified  Flag                  `json:"identified"`                                 // whether it is marked with what it serves
 }
 
 // ACCircuit mirrors ac_circuit: stated and measured values of the circuit that leaves a way of a board.
@@ -120,7 +122,7 @@ type ACCircuit struct {
 	NeutralCarriesUnbalanceOnly Flag   `json:"neutral_carries_unbalance_only"` // whether the neutral carries only the unbalance of the lines
 }
 
-// Changeover mirrors changeover: A switch between the public supply and another source. Runs end at ID.grid, ID.source and ID.load.
+// Changeover mirrors changeover: a switch between the public supply and another source. Runs end at ID.grid, ID.source and ID.load.
 type Changeover struct {
 	Pointer
 	ID               Text   `json:"id"`
@@ -136,7 +138,7 @@ type Changeover struct {
 	Place            Text   `json:"place"`                    // where it stands
 }
 
-// ExistingGenerator mirrors existing_generator: A generator at the premises that is not otherwise in this document.
+// ExistingGenerator mirrors existing_generator: a generator at the premises that is not otherwise in this document.
 type ExistingGenerator struct {
 	Pointer
 	ID                Text   `json:"id"`
@@ -174,13 +176,13 @@ type ExportLimitation struct {
 // InterfaceProtection mirrors interface_protection: protection of the interface with the public supply, outside the inverters.
 type InterfaceProtection struct {
 	Pointer
-	Note      Text         `json:"note"`
-	Fitted    Flag         `json:"fitted"`                                       // whether it is fitted
-	Standard  Text         `json:"standard"`                                     // standard it meets
-	Settings  GridSettings `json:"settings"`                                     // its settings
-	Switch    Text         `json:"switch" ref:"datasheets/switch_disconnectors"` // key of the coupling switch it opens
-	Redundant Flag         `json:"redundant"`                                    // whether two switches in series open
-	Tested    Flag         `json:"tested"`                                       // whether its operation was tested
+	Note      Text                    `json:"note"`
+	Fitted    Flag                    `json:"fitted"`                                       // whether it is fitted
+	Standard  Text                    `json:"standard"`                                     // standard it meets
+	Settings  GridSettings            `json:"settings"`                                     // its settings
+	Switch    Ref[SwitchDisconnector] `json:"switch" ref:"datasheets/switch_disconnectors"` // key of the coupling switch it opens
+	Redundant Flag                    `json:"redundant"`                                    // whether two switches in series open
+	Tested    Flag                    `json:"tested"`                                       // whether its operation was tested
 }
 
 // ArrayShutdown mirrors array_shutdown: means of taking the voltage off the cables of the array, in an emergency or when the supply is switched off.
@@ -221,7 +223,7 @@ type OvervoltageRisk struct {
 	ThunderstormDaysPerYr Number `json:"thunderstorm_days_per_yr"` // days of thunderstorm a year
 }
 
-// ProtectiveDevice mirrors protective_device: A fuse, circuit-breaker or residual current device as its maker's sheet prints it.
+// ProtectiveDevice mirrors protective_device: a fuse, circuit-breaker or residual current device as its maker's sheet prints it.
 type ProtectiveDevice struct {
 	Pointer
 	Note                  Text   `json:"note"`

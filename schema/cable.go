@@ -1,35 +1,37 @@
+// Code generated from cable.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
 // Run mirrors run: all conductors of one circuit laid together from one terminal to another. Its length is the sum of its segments, one way.
 type Run struct {
 	Pointer
-	ID                  Text            `json:"id"`
-	Note                Text            `json:"note"`
-	From                Text            `json:"from" ref:"terminal"`                      // terminal where it starts, on the side of the generator for PV and battery circuits
-	To                  Text            `json:"to" ref:"terminal"`                        // terminal where it ends
-	Service             Text            `json:"service"`                                  // what it serves
-	Cable               Text            `json:"cable" ref:"datasheets/cables"`            // key of the cable among the datasheets
-	ConductorsPerPole   Number          `json:"conductors_per_pole"`                      // conductors in parallel for each pole, phase or protective conductor
-	NeutralConductor    Flag            `json:"neutral_conductor"`                        // whether an AC run carries a neutral
-	ProtectiveCable     Text            `json:"protective_cable" ref:"datasheets/cables"` // key of the separate protective conductor laid with it, where the cable has none
-	ProtectiveByArmour  Flag            `json:"protective_by_armour"`                     // whether armour, sheath or metal conduit serves as the protective conductor
-	ProtectiveInService Flag            `json:"protective_in_service"`                    // whether a protective conductor within the cable is connected at both ends
-	LaidWith            Text            `json:"laid_with" ref:"run"`                      // run beside which it is laid all the way
-	PolesLaidTogether   Flag            `json:"poles_laid_together"`                      // whether positive and negative (or line and neutral) run side by side, without an open loop
-	DoubleInsulated     Flag            `json:"double_insulated"`                         // whether double or reinforced insulation is kept all the way
-	BendRadiusMinMm     Number          `json:"bend_radius_min_mm"`                       // tightest bend
-	Jointed             Flag            `json:"jointed"`                                  // whether it has joints under way other than the connectors listed
-	ColourPositive      Text            `json:"colour_positive"`                          // colour of the positive (or line) conductors
-	ColourNegative      Text            `json:"colour_negative"`                          // colour of the negative (or neutral) conductors
-	IdentifiedBySystem  Flag            `json:"identified_by_system"`                     // whether it is told apart from the circuits of other systems in the same box or conduit
-	DropBudgetPct       Number          `json:"drop_budget_pct"`                          // share of the voltage drop that the designer gave to this run
-	Start               CableEnd        `json:"start"`                                    // how it is made off where it starts
-	End                 CableEnd        `json:"end"`                                      // how it is made off where it ends
-	Segments            []Segment       `json:"segments"`                                 // stretches of the route in order from the start; each has the same conditions all along
-	Connectors          []ConnectorPair `json:"connectors"`                               // pairs of plug connectors under way or at the ends
+	ID                  Text                `json:"id"`
+	Note                Text                `json:"note"`
+	From                Text                `json:"from" ref:"terminal"`                      // terminal where it starts, on the side of the generator for PV and battery circuits
+	To                  Text                `json:"to" ref:"terminal"`                        // terminal where it ends
+	Service             Text                `json:"service"`                                  // what it serves
+	Cable               Ref[CableDatasheet] `json:"cable" ref:"datasheets/cables"`            // key of the cable among the datasheets
+	ConductorsPerPole   Number              `json:"conductors_per_pole"`                      // conductors in parallel for each pole, phase or protective conductor
+	NeutralConductor    Flag                `json:"neutral_conductor"`                        // whether an AC run carries a neutral
+	ProtectiveCable     Ref[CableDatasheet] `json:"protective_cable" ref:"datasheets/cables"` // key of the separate protective conductor laid with it, where the cable has none
+	ProtectiveByArmour  Flag                `json:"protective_by_armour"`                     // whether armour, sheath or metal conduit serves as the protective conductor
+	ProtectiveInService Flag                `json:"protective_in_service"`                    // whether a protective conductor within the cable is connected at both ends
+	LaidWith            Ref[Run]            `json:"laid_with" ref:"run"`                      // run beside which it is laid all the way
+	PolesLaidTogether   Flag                `json:"poles_laid_together"`                      // whether positive and negative (or line and neutral) run side by side, without an open loop
+	DoubleInsulated     Flag                `json:"double_insulated"`                         // whether double or reinforced insulation is kept all the way
+	BendRadiusMinMm     Number              `json:"bend_radius_min_mm"`                       // tightest bend
+	Jointed             Flag                `json:"jointed"`                                  // whether it has joints under way other than the connectors listed
+	ColourPositive      Text                `json:"colour_positive"`                          // colour of the positive (or line) conductors
+	ColourNegative      Text                `json:"colour_negative"`                          // colour of the negative (or neutral) conductors
+	IdentifiedBySystem  Flag                `json:"identified_by_system"`                     // whether it is told apart from the circuits of other systems in the same box or conduit
+	DropBudgetPct       Number              `json:"drop_budget_pct"`                          // share of the voltage drop that the designer gave to this run
+	Start               CableEnd            `json:"start"`                                    // how it is made off where it starts
+	End                 CableEnd            `json:"end"`                                      // how it is made off where it ends
+	Segments            []Segment           `json:"segments"`                                 // stretches of the route in order from the start; each has the same conditions all along
+	Connectors          []ConnectorPair     `json:"connectors"`                               // pairs of plug connectors under way or at the ends
 }
 
-// Segment mirrors segment: A stretch of a run with the same conditions all along.
+// Segment mirrors segment: a stretch of a run with the same conditions all along.
 type Segment struct {
 	Pointer
 	Note                           Text         `json:"note"`
@@ -137,7 +139,7 @@ type CablePassage struct {
 	FallsOutward  Flag `json:"falls_outward"`  // whether it falls to the outside
 }
 
-// CableDatasheet mirrors cable_datasheet: A cable or single conductor as its maker's sheet prints it.
+// CableDatasheet mirrors cable_datasheet: a cable or single conductor as its maker's sheet prints it.
 type CableDatasheet struct {
 	Pointer
 	Note                     Text          `json:"note"`

@@ -1,3 +1,5 @@
+// Code generated from commissioning.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
 // Commissioning mirrors commissioning: the inspection and the tests before the installation goes into service, as recorded.
@@ -27,7 +29,7 @@ type Commissioning struct {
 	Thermography     []ThermographyReading `json:"thermography"`      // temperature differences seen with a thermal camera
 }
 
-// Instrument mirrors instrument: A test instrument.
+// Instrument mirrors instrument: a test instrument.
 type Instrument struct {
 	Pointer
 	ID                     Text   `json:"id"`
@@ -73,60 +75,60 @@ type InspectionPoint struct {
 // StringReading mirrors string_reading: voltage, current and weather read on one string. Of several readings of a string the latest counts.
 type StringReading struct {
 	Pointer
-	ID                     Text   `json:"id"`
-	Note                   Text   `json:"note"`
-	String                 Text   `json:"string" ref:"string"`                   // string read
-	Date                   Text   `json:"date"`                                  // date of the reading
-	Time                   Text   `json:"time"`                                  // time of day, as 14:05
-	Polarity               Text   `json:"polarity"`                              // polarity found
-	VocV                   Number `json:"voc_v"`                                 // open-circuit voltage
-	IscA                   Number `json:"isc_a"`                                 // short-circuit current
-	OperatingCurrentA      Number `json:"operating_current_a"`                   // current with the inverter running
-	PositiveToEarthV       Number `json:"positive_to_earth_v"`                   // open-circuit voltage from positive to earth
-	NegativeToEarthV       Number `json:"negative_to_earth_v"`                   // open-circuit voltage from negative to earth
-	IrradianceWPerM2       Number `json:"irradiance_w_per_m2"`                   // irradiance
-	IrradiancePlane        Text   `json:"irradiance_plane"`                      // plane in which the irradiance was read
-	IrradianceSimultaneous Flag   `json:"irradiance_simultaneous"`               // whether irradiance was read together with the current
-	Light                  Text   `json:"light"`                                 // state of the light
-	CellTemperatureC       Number `json:"cell_temperature_c"`                    // temperature of the cells
-	ModuleBackTemperatureC Number `json:"module_back_temperature_c"`             // temperature of the back of a module
-	AirTemperatureC        Number `json:"air_temperature_c"`                     // temperature of the air in the shade
-	WindSpeedMPerS         Number `json:"wind_speed_m_per_s"`                    // wind speed at the modules
-	LoadBreakDeviceUsed    Flag   `json:"load_break_device_used"`                // whether the short circuit was made and broken by a device made for it
-	Instrument             Text   `json:"instrument" ref:"any_part"`             // instrument used for voltage and current
-	IrradianceInstrument   Text   `json:"irradiance_instrument" ref:"any_part"`  // instrument used for the irradiance
-	TemperatureInstrument  Text   `json:"temperature_instrument" ref:"any_part"` // instrument used for the temperature
+	ID                     Text        `json:"id"`
+	Note                   Text        `json:"note"`
+	String                 Ref[String] `json:"string" ref:"string"`                   // string read
+	Date                   Text        `json:"date"`                                  // date of the reading
+	Time                   Text        `json:"time"`                                  // time of day, as 14:05
+	Polarity               Text        `json:"polarity"`                              // polarity found
+	VocV                   Number      `json:"voc_v"`                                 // open-circuit voltage
+	IscA                   Number      `json:"isc_a"`                                 // short-circuit current
+	OperatingCurrentA      Number      `json:"operating_current_a"`                   // current with the inverter running
+	PositiveToEarthV       Number      `json:"positive_to_earth_v"`                   // open-circuit voltage from positive to earth
+	NegativeToEarthV       Number      `json:"negative_to_earth_v"`                   // open-circuit voltage from negative to earth
+	IrradianceWPerM2       Number      `json:"irradiance_w_per_m2"`                   // irradiance
+	IrradiancePlane        Text        `json:"irradiance_plane"`                      // plane in which the irradiance was read
+	IrradianceSimultaneous Flag        `json:"irradiance_simultaneous"`               // whether irradiance was read together with the current
+	Light                  Text        `json:"light"`                                 // state of the light
+	CellTemperatureC       Number      `json:"cell_temperature_c"`                    // temperature of the cells
+	ModuleBackTemperatureC Number      `json:"module_back_temperature_c"`             // temperature of the back of a module
+	AirTemperatureC        Number      `json:"air_temperature_c"`                     // temperature of the air in the shade
+	WindSpeedMPerS         Number      `json:"wind_speed_m_per_s"`                    // wind speed at the modules
+	LoadBreakDeviceUsed    Flag        `json:"load_break_device_used"`                // whether the short circuit was made and broken by a device made for it
+	Instrument             Text        `json:"instrument" ref:"any_part"`             // instrument used for voltage and current
+	IrradianceInstrument   Text        `json:"irradiance_instrument" ref:"any_part"`  // instrument used for the irradiance
+	TemperatureInstrument  Text        `json:"temperature_instrument" ref:"any_part"` // instrument used for the temperature
 }
 
 // CombinerReading mirrors combiner_reading: voltage between one pole of two strings before they are joined: near zero when both are the right way round.
 type CombinerReading struct {
 	Pointer
-	ID         Text   `json:"id"`
-	Note       Text   `json:"note"`
-	Array      Text   `json:"array" ref:"array"`         // array in which they are joined
-	String     Text   `json:"string" ref:"string"`       // string read
-	Against    Text   `json:"against" ref:"string"`      // string it was read against
-	Pole       Text   `json:"pole"`                      // which poles
-	VoltageV   Number `json:"voltage_v"`                 // voltage
-	Date       Text   `json:"date"`                      // date of the reading
-	Instrument Text   `json:"instrument" ref:"any_part"` // instrument used
+	ID         Text        `json:"id"`
+	Note       Text        `json:"note"`
+	Array      Ref[Array]  `json:"array" ref:"array"`         // array in which they are joined
+	String     Ref[String] `json:"string" ref:"string"`       // string read
+	Against    Ref[String] `json:"against" ref:"string"`      // string it was read against
+	Pole       Text        `json:"pole"`                      // which poles
+	VoltageV   Number      `json:"voltage_v"`                 // voltage
+	Date       Text        `json:"date"`                      // date of the reading
+	Instrument Text        `json:"instrument" ref:"any_part"` // instrument used
 }
 
 // IvCurveReading mirrors iv_curve_reading: what was read from one current-voltage curve.
 type IvCurveReading struct {
 	Pointer
-	ID               Text   `json:"id"`
-	Note             Text   `json:"note"`
-	String           Text   `json:"string" ref:"string"`       // string read
-	VocV             Number `json:"voc_v"`                     // open-circuit voltage
-	IscA             Number `json:"isc_a"`                     // short-circuit current
-	VmpV             Number `json:"vmp_v"`                     // voltage at maximum power
-	ImpA             Number `json:"imp_a"`                     // current at maximum power
-	IrradianceWPerM2 Number `json:"irradiance_w_per_m2"`       // irradiance in the plane of the modules
-	CellTemperatureC Number `json:"cell_temperature_c"`        // temperature of the cells
-	Shape            Text   `json:"shape"`                     // shape of the curve
-	Date             Text   `json:"date"`                      // date of the reading
-	Instrument       Text   `json:"instrument" ref:"any_part"` // instrument used
+	ID               Text        `json:"id"`
+	Note             Text        `json:"note"`
+	String           Ref[String] `json:"string" ref:"string"`       // string read
+	VocV             Number      `json:"voc_v"`                     // open-circuit voltage
+	IscA             Number      `json:"isc_a"`                     // short-circuit current
+	VmpV             Number      `json:"vmp_v"`                     // voltage at maximum power
+	ImpA             Number      `json:"imp_a"`                     // current at maximum power
+	IrradianceWPerM2 Number      `json:"irradiance_w_per_m2"`       // irradiance in the plane of the modules
+	CellTemperatureC Number      `json:"cell_temperature_c"`        // temperature of the cells
+	Shape            Text        `json:"shape"`                     // shape of the curve
+	Date             Text        `json:"date"`                      // date of the reading
+	Instrument       Text        `json:"instrument" ref:"any_part"` // instrument used
 }
 
 // InsulationReading mirrors insulation_reading: insulation resistance of one circuit, or of several joined for the test.
@@ -157,18 +159,18 @@ type InsulationReading struct {
 // ContinuityReading mirrors continuity_reading: resistance of a protective or bonding conductor, from end to end.
 type ContinuityReading struct {
 	Pointer
-	ID            Text   `json:"id"`
-	Note          Text   `json:"note"`
-	Conductor     Text   `json:"conductor"`                 // which duty the conductor has
-	Part          Text   `json:"part" ref:"any_part"`       // conductor, circuit or part tested
-	Run           Text   `json:"run" ref:"run"`             // run of cable tested
-	From          Text   `json:"from" ref:"terminal"`       // where one lead stood
-	To            Text   `json:"to" ref:"terminal"`         // where the other lead stood
-	ResistanceOhm Number `json:"resistance_ohm"`            // resistance
-	TestCurrentMa Number `json:"test_current_ma"`           // test current
-	LeadsNulled   Flag   `json:"leads_nulled"`              // whether the resistance of the leads was taken off
-	Date          Text   `json:"date"`                      // date of the reading
-	Instrument    Text   `json:"instrument" ref:"any_part"` // instrument used
+	ID            Text     `json:"id"`
+	Note          Text     `json:"note"`
+	Conductor     Text     `json:"conductor"`                 // which duty the conductor has
+	Part          Text     `json:"part" ref:"any_part"`       // conductor, circuit or part tested
+	Run           Ref[Run] `json:"run" ref:"run"`             // run of cable tested
+	From          Text     `json:"from" ref:"terminal"`       // where one lead stood
+	To            Text     `json:"to" ref:"terminal"`         // where the other lead stood
+	ResistanceOhm Number   `json:"resistance_ohm"`            // resistance
+	TestCurrentMa Number   `json:"test_current_ma"`           // test current
+	LeadsNulled   Flag     `json:"leads_nulled"`              // whether the resistance of the leads was taken off
+	Date          Text     `json:"date"`                      // date of the reading
+	Instrument    Text     `json:"instrument" ref:"any_part"` // instrument used
 }
 
 // ElectrodeReading mirrors electrode_reading: resistance of an earth electrode.
@@ -248,7 +250,7 @@ type FunctionalTest struct {
 	Instrument    Text   `json:"instrument" ref:"any_part"` // instrument used
 }
 
-// TorqueReading mirrors torque_reading: A torque as tightened or checked.
+// TorqueReading mirrors torque_reading: a torque as tightened or checked.
 type TorqueReading struct {
 	Pointer
 	ID          Text   `json:"id"`

@@ -10,11 +10,12 @@
 // the files of a rule set are read and checked here too.
 package schema
 
+//go:generate go run ./generate
+
 import (
 	"encoding/json"
 	"fmt"
 	"math"
-	"reflect"
 	"strconv"
 	"strings"
 	"time"
@@ -45,12 +46,13 @@ func Decode(name string, raw []byte) (*Document, error) {
 		return nil, found.problems()
 	}
 	d := &Document{Source: s}
-	if err := fill(reflect.ValueOf(&d.Installation).Elem(), s.root, ""); err != nil {
+	if err := fill(&d.Installation, s.root); err != nil {
 		return nil, err
 	}
 	if found = checkReferences(d); len(found.list) > 0 {
 		return nil, found.problems()
 	}
+	d.Installation.Resolve()
 	return d, nil
 }
 
@@ -68,7 +70,7 @@ func ReadYAML(name string, raw []byte, schemaName string, v any) (*Source, error
 	if len(found.list) > 0 {
 		return s, found.problems()
 	}
-	return s, fill(reflect.ValueOf(v).Elem(), s.root, "")
+	return s, fill(v, s.root)
 }
 
 // ReadCard reads the custom block of a rule's METADATA, which the Rego parser
@@ -84,7 +86,7 @@ func ReadCard(name string, line int, custom map[string]any, v any) error {
 	if len(found.list) > 0 {
 		return found.problems()
 	}
-	return fill(reflect.ValueOf(v).Elem(), s.root, "")
+	return fill(v, s.root)
 }
 
 // plain turns the numbers of a tree into the form that a text gives them, and

@@ -1,3 +1,5 @@
+// Code generated from handover.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
 // Handover mirrors handover: what was given to the customer and told to the authorities, and what was decided in writing.
@@ -21,7 +23,7 @@ type Handover struct {
 	Departures          []Departure            `json:"departures"`           // requirements not met and accepted in writing
 }
 
-// HandoverDocument mirrors handover_document: A document given to the customer or kept for the authorities.
+// HandoverDocument mirrors handover_document: a document given to the customer or kept for the authorities.
 type HandoverDocument struct {
 	Pointer
 	ID        Text `json:"id"`
@@ -35,7 +37,7 @@ type HandoverDocument struct {
 	Part      Text `json:"part" ref:"any_part"` // part it is about
 }
 
-// Warranty mirrors warranty: A warranty and how long it runs.
+// Warranty mirrors warranty: a warranty and how long it runs.
 type Warranty struct {
 	Pointer
 	ID              Text   `json:"id"`
@@ -47,7 +49,7 @@ type Warranty struct {
 	Reference       Text   `json:"reference"`        // reference of the warranty
 }
 
-// Notification mirrors notification: A notification or application to somebody outside the job, given by role.
+// Notification mirrors notification: a notification or application to somebody outside the job, given by role.
 type Notification struct {
 	Pointer
 	ID              Text   `json:"id"`
@@ -154,13 +156,13 @@ type CustomerDecision struct {
 	Reference     Text `json:"reference"`           // reference of the paper
 }
 
-// Departure mirrors departure: A requirement not met and accepted in writing. It stays visible in every report.
+// Departure mirrors departure: a requirement not met and accepted in writing. It stays visible in every report.
 type Departure struct {
 	Pointer
-	Requirement Text `json:"requirement"` // id of the requirement
-	Subject     Text `json:"subject"`     // part it is accepted for; all parts when left out
-	Reason      Text `json:"reason"`      // why it is accepted
-	Author      Text `json:"author"`      // role of the person who accepts it, without a name
-	Date        Text `json:"date"`        // date of acceptance
-	Until       Text `json:"until"`       // last day on which it counts
+	Requirement Text `json:"requirement"`            // id of the requirement
+	Subject     Text `json:"subject" ref:"terminal"` // part it is accepted for; all parts when left out
+	Reason      Text `json:"reason"`                 // why it is accepted
+	Author      Text `json:"author"`                 // role of the person who accepts it, without a name
+	Date        Text `json:"date"`                   // date of acceptance
+	Until       Text `json:"until"`                  // last day on which it counts
 }

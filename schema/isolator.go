@@ -1,6 +1,8 @@
+// Code generated from isolator.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
-// SwitchDisconnector mirrors switch_disconnector: A switch-disconnector (IEC 60947-3) as its maker's sheet prints it.
+// SwitchDisconnector mirrors switch_disconnector: a switch-disconnector (IEC 60947-3) as its maker's sheet prints it.
 type SwitchDisconnector struct {
 	Pointer
 	Note                       Text           `json:"note"`
@@ -26,23 +28,23 @@ type SwitchRating struct {
 	IeA                 Number `json:"ie_a"`                 // rated operational current, Ie
 }
 
-// Isolator mirrors isolator: A switch-disconnector as installed. Way 1 of ID is wired at ID.1.in (side of the generator) and ID.1.out.
+// Isolator mirrors isolator: a switch-disconnector as installed. Way 1 of ID is wired at ID.1.in (side of the generator) and ID.1.out.
 type Isolator struct {
 	Pointer
-	ID                  Text          `json:"id"`
-	Note                Text          `json:"note"`
-	Circuit             Text          `json:"circuit"`                                         // which circuit it opens
-	Datasheet           Text          `json:"datasheet" ref:"datasheets/switch_disconnectors"` // key of the switch-disconnector among the datasheets
-	UtilizationCategory Text          `json:"utilization_category"`                            // utilization category it is used in
-	PolesInSeries       Number        `json:"poles_in_series"`                                 // poles wired in series in each conductor
-	Ways                []IsolatorWay `json:"ways"`                                            // circuits that it opens together
-	BuiltInto           Text          `json:"built_into" ref:"inverter"`                       // inverter it is part of
-	DistanceToInverterM Number        `json:"distance_to_inverter_m"`                          // distance from the inverter
-	Place               Text          `json:"place"`                                           // where it stands
-	AmbientMaxC         Number        `json:"ambient_max_c"`                                   // highest ambient temperature around it, sun and roof space included
-	ReadilyAccessible   Flag          `json:"readily_accessible"`                              // whether it can be reached without a ladder, tool or key
-	LockableOff         Flag          `json:"lockable_off"`                                    // whether it can be locked open as installed
-	Enclosure           Enclosure     `json:"enclosure"`                                       // enclosure around it
+	ID                  Text                    `json:"id"`
+	Note                Text                    `json:"note"`
+	Circuit             Text                    `json:"circuit"`                                         // which circuit it opens
+	Datasheet           Ref[SwitchDisconnector] `json:"datasheet" ref:"datasheets/switch_disconnectors"` // key of the switch-disconnector among the datasheets
+	UtilizationCategory Text                    `json:"utilization_category"`                            // utilization category it is used in
+	PolesInSeries       Number                  `json:"poles_in_series"`                                 // poles wired in series in each conductor
+	Ways                []IsolatorWay           `json:"ways"`                                            // circuits that it opens together
+	BuiltInto           Ref[Inverter]           `json:"built_into" ref:"inverter"`                       // inverter it is part of
+	DistanceToInverterM Number                  `json:"distance_to_inverter_m"`                          // distance from the inverter
+	Place               Text                    `json:"place"`                                           // where it stands
+	AmbientMaxC         Number                  `json:"ambient_max_c"`                                   // highest ambient temperature around it, sun and roof space included
+	ReadilyAccessible   Flag                    `json:"readily_accessible"`                              // whether it can be reached without a ladder, tool or key
+	LockableOff         Flag                    `json:"lockable_off"`                                    // whether it can be locked open as installed
+	Enclosure           Enclosure               `json:"enclosure"`                                       // enclosure around it
 }
 
 // IsolatorWay mirrors isolator_way: one circuit through the isolator.

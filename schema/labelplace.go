@@ -9,7 +9,7 @@ func (c *references) checkLabels() {
 	for i := range c.doc.Installation.Labels {
 		l := &c.doc.Installation.Labels[i]
 		var stated []Text
-		for _, t := range []Text{l.On, l.Run, l.Location} {
+		for _, t := range []Text{l.On, l.Run.Text, l.Location} {
 			if t.Stated() {
 				stated = append(stated, t)
 			}

@@ -5,7 +5,6 @@ import (
 	"maps"
 	"os"
 	"path/filepath"
-	"reflect"
 	"slices"
 	"strings"
 	"testing"
@@ -13,27 +12,27 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v5"
 )
 
-// The schemas that have no mirror here: kinds of value, what commands write for programs, and the
-// files of a rule set, which the engine mirrors.
-var unmirrored = map[string]bool{
+// The schemas that are not about the document: kinds of value, what commands write for programs, and
+// the files of a rule set.
+var notOfDocument = map[string]bool{
 	"quantity.schema.json": true, "report.schema.json": true, "compare.schema.json": true, "compare-documents.schema.json": true,
 	"reproduce.schema.json": true, "facts.schema.json": true, "rules.schema.json": true, "record.schema.json": true, "requirements.schema.json": true,
 	"ruleset.schema.json": true, "table.schema.json": true, "trial.schema.json": true,
 }
 
-// object is one object of a schema, to be compared with its Go struct.
+// object is one object of the document.
 type object struct {
 	file  string
 	node  map[string]any
 	props map[string]any
 }
 
-// objects lists the objects of all rooms under the Go name that they ask for.
+// objects lists the objects of all rooms by name.
 func objects(t *testing.T) map[string]object {
 	t.Helper()
 	found := map[string]object{}
 	for _, file := range schemaFiles(t) {
-		if unmirrored[file] {
+		if notOfDocument[file] {
 			continue
 		}
 		root := plainSchema(file)
@@ -67,131 +66,6 @@ func schemaFiles(t *testing.T) []string {
 		t.Fatalf("schemas: %d, %v", len(names), err)
 	}
 	return names
-}
-
-// structs lists every struct that can be reached from the Installation, by the
-// word for its kind.
-func structs() map[string]reflect.Type {
-	found := map[string]reflect.Type{}
-	var visit func(reflect.Type)
-	visit = func(t reflect.Type) {
-		switch t.Kind() {
-		case reflect.Slice, reflect.Map:
-			visit(t.Elem())
-		case reflect.Struct:
-			if isLeaf(t) || found[kindOf(t)] == t {
-				return
-			}
-			found[kindOf(t)] = t
-			for i := range t.NumField() {
-				visit(t.Field(i).Type)
-			}
-		}
-	}
-	visit(reflect.TypeFor[Installation]())
-	return found
-}
-
-func isLeaf(t reflect.Type) bool {
-	return t == numberType || t == textType || t == flagType || t == pointerType
-}
-
-func TestMirrorHasEveryObject(t *testing.T) {
-	types, named := structs(), objects(t)
-	for name, o := range named {
-		mirror, ok := types[name]
-		if !ok {
-			t.Errorf("%s: %s has no Go struct within Installation", o.file, name)
-			continue
-		}
-		if _, ok := mirror.FieldByName("Pointer"); !ok {
-			t.Errorf("%s keeps no Pointer", mirror)
-		}
-	}
-	for kind, mirror := range types {
-		if _, ok := named[kind]; !ok {
-			t.Errorf("%s mirrors no object of the schemas", mirror)
-		}
-	}
-}
-
-// schemaOnly are members that the mirror leaves out.
-var schemaOnly = map[string]string{
-	"$schema": "for editors; nothing in it is about the installation",
-}
-
-func TestMirrorHasEveryMember(t *testing.T) {
-	types := structs()
-	for name, o := range objects(t) {
-		mirror, ok := types[name]
-		if !ok {
-			continue // reported above
-		}
-		fields := fieldsOf(mirror)
-		for member, p := range o.props {
-			field, ok := fields[member]
-			switch {
-			case ok:
-				compare(t, o.file, name+"."+member, p.(map[string]any), field.Type, types)
-			case schemaOnly[member] == "":
-				t.Errorf("%s: %s.%s is not in %s", o.file, name, member, mirror)
-			}
-		}
-		for member := range fields {
-			if _, ok := o.props[member]; !ok {
-				t.Errorf("%s.%s is not in %s of %s", mirror, member, name, o.file)
-			}
-		}
-	}
-}
-
-func fieldsOf(mirror reflect.Type) map[string]reflect.StructField {
-	fields := map[string]reflect.StructField{}
-	for i := range mirror.NumField() {
-		if name, ok := memberName(mirror.Field(i)); ok {
-			fields[name] = mirror.Field(i)
-		}
-	}
-	return fields
-}
-
-// compare holds the type of a field against the subschema of its member.
-func compare(t *testing.T, file, where string, p map[string]any, field reflect.Type, types map[string]reflect.Type) {
-	t.Helper()
-	file, p, name := resolved(file, p)
-	switch kindIn(p) {
-	case "number", "integer":
-		want(t, where, field, numberType)
-	case "string":
-		want(t, where, field, textType)
-	case "boolean":
-		want(t, where, field, flagType)
-	case "array":
-		if field.Kind() != reflect.Slice {
-			t.Errorf("%s is a list; its field is a %s", where, field)
-			return
-		}
-		compare(t, file, where+"[]", p["items"].(map[string]any), field.Elem(), types)
-	case "object":
-		if each, ok := p["additionalProperties"].(map[string]any); ok {
-			if field.Kind() != reflect.Map {
-				t.Errorf("%s is keyed; its field is a %s", where, field)
-				return
-			}
-			compare(t, file, where+"{}", each, field.Elem(), types)
-			return
-		}
-		want(t, where, field, types[name])
-	default:
-		t.Errorf("%s has no kind", where)
-	}
-}
-
-func want(t *testing.T, where string, got, want reflect.Type) {
-	t.Helper()
-	if got != want {
-		t.Errorf("%s: the field is a %v, want %v", where, got, want)
-	}
 }
 
 // resolved follows references to the subschema that says what a value is, and
@@ -301,69 +175,35 @@ var unresolved = map[string]string{
 	"departure.subject": "may name a subject of a rule that is not a part, such as one end of a run; the engine resolves it and says when it cannot",
 }
 
-func TestReferencesLeadSomewhere(t *testing.T) {
-	types := structs()
-	ids := map[string]bool{anyPart: true, "terminal": true}
-	for kind, mirror := range types {
-		if f, ok := mirror.FieldByName("ID"); ok && f.Type == textType && !localIDs[kind] {
-			ids[kind] = true
-		}
-	}
-	sheets := fieldsOf(types["datasheets"])
-	for _, mirror := range types {
-		for _, f := range fieldsOf(mirror) {
-			ref, ok := f.Tag.Lookup("ref")
-			if !ok {
-				continue
-			}
-			sheet, isSheet := strings.CutPrefix(ref, "datasheets/")
-			if _, known := sheets[sheet]; !ids[ref] && (!isSheet || !known) {
-				t.Errorf("%s.%s refers to %q, which is no kind of part", mirror, f.Name, ref)
-			}
-			if f.Type != textType && f.Type != reflect.TypeFor[[]Text]() {
-				t.Errorf("%s.%s refers to something and is a %s", mirror, f.Name, f.Type)
-			}
-		}
-	}
-}
-
-// TestIDsAreReferences makes sure that no member in the form of an id or a
-// terminal goes unchecked, and that a ref tag asks for the form that it needs.
+// TestIDsAreReferences makes sure that no member in the form of an id goes
+// unchecked, and that what refers to something has that form.
 func TestIDsAreReferences(t *testing.T) {
-	types := structs()
 	for name, o := range objects(t) {
-		mirror := types[name]
 		for member, v := range o.props {
-			ref := fieldsOf(mirror)[member].Tag.Get("ref")
-			form := formOf(o.file, v.(map[string]any))
-			where := name + "." + member
-			switch {
-			case member == "id" || form == "" && ref == "":
-			case ref == "" && unresolved[where] == "":
-				t.Errorf("%s: %s has the form of an %s and refers to nothing", o.file, where, form)
-			case ref != "" && (ref == "terminal") != (form == "terminal"):
-				t.Errorf("%s: %s refers to %q and has the form of an %q", o.file, where, ref, form)
+			p := v.(map[string]any)
+			if items, ok := p["items"].(map[string]any); ok {
+				p = items
+			}
+			_, refers := p["x-refers-to"]
+			isID := formOf(o.file, p) == "id" && member != "id" && unresolved[name+"."+member] == ""
+			if refers != isID {
+				t.Errorf("%s: %s.%s: has the form of an id: %t, says what it refers to: %t", o.file, name, member, isID, refers)
 			}
 		}
 	}
 }
 
-// formOf tells a member, or the items of one, in the form of an id or terminal.
+// formOf is the name under which the form of a value is defined: id, text, date.
 func formOf(file string, p map[string]any) string {
-	if items, ok := p["items"].(map[string]any); ok {
-		p = items
-	}
-	if _, _, name := resolved(file, p); name == "id" || name == "terminal" {
-		return name
-	}
-	return ""
+	_, _, name := resolved(file, p)
+	return name
 }
 
 // plainKeywords are the keywords that mean the same in draft 7, as which the
 // schemas are compiled, as in draft 2020-12, in which they are written.
 var plainKeywords = strings.Fields(`$schema $id $ref $defs title description type enum const
 	properties required additionalProperties propertyNames maxProperties items minItems maxItems
-	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf`)
+	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf x-refers-to`)
 
 func TestSchemasUsePlainKeywords(t *testing.T) {
 	for _, file := range schemaFiles(t) {
@@ -377,7 +217,7 @@ func checkKeywords(t *testing.T, where string, node map[string]any) {
 		if !slices.Contains(plainKeywords, keyword) {
 			t.Errorf("%s: keyword %q", where, keyword)
 		}
-		if _, ref := node["$ref"]; ref && keyword != "$ref" && keyword != "description" {
+		if _, ref := node["$ref"]; ref && keyword != "$ref" && keyword != "description" && keyword != "x-refers-to" {
 			t.Errorf("%s: %q stands beside $ref, and draft 7 does not look at it there", where, keyword)
 		}
 		if keyword == "pattern" && node["description"] == nil {

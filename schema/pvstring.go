@@ -1,6 +1,8 @@
+// Code generated from pvstring.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
-// Module mirrors module: A PV module as its maker's sheet prints it; electrical values at standard test conditions (STC).
+// Module mirrors module: a PV module as its maker's sheet prints it; electrical values at standard test conditions (STC).
 type Module struct {
 	Pointer
 	Note                Text        `json:"note"`
@@ -34,7 +36,7 @@ type Module struct {
 	ClampZones          []ClampZone `json:"clamp_zones"`          // where the maker allows clamps
 }
 
-// ClampZone mirrors clamp_zone: A stretch of the module's side on which the maker allows a clamp, measured from the nearest corner.
+// ClampZone mirrors clamp_zone: a stretch of the module's side on which the maker allows a clamp, measured from the nearest corner.
 type ClampZone struct {
 	Pointer
 	Side       Text   `json:"side"`         // which side carries the clamp
@@ -92,9 +94,9 @@ type String struct {
 	Pointer
 	ID              Text              `json:"id"`
 	Note            Text              `json:"note"`
-	Module          Text              `json:"module" ref:"datasheets/modules"` // key of the module among the datasheets
+	Module          Ref[Module]       `json:"module" ref:"datasheets/modules"` // key of the module among the datasheets
 	ModulesInSeries Number            `json:"modules_in_series"`               // modules in series
-	Plane           Text              `json:"plane" ref:"plane"`               // roof plane that carries the modules
+	Plane           Ref[Plane]        `json:"plane" ref:"plane"`               // roof plane that carries the modules
 	Mounting        Text              `json:"mounting"`                        // how the modules stand to the roof; it decides how hot they get
 	Overcurrent     StringOvercurrent `json:"overcurrent"`                     // overcurrent protective device of the string
 	ConnectorMate   Text              `json:"connector_mate"`                  // type of the connector mated with the modules' own
@@ -103,11 +105,11 @@ type String struct {
 // StringOvercurrent mirrors string_overcurrent: whether the string has its own overcurrent protective device, and which.
 type StringOvercurrent struct {
 	Pointer
-	Fitted                Flag   `json:"fitted"`                                     // whether a device is fitted
-	Device                Text   `json:"device" ref:"datasheets/protective_devices"` // key of the device among the datasheets
-	Poles                 Text   `json:"poles"`                                      // in which conductors
-	AccessibleWithoutTool Flag   `json:"accessible_without_tool"`                    // whether it can be withdrawn without a tool
-	AmbientMaxC           Number `json:"ambient_max_c"`                              // highest ambient temperature around the device, sun and roof space included
+	Fitted                Flag                  `json:"fitted"`                                     // whether a device is fitted
+	Device                Ref[ProtectiveDevice] `json:"device" ref:"datasheets/protective_devices"` // key of the device among the datasheets
+	Poles                 Text                  `json:"poles"`                                      // in which conductors
+	AccessibleWithoutTool Flag                  `json:"accessible_without_tool"`                    // whether it can be withdrawn without a tool
+	AmbientMaxC           Number                `json:"ambient_max_c"`                              // highest ambient temperature around the device, sun and roof space included
 }
 
 // Array mirrors array: strings put in parallel before the inverter, in a junction box or with branch connectors. Runs end at ID.1, ID.2, … and one leaves at ID.out.
@@ -128,15 +130,15 @@ type Array struct {
 // Inverter mirrors inverter: an inverter as installed. Runs end at ID.1, ID.2, … (its tracking inputs), ID.battery, ID.ac and ID.backup.
 type Inverter struct {
 	Pointer
-	ID                   Text         `json:"id"`
-	Note                 Text         `json:"note"`
-	Datasheet            Text         `json:"datasheet" ref:"datasheets/inverters"` // key of the inverter among the datasheets
-	Serial               Text         `json:"serial"`                               // serial number
-	Place                Text         `json:"place"`                                // where it stands
-	AmbientMaxC          Number       `json:"ambient_max_c"`                        // highest ambient temperature where it stands
-	OnCombustibleSurface Flag         `json:"on_combustible_surface"`               // whether it is fixed to a surface that burns
-	ClearancesKept       Flag         `json:"clearances_kept"`                      // whether the maker's clearances for ventilation are kept
-	BatteryFitted        Flag         `json:"battery_fitted"`                       // whether a battery is connected
-	ExportLimitW         Number       `json:"export_limit_w"`                       // power to which export is limited
-	Settings             GridSettings `json:"settings"`                             // grid protection settings
+	ID                   Text                   `json:"id"`
+	Note                 Text                   `json:"note"`
+	Datasheet            Ref[InverterDatasheet] `json:"datasheet" ref:"datasheets/inverters"` // key of the inverter among the datasheets
+	Serial               Text                   `json:"serial"`                               // serial number
+	Place                Text                   `json:"place"`                                // where it stands
+	AmbientMaxC          Number                 `json:"ambient_max_c"`                        // highest ambient temperature where it stands
+	OnCombustibleSurface Flag                   `json:"on_combustible_surface"`               // whether it is fixed to a surface that burns
+	ClearancesKept       Flag                   `json:"clearances_kept"`                      // whether the maker's clearances for ventilation are kept
+	BatteryFitted        Flag                   `json:"battery_fitted"`                       // whether a battery is connected
+	ExportLimitW         Number                 `json:"export_limit_w"`                       // power to which export is limited
+	Settings             GridSettings           `json:"settings"`                             // grid protection settings
 }

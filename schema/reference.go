@@ -2,10 +2,10 @@ package schema
 
 import (
 	"fmt"
+	"iter"
 	"maps"
 	"reflect"
 	"slices"
-	"sort"
 	"strings"
 	"unicode"
 )
@@ -18,9 +18,8 @@ func checkReferences(d *Document) *findings {
 	if c.tooManySegments(); len(c.found.list) > 0 {
 		return c.found
 	}
-	root := reflect.ValueOf(&d.Installation).Elem()
-	walk(root, c.collect)
-	walk(root, c.resolve)
+	walk(&d.Installation, c.collect)
+	walk(&d.Installation, c.resolve)
 	c.checkRuns()
 	c.checkSheets()
 	c.checkLabels()
@@ -52,41 +51,31 @@ type references struct {
 // each device anew.
 var localIDs = map[string]bool{"isolator_way": true, "board_way": true}
 
-// walk visits every struct of the mirror that the document states, parents first.
-func walk(v reflect.Value, visit func(v reflect.Value)) {
-	switch v.Kind() {
-	case reflect.Struct:
-		if v.Type() == textType || v.Type() == numberType || v.Type() == flagType || v.Type() == pointerType {
-			return
+// walk visits every object of the installation, parents first. Datasheets are
+// none: they neither have ids nor refer to anything.
+func walk(in *Installation, visit func(l *layout, v reflect.Value)) {
+	v := reflect.ValueOf(in).Elem()
+	layoutOf(v.Type()).walk(v, visit)
+}
+
+func (l *layout) walk(v reflect.Value, visit func(l *layout, v reflect.Value)) {
+	switch {
+	case !l.parts:
+	case l.kind == anObject:
+		visit(l, v)
+		for i := range l.fields {
+			l.fields[i].walk(v.Field(l.fields[i].index), visit)
 		}
-		visit(v)
-		for i := range v.NumField() {
-			walk(v.Field(i), visit)
-		}
-	case reflect.Slice:
+	case l.kind == aList:
 		for i := range v.Len() {
-			walk(v.Index(i), visit)
-		}
-	case reflect.Map:
-		for _, k := range sortedKeys(v) {
-			walk(v.MapIndex(k), visit)
+			l.each.walk(v.Index(i), visit)
 		}
 	}
 }
 
-func sortedKeys(m reflect.Value) []reflect.Value {
-	keys := m.MapKeys()
-	sort.Slice(keys, func(i, j int) bool { return keys[i].String() < keys[j].String() })
-	return keys
-}
-
-func (c *references) collect(v reflect.Value) {
-	f := v.FieldByName("ID")
-	if !f.IsValid() || f.Type() != textType || localIDs[kindOf(v.Type())] {
-		return
-	}
-	id := f.Interface().(Text)
-	if !id.Stated() {
+func (c *references) collect(l *layout, v reflect.Value) {
+	id, ok := l.idOf(v)
+	if !ok {
 		return
 	}
 	if at, twice := c.first[id.Value]; twice {
@@ -96,7 +85,16 @@ func (c *references) collect(v reflect.Value) {
 		return
 	}
 	c.first[id.Value] = id.At()
-	c.kinds[id.Value] = kindOf(v.Type())
+	c.kinds[id.Value] = l.word
+}
+
+// idOf is the id of a part, when it is stated and counts in the whole document.
+func (l *layout) idOf(v reflect.Value) (Text, bool) {
+	if l.id < 0 || localIDs[l.word] {
+		return Text{}, false
+	}
+	id := v.Field(l.id).Interface().(Text)
+	return id, id.Stated()
 }
 
 // kindOf is the word for a kind of part: the name of its type in small letters,
@@ -115,18 +113,29 @@ func kindOf(t reflect.Type) string {
 	return b.String()
 }
 
-func (c *references) resolve(v reflect.Value) {
-	for i := range v.NumField() {
-		kind, ok := v.Type().Field(i).Tag.Lookup("ref")
-		if !ok {
+func (c *references) resolve(l *layout, v reflect.Value) {
+	for i := range l.fields {
+		f := &l.fields[i]
+		if f.refersTo == "" {
 			continue
 		}
-		switch f := v.Field(i).Interface().(type) {
-		case Text:
-			c.reference(kind, f)
-		case []Text:
-			for _, t := range f {
-				c.reference(kind, t)
+		for t := range f.texts(v.Field(f.index)) {
+			c.reference(f.refersTo, t)
+		}
+	}
+}
+
+// texts are the text, or the texts of the list, that a value is.
+func (l *layout) texts(v reflect.Value) iter.Seq[Text] {
+	return func(yield func(Text) bool) {
+		switch l.kind {
+		case aText:
+			yield(v.Interface().(Text))
+		case aReference:
+			yield(v.Addr().Interface().(linker).text())
+		case aList:
+			for i := range v.Len() {
+				l.each.texts(v.Index(i))(yield)
 			}
 		}
 	}

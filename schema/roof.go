@@ -1,3 +1,5 @@
+// Code generated from roof.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
 // Roof mirrors roof: the roof that carries the modules: what was there, and what was put on it.
@@ -100,7 +102,7 @@ type Plane struct {
 	TileWork           TileWork          `json:"tile_work"`              // state of the tiles after the work
 }
 
-// RoofEdge mirrors roof_edge: A straight line on the plane.
+// RoofEdge mirrors roof_edge: a straight line on the plane.
 type RoofEdge struct {
 	Pointer
 	ID      Text   `json:"id"`
@@ -176,7 +178,7 @@ type RafterLine struct {
 	HeightMm Number `json:"height_mm"` // depth, where it differs from the others
 }
 
-// Noggin mirrors noggin: A timber set between rafters so that a fixing has something to hold.
+// Noggin mirrors noggin: a timber set between rafters so that a fixing has something to hold.
 type Noggin struct {
 	Pointer
 	ID              Text   `json:"id"`
@@ -207,7 +209,7 @@ type RoofOpening struct {
 	Escape   Flag   `json:"escape"`    // whether it serves for escape or rescue
 }
 
-// RoofPathway mirrors roof_pathway: A strip of the plane kept clear so that people can walk on it.
+// RoofPathway mirrors roof_pathway: a strip of the plane kept clear so that people can walk on it.
 type RoofPathway struct {
 	Pointer
 	ID             Text   `json:"id"`
@@ -225,29 +227,29 @@ type RoofPathway struct {
 // PlacedModule mirrors placed_module: one module where it lies.
 type PlacedModule struct {
 	Pointer
-	ID             Text   `json:"id"`
-	Note           Text   `json:"note"`
-	String         Text   `json:"string" ref:"string"`             // string it belongs to
-	Module         Text   `json:"module" ref:"datasheets/modules"` // key of the module among the datasheets, where it belongs to no string
-	XMm            Number `json:"x_mm"`                            // its lower left corner along the eaves
-	YMm            Number `json:"y_mm"`                            // its lower left corner up the slope
-	Orientation    Text   `json:"orientation"`                     // which way its longer side runs: portrait up the slope, landscape across it
-	FrameDrilled   Flag   `json:"frame_drilled"`                   // whether holes were drilled in its frame
-	DrainHolesFree Flag   `json:"drain_holes_free"`                // whether the drain holes of its frame are free
+	ID             Text        `json:"id"`
+	Note           Text        `json:"note"`
+	String         Ref[String] `json:"string" ref:"string"`             // string it belongs to
+	Module         Ref[Module] `json:"module" ref:"datasheets/modules"` // key of the module among the datasheets, where it belongs to no string
+	XMm            Number      `json:"x_mm"`                            // its lower left corner along the eaves
+	YMm            Number      `json:"y_mm"`                            // its lower left corner up the slope
+	Orientation    Text        `json:"orientation"`                     // which way its longer side runs: portrait up the slope, landscape across it
+	FrameDrilled   Flag        `json:"frame_drilled"`                   // whether holes were drilled in its frame
+	DrainHolesFree Flag        `json:"drain_holes_free"`                // whether the drain holes of its frame are free
 }
 
-// Rail mirrors rail: A rail that carries modules. Positions along it start at its left end, or at its lower end when it runs up the slope.
+// Rail mirrors rail: a rail that carries modules. Positions along it start at its left end, or at its lower end when it runs up the slope.
 type Rail struct {
 	Pointer
-	ID        Text        `json:"id"`
-	Note      Text        `json:"note"`
-	Datasheet Text        `json:"datasheet" ref:"datasheets/fixings"` // key of the rail among the datasheets of fixings
-	XMm       Number      `json:"x_mm"`                               // middle line of its start along the eaves
-	YMm       Number      `json:"y_mm"`                               // middle line of its start up the slope
-	Direction Text        `json:"direction"`                          // direction of the rail
-	LengthMm  Number      `json:"length_mm"`                          // length, joints included
-	CarriedBy Text        `json:"carried_by"`                         // what carries it
-	Joints    []RailJoint `json:"joints"`                             // joints in its length
+	ID        Text                 `json:"id"`
+	Note      Text                 `json:"note"`
+	Datasheet Ref[FixingDatasheet] `json:"datasheet" ref:"datasheets/fixings"` // key of the rail among the datasheets of fixings
+	XMm       Number               `json:"x_mm"`                               // middle line of its start along the eaves
+	YMm       Number               `json:"y_mm"`                               // middle line of its start up the slope
+	Direction Text                 `json:"direction"`                          // direction of the rail
+	LengthMm  Number               `json:"length_mm"`                          // length, joints included
+	CarriedBy Text                 `json:"carried_by"`                         // what carries it
+	Joints    []RailJoint          `json:"joints"`                             // joints in its length
 }
 
 // RailJoint mirrors rail_joint: where one piece of rail ends and the next begins.
@@ -260,74 +262,74 @@ type RailJoint struct {
 	GapMm Number `json:"gap_mm"` // gap between the pieces
 }
 
-// Fixing mirrors fixing: A hook or other fixing that holds a rail (or a module) to the building.
+// Fixing mirrors fixing: a hook or other fixing that holds a rail (or a module) to the building.
 type Fixing struct {
 	Pointer
-	ID               Text   `json:"id"`
-	Note             Text   `json:"note"`
-	Datasheet        Text   `json:"datasheet" ref:"datasheets/fixings"` // key of the hook among the datasheets of fixings
-	Rail             Text   `json:"rail" ref:"rail"`                    // rail it carries
-	Module           Text   `json:"module" ref:"placed_module"`         // module it carries, where there is no rail
-	XMm              Number `json:"x_mm"`                               // its middle along the eaves
-	YMm              Number `json:"y_mm"`                               // its middle up the slope
-	Member           Text   `json:"member"`                             // what it is fixed into
-	Noggin           Text   `json:"noggin" ref:"any_part"`              // noggin it is fixed into
-	OffMiddleMm      Number `json:"off_middle_mm"`                      // distance of the screws from the middle line of the timber
-	EndDistanceMm    Number `json:"end_distance_mm"`                    // distance of the nearest screw from the end of the timber
-	Screw            Text   `json:"screw" ref:"datasheets/fixings"`     // key of the screw among the datasheets of fixings
-	Screws           Number `json:"screws"`                             // screws in it
-	ScrewArrangement Text   `json:"screw_arrangement"`                  // how the screws stand to the grain of the timber
-	ScrewSpacingMm   Number `json:"screw_spacing_mm"`                   // smallest distance from screw to screw
-	ScrewAngleDeg    Number `json:"screw_angle_deg"`                    // angle between the screws and the grain
-	Predrilled       Flag   `json:"predrilled"`                         // whether the timber was predrilled
-	PlateOn          Text   `json:"plate_on"`                           // what its plate lies on
-	PackingMm        Number `json:"packing_mm"`                         // thickness of solid packing under its plate
-	TimberSound      Flag   `json:"timber_sound"`                       // whether the timber was found sound and did not split
-	TileClearanceMm  Number `json:"tile_clearance_mm"`                  // clearance over the tile below it, unloaded
-	RestsOnTile      Flag   `json:"rests_on_tile"`                      // whether it bears on the tile below
-	TileNotched      Flag   `json:"tile_notched"`                       // whether the tile above it was notched or ground to fit
-	TileLiesFlat     Flag   `json:"tile_lies_flat"`                     // whether the tile above it lies as flat as before
-	Weathering       Text   `json:"weathering"`                         // what keeps water out where it goes through the covering
+	ID               Text                 `json:"id"`
+	Note             Text                 `json:"note"`
+	Datasheet        Ref[FixingDatasheet] `json:"datasheet" ref:"datasheets/fixings"` // key of the hook among the datasheets of fixings
+	Rail             Ref[Rail]            `json:"rail" ref:"rail"`                    // rail it carries
+	Module           Ref[PlacedModule]    `json:"module" ref:"placed_module"`         // module it carries, where there is no rail
+	XMm              Number               `json:"x_mm"`                               // its middle along the eaves
+	YMm              Number               `json:"y_mm"`                               // its middle up the slope
+	Member           Text                 `json:"member"`                             // what it is fixed into
+	Noggin           Text                 `json:"noggin" ref:"any_part"`              // noggin it is fixed into
+	OffMiddleMm      Number               `json:"off_middle_mm"`                      // distance of the screws from the middle line of the timber
+	EndDistanceMm    Number               `json:"end_distance_mm"`                    // distance of the nearest screw from the end of the timber
+	Screw            Ref[FixingDatasheet] `json:"screw" ref:"datasheets/fixings"`     // key of the screw among the datasheets of fixings
+	Screws           Number               `json:"screws"`                             // screws in it
+	ScrewArrangement Text                 `json:"screw_arrangement"`                  // how the screws stand to the grain of the timber
+	ScrewSpacingMm   Number               `json:"screw_spacing_mm"`                   // smallest distance from screw to screw
+	ScrewAngleDeg    Number               `json:"screw_angle_deg"`                    // angle between the screws and the grain
+	Predrilled       Flag                 `json:"predrilled"`                         // whether the timber was predrilled
+	PlateOn          Text                 `json:"plate_on"`                           // what its plate lies on
+	PackingMm        Number               `json:"packing_mm"`                         // thickness of solid packing under its plate
+	TimberSound      Flag                 `json:"timber_sound"`                       // whether the timber was found sound and did not split
+	TileClearanceMm  Number               `json:"tile_clearance_mm"`                  // clearance over the tile below it, unloaded
+	RestsOnTile      Flag                 `json:"rests_on_tile"`                      // whether it bears on the tile below
+	TileNotched      Flag                 `json:"tile_notched"`                       // whether the tile above it was notched or ground to fit
+	TileLiesFlat     Flag                 `json:"tile_lies_flat"`                     // whether the tile above it lies as flat as before
+	Weathering       Text                 `json:"weathering"`                         // what keeps water out where it goes through the covering
 }
 
-// Clamp mirrors clamp: A clamp that holds one module, or two with a mid clamp.
+// Clamp mirrors clamp: a clamp that holds one module, or two with a mid clamp.
 type Clamp struct {
 	Pointer
-	ID            Text        `json:"id"`
-	Note          Text        `json:"note"`
-	Datasheet     Text        `json:"datasheet" ref:"datasheets/fixings"` // key of the clamp among the datasheets of fixings
-	Kind          Text        `json:"kind"`                               // whether it holds the last module of a row or stands between two
-	Rail          Text        `json:"rail" ref:"rail"`                    // rail it is fixed to
-	Holds         []ClampHold `json:"holds"`                              // modules it holds
-	FullyOnRail   Flag        `json:"fully_on_rail"`                      // whether it sits on the rail with its whole length
-	OverlapMm     Number      `json:"overlap_mm"`                         // how far it reaches over the frame
-	OnGlass       Flag        `json:"on_glass"`                           // whether it touches the glass
-	FrameDeformed Flag        `json:"frame_deformed"`                     // whether it deforms the frame
+	ID            Text                 `json:"id"`
+	Note          Text                 `json:"note"`
+	Datasheet     Ref[FixingDatasheet] `json:"datasheet" ref:"datasheets/fixings"` // key of the clamp among the datasheets of fixings
+	Kind          Text                 `json:"kind"`                               // whether it holds the last module of a row or stands between two
+	Rail          Ref[Rail]            `json:"rail" ref:"rail"`                    // rail it is fixed to
+	Holds         []ClampHold          `json:"holds"`                              // modules it holds
+	FullyOnRail   Flag                 `json:"fully_on_rail"`                      // whether it sits on the rail with its whole length
+	OverlapMm     Number               `json:"overlap_mm"`                         // how far it reaches over the frame
+	OnGlass       Flag                 `json:"on_glass"`                           // whether it touches the glass
+	FrameDeformed Flag                 `json:"frame_deformed"`                     // whether it deforms the frame
 }
 
 // ClampHold mirrors clamp_hold: where a clamp grips one module. The sides are those seen from outside, with the eaves below.
 type ClampHold struct {
 	Pointer
-	Module       Text   `json:"module" ref:"placed_module"` // module it grips
-	Side         Text   `json:"side"`                       // side of the module
-	FromCornerMm Number `json:"from_corner_mm"`             // distance along that side from the nearest corner to the middle of the clamp
-	Corner       Text   `json:"corner"`                     // which corner that is
+	Module       Ref[PlacedModule] `json:"module" ref:"placed_module"` // module it grips
+	Side         Text              `json:"side"`                       // side of the module
+	FromCornerMm Number            `json:"from_corner_mm"`             // distance along that side from the nearest corner to the middle of the clamp
+	Corner       Text              `json:"corner"`                     // which corner that is
 }
 
-// RoofPenetration mirrors roof_penetration: A place where something goes through the covering.
+// RoofPenetration mirrors roof_penetration: a place where something goes through the covering.
 type RoofPenetration struct {
 	Pointer
-	ID           Text   `json:"id"`
-	Note         Text   `json:"note"`
-	Kind         Text   `json:"kind"`          // what goes through
-	Run          Text   `json:"run" ref:"run"` // run of cable that goes through
-	XMm          Number `json:"x_mm"`          // its middle along the eaves
-	YMm          Number `json:"y_mm"`          // its middle up the slope
-	Weathering   Text   `json:"weathering"`    // what keeps water out
-	Underlay     Text   `json:"underlay"`      // what was done where it goes through the underlay
-	DripLoop     Flag   `json:"drip_loop"`     // whether the cable hangs in a drip loop before it goes in
-	CablePinched Flag   `json:"cable_pinched"` // whether a tile pinches the cable
-	FireStopped  Flag   `json:"fire_stopped"`  // whether the way through is sealed against fire
+	ID           Text     `json:"id"`
+	Note         Text     `json:"note"`
+	Kind         Text     `json:"kind"`          // what goes through
+	Run          Ref[Run] `json:"run" ref:"run"` // run of cable that goes through
+	XMm          Number   `json:"x_mm"`          // its middle along the eaves
+	YMm          Number   `json:"y_mm"`          // its middle up the slope
+	Weathering   Text     `json:"weathering"`    // what keeps water out
+	Underlay     Text     `json:"underlay"`      // what was done where it goes through the underlay
+	DripLoop     Flag     `json:"drip_loop"`     // whether the cable hangs in a drip loop before it goes in
+	CablePinched Flag     `json:"cable_pinched"` // whether a tile pinches the cable
+	FireStopped  Flag     `json:"fire_stopped"`  // whether the way through is sealed against fire
 }
 
 // TileWork mirrors tile_work: state of the tiles when the work was done.
@@ -343,7 +345,7 @@ type TileWork struct {
 	Photographed     Flag   `json:"photographed"`      // whether hooks and tiles were photographed before the modules covered them
 }
 
-// FixingDatasheet mirrors fixing_datasheet: A hook, screw, rail or clamp as its maker's sheet prints it.
+// FixingDatasheet mirrors fixing_datasheet: a hook, screw, rail or clamp as its maker's sheet prints it.
 type FixingDatasheet struct {
 	Pointer
 	Note        Text           `json:"note"`

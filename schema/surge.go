@@ -1,30 +1,32 @@
+// Code generated from surge.schema.json by go generate; DO NOT EDIT.
+
 package schema
 
-// SPD mirrors spd: A surge protective device (SPD) as installed.
+// SPD mirrors spd: a surge protective device (SPD) as installed.
 type SPD struct {
 	Pointer
-	ID                Text   `json:"id"`
-	Note              Text   `json:"note"`
-	ConnectedAt       Text   `json:"connected_at" ref:"terminal"`                       // terminal at which it is connected
-	Datasheet         Text   `json:"datasheet" ref:"datasheets/spds"`                   // key of the SPD among the datasheets
-	Circuit           Text   `json:"circuit"`                                           // which circuit it protects
-	BuiltInto         Text   `json:"built_into" ref:"inverter"`                         // inverter it is part of
-	Place             Text   `json:"place"`                                             // where it stands
-	Connection        Text   `json:"connection"`                                        // whether the SPD hangs on a spur or the circuit passes through its terminals
-	Modes             Text   `json:"modes"`                                             // between which conductors it is connected
-	LiveLeadsMm       Number `json:"live_leads_mm"`                                     // length of the leads from the live conductors to the SPD
-	EarthLeadMm       Number `json:"earth_lead_mm"`                                     // length of the lead from the SPD to the nearest earthing bar
-	LiveLeadsMm2      Number `json:"live_leads_mm2"`                                    // cross-section of the leads to the live conductors
-	EarthLeadMm2      Number `json:"earth_lead_mm2"`                                    // cross-section of the earthing lead
-	EarthedAt         Text   `json:"earthed_at" ref:"terminal"`                         // terminal or earthing bar to which it is earthed
-	BackupDevice      Text   `json:"backup_device" ref:"datasheets/protective_devices"` // key of the overcurrent device in front of it
-	IndicatorVisible  Flag   `json:"indicator_visible"`                                 // whether its status can be seen
-	RemoteContactUsed Flag   `json:"remote_contact_used"`                               // whether its remote contact is connected
-	CanBeWithdrawn    Flag   `json:"can_be_withdrawn"`                                  // whether it can be taken out of circuit for an insulation test
-	StatusGood        Flag   `json:"status_good"`                                       // whether its indicator shows it sound
+	ID                Text                  `json:"id"`
+	Note              Text                  `json:"note"`
+	ConnectedAt       Text                  `json:"connected_at" ref:"terminal"`                       // terminal at which it is connected
+	Datasheet         Ref[SPDDatasheet]     `json:"datasheet" ref:"datasheets/spds"`                   // key of the SPD among the datasheets
+	Circuit           Text                  `json:"circuit"`                                           // which circuit it protects
+	BuiltInto         Ref[Inverter]         `json:"built_into" ref:"inverter"`                         // inverter it is part of
+	Place             Text                  `json:"place"`                                             // where it stands
+	Connection        Text                  `json:"connection"`                                        // whether the SPD hangs on a spur or the circuit passes through its terminals
+	Modes             Text                  `json:"modes"`                                             // between which conductors it is connected
+	LiveLeadsMm       Number                `json:"live_leads_mm"`                                     // length of the leads from the live conductors to the SPD
+	EarthLeadMm       Number                `json:"earth_lead_mm"`                                     // length of the lead from the SPD to the nearest earthing bar
+	LiveLeadsMm2      Number                `json:"live_leads_mm2"`                                    // cross-section of the leads to the live conductors
+	EarthLeadMm2      Number                `json:"earth_lead_mm2"`                                    // cross-section of the earthing lead
+	EarthedAt         Text                  `json:"earthed_at" ref:"terminal"`                         // terminal or earthing bar to which it is earthed
+	BackupDevice      Ref[ProtectiveDevice] `json:"backup_device" ref:"datasheets/protective_devices"` // key of the overcurrent device in front of it
+	IndicatorVisible  Flag                  `json:"indicator_visible"`                                 // whether its status can be seen
+	RemoteContactUsed Flag                  `json:"remote_contact_used"`                               // whether its remote contact is connected
+	CanBeWithdrawn    Flag                  `json:"can_be_withdrawn"`                                  // whether it can be taken out of circuit for an insulation test
+	StatusGood        Flag                  `json:"status_good"`                                       // whether its indicator shows it sound
 }
 
-// SPDDatasheet mirrors spd_datasheet: A surge protective device as its maker's sheet prints it.
+// SPDDatasheet mirrors spd_datasheet: a surge protective device as its maker's sheet prints it.
 type SPDDatasheet struct {
 	Pointer
 	Note                Text   `json:"note"`

@@ -15,6 +15,7 @@ import (
 // libraries that only one floor is to know. A room is facts/<room>.
 var doors = map[string][]string{
 	"schema":                {},
+	"schema/generate":       {},
 	"policies":              {},
 	"facts/working":         {"schema"},
 	"facts/book":            {"facts/working"},

@@ -193,9 +193,9 @@ func (f *Fact) of(plain any) any {
 	case float64:
 		return working.Figure(f.Name, "", v, "a test", working.ByDefinition)
 	case string:
-		return working.Word(v, "")
+		return working.KnownText(v, "")
 	case bool:
-		return working.Is(v, "")
+		return working.KnownFlag(v, "")
 	case []string:
 		return working.List(v...)
 	}

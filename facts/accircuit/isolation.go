@@ -93,16 +93,16 @@ func breaksAll(iso schema.Isolator, from part) working.Flag {
 			return working.UnknownFlag(w.ConductorsOpened.At())
 		}
 		if !circuit.BreaksAll(w.ConductorsOpened) {
-			return working.Is(false, w.ConductorsOpened.At())
+			return working.KnownFlag(false, w.ConductorsOpened.At())
 		}
 	}
-	return working.Is(true, iso.At())
+	return working.KnownFlag(true, iso.At())
 }
 
 // isolatorRated takes the least of the rated currents that the sheet gives for
 // the category the isolator is used in.
 func (m *mains) isolatorRated(iso schema.Isolator, from part) working.Number {
-	category, sheet := from.text(iso.UtilizationCategory), from.text(iso.Datasheet)
+	category, sheet := from.text(iso.UtilizationCategory), from.text(iso.Datasheet.Text)
 	if !category.Known() || !sheet.Known() {
 		return working.Unknown("I_e", "A", append(category.Missing(), sheet.Missing()...)...)
 	}

@@ -55,12 +55,12 @@ func pointer(t working.Text) []string {
 	return nil
 }
 
-// match tells how a row stands to a key.
+// match is how a row stands to a key.
 type match int
 
 const (
 	no match = iota
-	perhaps
+	maybe
 	yes
 )
 
@@ -71,7 +71,7 @@ func (k Key) match(cell any) match {
 	case cell == nil:
 		return no
 	case !k.known():
-		return perhaps
+		return maybe
 	case k.atMost && isNumber && n >= k.number.Value(),
 		k.numeric && !k.atMost && isNumber && n == k.number.Value(),
 		!k.numeric && cell == k.word.Value():
@@ -153,7 +153,7 @@ func (r Row) Number(column, symbol string) working.Number {
 	if !ok {
 		return working.Unknown(symbol, r.unit(column), unmet(r.keys, no)...)
 	}
-	f := working.Formula{Symbol: symbol, Unit: r.unit(column), Text: "table “" + r.table.Title + "”", Source: r.table.Source, Lookup: true}
+	f := working.Lookup{Symbol: symbol, Unit: r.unit(column), Text: "table “" + r.table.Title + "”", Source: r.table.Source}
 	var numbers []working.Number
 	at := ""
 	for _, k := range r.keys {
@@ -172,7 +172,7 @@ func (r Row) Word(column string) working.Text {
 		return working.UnknownText(r.missing...)
 	}
 	if v, ok := r.cells[column].(string); ok {
-		return working.Word(v, "")
+		return working.KnownText(v, "")
 	}
 	return working.UnknownText(unmet(r.keys, no)...)
 }

@@ -61,9 +61,9 @@ func (b Book) Keyed(table, key string, of working.Text, want, symbol string) wor
 }
 
 // cell turns a cell into a quantity that was looked up with another. Without
-// the cell the quantity is unknown, for want of one that the table knows.
+// the cell the quantity is unknown because no step of the table covers it.
 func (t *Table) cell(row map[string]any, want, symbol string, of working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: t.unit(want), Text: "table “" + t.Title + "”", Source: t.Source, Lookup: true}
+	f := working.Lookup{Symbol: symbol, Unit: t.unit(want), Text: "table “" + t.Title + "”", Source: t.Source}
 	v, ok := row[want].(float64)
 	if !ok {
 		return working.Unknown(symbol, f.Unit, slices.Concat(of.Missing(), of.Pointers())...)

@@ -49,7 +49,7 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 		AmbientC:         working.Stated("T_a", "°C", s.AmbientC),
 		Insulated:        working.StatedText(s.ThermalInsulation),
 	}
-	c.ConductorLimitC = limitOf(p.sheet(r.Cable), f.ConductorMaxC, c.RatingConductorC)
+	c.ConductorLimitC = limitOf(p.sheet(r.Cable.Text), f.ConductorMaxC, c.RatingConductorC)
 	c.TabulatedA = p.tabulated(f, r, s, table, column)
 	c.heat(p, s, table, column)
 	c.group(p, s)
@@ -73,7 +73,7 @@ func limitOf(s schema.CableDatasheet, continuous, rating working.Number) working
 }
 
 func product(symbol string, factors ...working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: factors[0].Unit(), Text: factors[0].Symbol(), Source: derating}
+	f := working.Closure{Symbol: symbol, Unit: factors[0].Unit(), Text: factors[0].Symbol(), Source: derating}
 	for _, x := range factors[1:] {
 		f.Text += " · " + x.Symbol()
 	}
@@ -97,7 +97,7 @@ func (p *plan) tabulated(f *Run, r *schema.Run, s *schema.Segment, table, column
 	if n.Known() || !f.CsaMm2.Known() {
 		return n
 	}
-	for _, rating := range p.sheet(r.Cable).Ratings {
+	for _, rating := range p.sheet(r.Cable.Text).Ratings {
 		if rating.Method.Is(s.Method.Value) && same(rating.LoadedConductors, f.Loaded) &&
 			same(rating.ConductorC, table.Number("conductor_c", "")) && same(rating.AmbientC, table.Number("reference_c", "")) {
 			return working.Greatest("I_t", "A", working.Stated("I_maker", "A", rating.CurrentA))
@@ -121,7 +121,7 @@ func (c *Capacity) heat(p *plan, s *schema.Segment, table, column book.Row) {
 		c.AmbientFactor = p.warm("ambient_ground_factors", factors, c.SurroundingsC)
 		c.SoilFactor = p.book.Pick("soil_factors", book.UpTo("at_most_k_m_per_w", working.Stated("ρ_T", "K·m/W", s.SoilResistivityKMPerW))).Number(soil.Value(), "C_s")
 	default:
-		sum := working.Formula{Symbol: "T_s", Unit: "°C", Text: "T_a + ΔT_a", Source: working.ByDefinition}
+		sum := working.Closure{Symbol: "T_s", Unit: "°C", Text: "T_a + ΔT_a", Source: working.ByDefinition}
 		c.SurroundingsC = sum.Of(func(x ...float64) float64 { return x[0] + x[1] }, c.AmbientC, c.RiseK)
 		c.AmbientFactor = p.warm(table.Word("air_table").Value(), factors, c.SurroundingsC)
 		c.SoilFactor = working.Counted("C_s", 1, s.At())
@@ -140,9 +140,9 @@ func yesNo(f schema.Flag) working.Text {
 	case !f.Stated():
 		return working.UnknownText(f.At())
 	case f.Value:
-		return working.Word("yes", f.At())
+		return working.KnownText("yes", f.At())
 	}
-	return working.Word("no", f.At())
+	return working.KnownText("no", f.At())
 }
 
 // group counts the circuits that heat each other and takes their factor. With a
@@ -152,7 +152,7 @@ func (c *Capacity) group(p *plan, s *schema.Segment) {
 	if s.GroupedLightlyLoaded.Stated() {
 		light = working.Stated("n_light", "", s.GroupedLightlyLoaded)
 	}
-	count := working.Formula{Symbol: "n", Text: "n_all − n_light", Source: derating}
+	count := working.Closure{Symbol: "n", Text: "n_all − n_light", Source: derating}
 	c.Grouped = count.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, light)
 	if c.Grouped.Known() && c.Grouped.Value() < 1 {
 		c.Grouped = working.Counted("n", 1, s.At()) // its own circuit is always one
@@ -181,7 +181,7 @@ func (c *Capacity) lagging(p *plan, s *schema.Segment) {
 
 // conductorAt is the temperature that the conductor takes on at a current.
 func (c *Capacity) conductorAt(current working.Number) working.Number {
-	f := working.Formula{Symbol: "T_con", Unit: "°C", Text: "T_s + (T_table − T_s) · (I_b / I_z)²", Source: heatingUp}
+	f := working.Closure{Symbol: "T_con", Unit: "°C", Text: "T_s + (T_table − T_s) · (I_b / I_z)²", Source: heatingUp}
 	return f.Of(func(x ...float64) float64 { return x[0] + (x[1]-x[0])*x[2]/x[3]*x[2]/x[3] },
 		c.SurroundingsC.As("T_s"), c.RatingConductorC, current.As("I_b"), c.CapacityA)
 }

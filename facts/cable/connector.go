@@ -66,7 +66,7 @@ func sameType(c schema.ConnectorPair) working.Flag {
 	case !c.Mate.Stated():
 		return working.UnknownFlag(c.Mate.At())
 	}
-	return working.Is(c.Connector.Value == c.Mate.Value, c.Mate.At())
+	return working.KnownFlag(c.Connector.Value == c.Mate.Value, c.Mate.At())
 }
 
 // unplugged stands for the connectors of a run of the PV side that does not

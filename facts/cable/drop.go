@@ -22,7 +22,7 @@ var (
 
 // warm is the resistance of a conductor at a temperature.
 func warm(symbol string, cold, alpha, at working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "Ω/km", Text: cold.Symbol() + " · (1 + α · (T_R − 20))", Source: hotterBy}
+	f := working.Closure{Symbol: symbol, Unit: "Ω/km", Text: cold.Symbol() + " · (1 + α · (T_R − 20))", Source: hotterBy}
 	return f.Of(func(x ...float64) float64 { return x[0] * (1 + x[1]*(x[2]-20)) }, cold, alpha.As("α"), at.As("T_R"))
 }
 
@@ -46,13 +46,13 @@ func (f *Run) lose(i int, r *schema.Run, p *plan, segments []Segment) {
 
 // overBoth is the drop over going and returning conductor.
 func overBoth(length, current, resistance, many working.Number) working.Number {
-	f := working.Formula{Symbol: "ΔU", Unit: "V", Text: "2 · l · I · R_T / 1000 / n_par", Source: ohm}
+	f := working.Closure{Symbol: "ΔU", Unit: "V", Text: "2 · l · I · R_T / 1000 / n_par", Source: ohm}
 	return f.Of(func(x ...float64) float64 { return 2 * x[0] * x[1] * x[2] / 1000 / x[3] },
 		length.As("l"), current.As("I"), resistance.As("R_T"), many)
 }
 
 func percent(drop, of working.Number) working.Number {
-	f := working.Formula{Symbol: "Δu", Unit: "%", Text: "100 · ΔU / " + of.Symbol(), Source: working.ByDefinition}
+	f := working.Closure{Symbol: "Δu", Unit: "%", Text: "100 · ΔU / " + of.Symbol(), Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, drop, of)
 }
 
@@ -89,7 +89,7 @@ func (f *Run) acDrop(p *plan, many working.Number, segments []Segment) {
 	}
 	f.DropFactor = f.cooler(p, many, segments)
 	if c := f.DropFactor; !c.Known() || c.Value() != 1 {
-		full := working.Formula{Symbol: "ΔU", Unit: "V", Text: "C_t · ΔU_full", Source: coolerConductor}
+		full := working.Closure{Symbol: "ΔU", Unit: "V", Text: "C_t · ΔU_full", Source: coolerConductor}
 		f.DropV = full.Of(func(x ...float64) float64 { return x[0] * x[1] }, c, f.DropV.As("ΔU_full"))
 	}
 	if !f.Loaded.Known() {
@@ -104,7 +104,7 @@ func (f *Run) byResistance(p *plan, many working.Number, column string) working.
 	if column == "single_phase" {
 		return overBoth(f.LengthM, f.DesignCurrentA, r, many)
 	}
-	lines := working.Formula{Symbol: "ΔU", Unit: "V", Text: "√3 · l · I · R_T / 1000 / n_par", Source: ohm}
+	lines := working.Closure{Symbol: "ΔU", Unit: "V", Text: "√3 · l · I · R_T / 1000 / n_par", Source: ohm}
 	return lines.Of(func(x ...float64) float64 { return root3 * x[0] * x[1] * x[2] / 1000 / x[3] },
 		f.LengthM.As("l"), f.DesignCurrentA.As("I"), r, many)
 }
@@ -119,7 +119,7 @@ func (f *Run) byTable(p *plan, many working.Number, column string) (n working.Nu
 	if row.Lacked() {
 		return n, false
 	}
-	d := working.Formula{Symbol: "ΔU", Unit: "V", Text: "l · I · m / 1000 / n_par", Source: ohm}
+	d := working.Closure{Symbol: "ΔU", Unit: "V", Text: "l · I · m / 1000 / n_par", Source: ohm}
 	return d.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 / x[3] },
 		f.LengthM.As("l"), f.DesignCurrentA.As("I"), row.Number(column, "m"), many), true
 }
@@ -139,7 +139,7 @@ func (p *plan) drop(s *pvstring.String, runs []Run) Drop {
 		d.CsaLeastMm2 = working.Least("S_min", "mm²", sizes...)
 	}
 	d.DcDropPct = percent(d.DcDropV.As("ΔU"), s.VmpStcV)
-	left := working.Formula{Symbol: "U_mp,inv", Unit: "V", Text: "U_mp,hot − ΔU_dc", Source: working.ByDefinition}
+	left := working.Closure{Symbol: "U_mp,inv", Unit: "V", Text: "U_mp,hot − ΔU_dc", Source: working.ByDefinition}
 	d.VmpAtInverter = left.Of(func(x ...float64) float64 { return x[0] - x[1] }, s.VmpHotV, d.DcDropV)
 	return d
 }

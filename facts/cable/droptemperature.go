@@ -30,11 +30,11 @@ func (f *Run) cooler(p *plan, many working.Number, segments []Segment) working.N
 		return working.Counted(symbol, 1, f.At)
 	}
 	var shares []working.Number
-	share := working.Formula{Symbol: "C_t·l", Unit: "m", Text: "C_t,i · l_i", Source: working.ByDefinition}
+	share := working.Closure{Symbol: "C_t·l", Unit: "m", Text: "C_t,i · l_i", Source: working.ByDefinition}
 	for i := range segments {
 		shares = append(shares, share.Of(func(x ...float64) float64 { return x[0] * x[1] }, f.coolerStretch(&segments[i], many), segments[i].LengthM.As("l_i")))
 	}
-	mean := working.Formula{Symbol: symbol, Text: "Σ(C_t,i · l_i) / l", Source: working.ByDefinition}
+	mean := working.Closure{Symbol: symbol, Text: "Σ(C_t,i · l_i) / l", Source: working.ByDefinition}
 	return mean.Of(func(x ...float64) float64 { return x[0] / x[1] }, working.Sum("Σ(C_t,i · l_i)", "m", shares...), f.LengthM.As("l"))
 }
 
@@ -47,17 +47,17 @@ func (f *Run) coolerStretch(s *Segment, many working.Number) working.Number {
 	if strings.HasPrefix(s.Method.Value(), "D") || rated.Known() && tp.Known() && rated.Value() != tp.Value() {
 		return working.Counted(symbol, 1, s.At)
 	}
-	all := working.Formula{Symbol: "C", Text: "min(C_a; 1) · C_g · C_i · C_s", Source: coolerConductor}
+	all := working.Closure{Symbol: "C", Text: "min(C_a; 1) · C_g · C_i · C_s", Source: coolerConductor}
 	c := all.Of(func(x ...float64) float64 { return math.Min(x[0], 1) * x[1] * x[2] * x[3] },
 		s.AmbientFactor, s.GroupingFactor, s.InsulationFactor, s.SoilFactor)
-	t := working.Formula{Symbol: symbol, Text: "(230 + t_p − (C² − (I_b / (n_par · I_t))²) · (t_p − 30)) / (230 + t_p)", Source: coolerConductor}
+	t := working.Closure{Symbol: symbol, Text: "(230 + t_p − (C² − (I_b / (n_par · I_t))²) · (t_p − 30)) / (230 + t_p)", Source: coolerConductor}
 	return t.Of(func(x ...float64) float64 {
 		load := x[2] / (x[3] * x[4])
 		return (230 + x[0] - (x[1]*x[1]-load*load)*(x[0]-30)) / (230 + x[0])
 	}, tp.As("t_p"), c, f.DesignCurrentA.As("I_b"), many, s.TabulatedA.As("I_t"))
 }
 
-// semiEnclosed tells whether the installation has a semi-enclosed fuse. Behind
+// semiEnclosed reports whether the installation has a semi-enclosed fuse. Behind
 // one a conductor can carry more, and be hotter, than its design current says.
 func semiEnclosed(in *schema.Installation) bool {
 	for _, d := range in.Datasheets.ProtectiveDevices {

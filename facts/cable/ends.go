@@ -33,18 +33,18 @@ func endsOf(r *schema.Run, segments []Segment) Ends {
 	return e
 }
 
-// fits tells whether the gland of an end fits; where there is none there is
+// fits reports whether the gland of an end fits; where there is none there is
 // nothing to fit.
 func fits(e schema.CableEnd) working.Flag {
 	if e.Gland.Is("none") {
-		return working.Is(true, e.Gland.At())
+		return working.KnownFlag(true, e.Gland.At())
 	}
 	return working.StatedFlag(e.GlandFits)
 }
 
 func entry(e schema.CableEnd) working.Text {
 	if !e.Entry.Stated() && e.Gland.Is("none") {
-		return working.Word("none", e.Gland.At())
+		return working.KnownText("none", e.Gland.At())
 	}
 	return working.StatedText(e.Entry)
 }
@@ -74,5 +74,5 @@ func settle(by bool, flags []working.Flag) working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(!by, at)
+	return working.KnownFlag(!by, at)
 }

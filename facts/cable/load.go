@@ -64,13 +64,13 @@ func (f *Run) reverse(carried []*pvstring.String, inputs map[string]*pvstring.Mp
 		return
 	}
 	all := input.IscMaxA.As("I_sc,max,input")
-	back := working.Formula{Symbol: "I_rev,max", Unit: "A", Text: "I_sc,max,input − I_sc,max,run", Source: reverseLaw}
+	back := working.Closure{Symbol: "I_rev,max", Unit: "A", Text: "I_sc,max,input − I_sc,max,run", Source: reverseLaw}
 	f.ReverseMaxA = back.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, f.IscMaxA)
 }
 
 // fuses takes the overcurrent protection of the strings on the run.
 func (f *Run) fuses(carried []*pvstring.String) {
-	f.Fused = working.Is(len(carried) > 0, f.At)
+	f.Fused = working.KnownFlag(len(carried) > 0, f.At)
 	var rated []working.Number
 	for _, s := range carried {
 		switch {
@@ -79,7 +79,7 @@ func (f *Run) fuses(carried []*pvstring.String) {
 				f.Fused = s.FuseFitted
 			}
 		case !s.FuseFitted.Value():
-			f.Fused = working.Is(false, s.FuseFitted.At())
+			f.Fused = working.KnownFlag(false, s.FuseFitted.At())
 		}
 		rated = append(rated, s.FuseRatedA)
 	}

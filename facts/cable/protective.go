@@ -28,18 +28,18 @@ func (f *Run) protect(r *schema.Run, p *plan) {
 	}
 	alpha := p.book.Number("loop_resistance_per_k", "α")
 	line, back := warm("R_1", f.Resistance20C, alpha, f.ConductorMaxC), warm("R_2", c.resistance, alpha, f.ConductorMaxC)
-	loop := working.Formula{Symbol: "R_1+R_2", Unit: "Ω", Text: "(R_1 + R_2) · l / 1000 / n_par", Source: ohm}
+	loop := working.Closure{Symbol: "R_1+R_2", Unit: "Ω", Text: "(R_1 + R_2) · l / 1000 / n_par", Source: ohm}
 	f.LoopOhm = loop.Of(func(x ...float64) float64 { return (x[0] + x[1]) * x[2] / 1000 / x[3] },
 		line, back, f.LengthM.As("l"), working.Stated("n_par", "", r.ConductorsPerPole))
 }
 
 func (p *plan) protectiveOf(f *Run, r *schema.Run) protective {
-	sheet := p.sheet(r.Cable)
+	sheet := p.sheet(r.Cable.Text)
 	switch {
 	case slices.Contains([]string{"protective", "bonding", "earthing"}, f.Service.Value()):
 		return p.separate(f.Wire, r)
 	case r.ProtectiveCable.Stated():
-		c := p.separate(p.wireOf(r.ProtectiveCable), r)
+		c := p.separate(p.wireOf(r.ProtectiveCable.Text), r)
 		if r.ProtectiveByArmour.Yes() {
 			c.orRather(p.armour(f, sheet))
 		}
@@ -70,7 +70,7 @@ func nothing(missing ...string) protective {
 
 // separate is a conductor in a cable of its own.
 func (p *plan) separate(w Wire, r *schema.Run) protective {
-	many := working.Formula{Symbol: "S_p", Unit: "mm²", Text: "n_par · S", Source: working.ByDefinition}
+	many := working.Closure{Symbol: "S_p", Unit: "mm²", Text: "n_par · S", Source: working.ByDefinition}
 	return protective{
 		csa:        many.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_par", "", r.ConductorsPerPole), w.CsaMm2),
 		resistance: w.Resistance20C.As("R_20,p"),
@@ -94,7 +94,7 @@ func (p *plan) core(f *Run, s schema.CableDatasheet, r *schema.Run) protective {
 		return nothing(in.At()) // not connected, or not said to be
 	}
 	printed := working.Stated("R_sheet,cpc", "Ω/km", s.CpcResistance20cOhmPerKm)
-	many := working.Formula{Symbol: "S_p", Unit: "mm²", Text: "n_par · S_cpc", Source: working.ByDefinition}
+	many := working.Closure{Symbol: "S_p", Unit: "mm²", Text: "n_par · S_cpc", Source: working.ByDefinition}
 	return protective{
 		csa:        many.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_par", "", r.ConductorsPerPole), csa),
 		resistance: p.resistance(s.Conductor, s.ConductorClass, s.Tinned, csa, printed).As("R_20,p"),
@@ -106,8 +106,8 @@ func (p *plan) core(f *Run, s schema.CableDatasheet, r *schema.Run) protective {
 // figure for its resistance is in the books at hand.
 func (p *plan) armour(f *Run, s schema.CableDatasheet) protective {
 	k := p.protectiveK("armour", working.StatedText(s.Armour), f.CableInsulation)
-	like := p.protectiveK("core", working.Word("copper", s.Armour.At()), f.CableInsulation).As("k_Cu")
-	same := working.Formula{Symbol: "S_p", Unit: "mm²", Text: "S_armour · k_p / k_Cu", Source: adiabatic}
+	like := p.protectiveK("core", working.KnownText("copper", s.Armour.At()), f.CableInsulation).As("k_Cu")
+	same := working.Closure{Symbol: "S_p", Unit: "mm²", Text: "S_armour · k_p / k_Cu", Source: adiabatic}
 	return protective{
 		csa:        same.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, working.Stated("S_armour", "mm²", s.ArmourCsaMm2), k, like),
 		resistance: working.Unknown("R_20,p", "Ω/km", "the rule set has no resistance of armour"),
@@ -116,5 +116,5 @@ func (p *plan) armour(f *Run, s schema.CableDatasheet) protective {
 }
 
 func (p *plan) protectiveK(by string, metal, insulation working.Text) working.Number {
-	return p.book.Pick("protective_withstand", book.Is("by", working.Word(by, "")), book.Is("metal", metal), book.Is("insulation", insulation)).Number("k", "k_p")
+	return p.book.Pick("protective_withstand", book.Is("by", working.KnownText(by, "")), book.Is("metal", metal), book.Is("insulation", insulation)).Number("k", "k_p")
 }

@@ -27,7 +27,7 @@ func (p *plan) routeOf(f *Run, r *schema.Run, segments []Segment) Route {
 		BendMm:          working.Stated("r", "mm", r.BendRadiusMinMm),
 		Jointed:         working.StatedFlag(r.Jointed),
 	}
-	ratio := working.Formula{Symbol: "r/D", Text: "r / D", Source: working.ByDefinition}
+	ratio := working.Closure{Symbol: "r/D", Text: "r / D", Source: working.ByDefinition}
 	w.BendOverDiameter = ratio.Of(func(x ...float64) float64 { return x[0] / x[1] }, w.BendMm, f.OutsideDiameter)
 	var outdoors, behind, alone []working.Flag
 	var around []working.Number

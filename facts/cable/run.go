@@ -53,8 +53,8 @@ func (p *plan) run(i int) (Run, []Segment) {
 		LengthM: lengthOf(r),
 	}
 	f.DropBudgetPct = working.Stated("Δu_budget", "%", r.DropBudgetPct)
-	sheet := p.sheet(r.Cable)
-	f.Wire = p.wireOf(r.Cable)
+	sheet := p.sheet(r.Cable.Text)
+	f.Wire = p.wireOf(r.Cable.Text)
 	f.load(r, p.strings[i], p)
 	f.feeds(i, p)
 	f.design(i, p)

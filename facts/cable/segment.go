@@ -66,7 +66,7 @@ func among(t schema.Text, words []string) working.Flag {
 	if !t.Stated() {
 		return working.UnknownFlag(t.At())
 	}
-	return working.Is(slices.Contains(words, t.Value), t.At())
+	return working.KnownFlag(slices.Contains(words, t.Value), t.At())
 }
 
 // segments derives the facts of the stretches of a run.
@@ -131,7 +131,7 @@ func guardOf(s *schema.Segment) Guard {
 // sharesWith tells what else lies in the enclosure; without one, nothing.
 func sharesWith(s *schema.Segment) working.Text {
 	if s.Enclosure.Is("none") && !s.SharesEnclosureWith.Stated() {
-		return working.Word("nothing", s.Enclosure.At())
+		return working.KnownText("nothing", s.Enclosure.At())
 	}
 	return working.StatedText(s.SharesEnclosureWith)
 }
@@ -155,7 +155,7 @@ func (g *Guard) passes(s *schema.Segment) {
 	case "":
 		g.Passage = working.UnknownText(s.Member("passage"), s.EndsAt.At())
 	default:
-		g.Passage = working.Word("none", s.EndsAt.At())
+		g.Passage = working.KnownText("none", s.EndsAt.At())
 	}
 }
 
@@ -169,7 +169,7 @@ func unlaid(f *Run, r *schema.Run) Segment {
 	return g
 }
 
-// blank leaves every fact of a part unknown, for want of the member named.
+// blank leaves every fact of a part unknown because the named member is missing.
 func blank(part any, missing string) {
 	v := reflect.ValueOf(part).Elem()
 	for _, field := range reflect.VisibleFields(v.Type()) {

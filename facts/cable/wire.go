@@ -96,7 +96,7 @@ func standardOf(t schema.Text) working.Text {
 			name = rest
 		}
 	}
-	return working.Word(strings.TrimSpace(name), t.At())
+	return working.KnownText(strings.TrimSpace(name), t.At())
 }
 
 // diameterOf is the overall diameter; of a flat cable its height, across which
@@ -114,7 +114,7 @@ func bendOf(s schema.CableDatasheet) working.Number {
 	if !s.BendRadiusMinDiameters.Stated() {
 		return working.Stated("r_min", "mm", s.BendRadiusMinMm)
 	}
-	times := working.Formula{Symbol: "r_min", Unit: "mm", Text: "n_D · D", Source: working.ByDefinition}
+	times := working.Closure{Symbol: "r_min", Unit: "mm", Text: "n_D · D", Source: working.ByDefinition}
 	return times.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_D", "", s.BendRadiusMinDiameters), diameterOf(s))
 }
 
@@ -139,6 +139,6 @@ func (p *plan) resistance(metal schema.Text, class schema.Number, tinned schema.
 var adiabatic = working.Source{Document: "IEC 60364-4-43", Clause: "434.5.2", How: working.Memory}
 
 func withstand(k, csa working.Number) working.Number {
-	f := working.Formula{Symbol: "k²S²", Unit: "A²s", Text: k.Symbol() + "² · " + csa.Symbol() + "²", Source: adiabatic}
+	f := working.Closure{Symbol: "k²S²", Unit: "A²s", Text: k.Symbol() + "² · " + csa.Symbol() + "²", Source: adiabatic}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[0] * x[1] * x[1] }, k, csa)
 }

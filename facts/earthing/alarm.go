@@ -25,7 +25,7 @@ func alarms(in *schema.Installation) []Alarm {
 	for i, a := range in.Earthing.Alarms {
 		all[i] = Alarm{
 			Subject:      working.Subject{ID: a.ID.Value, At: a.At(), Name: "earth-fault alarm " + a.ID.Value},
-			Inverter:     working.StatedText(a.Inverter),
+			Inverter:     working.StatedText(a.Inverter.Text),
 			Signal:       working.StatedText(a.Signal),
 			Noticed:      working.StatedFlag(a.Noticed),
 			Persists:     working.StatedFlag(a.Persists),

@@ -27,7 +27,7 @@ func poles(in *schema.Installation) []Pole {
 	for i, p := range in.Earthing.Poles {
 		all[i] = Pole{
 			Subject:    working.Subject{ID: p.ID.Value, At: p.At(), Name: "earthed pole " + p.ID.Value},
-			Inverter:   working.StatedText(p.Inverter),
+			Inverter:   working.StatedText(p.Inverter.Text),
 			Separation: separationOf(in, p.Inverter.Value),
 			Pole:       working.StatedText(p.Pole),
 			By:         working.StatedText(p.By),

@@ -95,7 +95,7 @@ func labelOf(l *schema.Label) Label {
 
 // carrier is the part, run or location that carries a label.
 func carrier(l *schema.Label) working.Text {
-	for _, t := range []schema.Text{l.On, l.Run, l.Location} {
+	for _, t := range []schema.Text{l.On, l.Run.Text, l.Location} {
 		if t.Stated() {
 			return working.StatedText(t)
 		}

@@ -12,8 +12,8 @@ import (
 func (m *Mppt) match(in *schema.Installation, fed []feeder) {
 	m.SeriesSpread = working.Spread("ΔN_s", "", each(fed, func(s *String) working.Number { return s.ModulesInSeries })...)
 	m.VocMismatchPct = m.vocMismatch(fed)
-	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module })
-	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane })
+	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module.Text })
+	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane.Text })
 	var azimuths, pitches []working.Number
 	for _, p := range directionsOf(in, fed) {
 		azimuths = append(azimuths, p.azimuth)
@@ -23,11 +23,12 @@ func (m *Mppt) match(in *schema.Installation, fed []feeder) {
 	m.AzimuthSpreadDeg = widestAngle(azimuths)
 }
 
+var mismatch = working.NewFormula("ΔU", "%", "100 · (U_hi − U_lo) / U_hi", working.ByDefinition)
+
 func (m *Mppt) vocMismatch(fed []feeder) working.Number {
 	vocs := each(fed, func(s *String) working.Number { return s.VocStcV })
 	hi, lo := working.Greatest("U_hi", "V", vocs...), working.Least("U_lo", "V", vocs...)
-	f := working.Formula{Symbol: "ΔU", Unit: "%", Text: "100 · (U_hi − U_lo) / U_hi", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return 100 * (x[0] - x[1]) / x[0] }, hi, lo)
+	return mismatch.Of(hi, lo)
 }
 
 // distinct counts the different words that the strings state; one string that
@@ -77,8 +78,8 @@ func widestAngle(azimuths []working.Number) working.Number {
 	if len(azimuths) == 0 {
 		return working.Unknown("Δα", "°")
 	}
-	f := working.Formula{Symbol: "Δα", Unit: "°", Text: "widest angle between the azimuths", Source: working.ByDefinition, Lookup: true}
-	return f.Of(func(x ...float64) float64 {
+	widest := working.Lookup{Symbol: "Δα", Unit: "°", Text: "widest angle between the azimuths", Source: working.ByDefinition}
+	return widest.Of(func(x ...float64) float64 {
 		widest := 0.0
 		for i, a := range x {
 			for _, b := range x[i+1:] {

@@ -35,17 +35,17 @@ func (s *slope) clampFacts() []Clamp {
 
 // clampOf takes what the clamp and its datasheet state.
 func (s *slope) clampOf(doc *schema.Clamp) Clamp {
-	sheet := s.fixingSheet(doc.Datasheet)
+	sheet := s.fixingSheet(doc.Datasheet.Text)
 	f := Clamp{
 		Subject:       working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "clamp " + doc.ID.Value},
 		Kind:          working.StatedText(doc.Kind),
-		Rail:          working.StatedText(doc.Rail),
+		Rail:          working.StatedText(doc.Rail.Text),
 		Holds:         working.Counted("n", len(doc.Holds), doc.Member("holds")),
-		ResistanceKn:  s.resistance("F_Rd", sheet, doc.Datasheet, uplift),
-		FitsFromMm:    sheetNumber("h_min", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.FrameHeightMinMm }),
-		FitsToMm:      sheetNumber("h_max", "mm", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.FrameHeightMaxMm }),
-		TorqueMinNM:   sheetNumber("M_min", "N·m", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.TorqueMinNM }),
-		TorqueMaxNM:   sheetNumber("M_max", "N·m", sheet, doc.Datasheet, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.TorqueMaxNM }),
+		ResistanceKn:  s.resistance("F_Rd", sheet, doc.Datasheet.Text, uplift),
+		FitsFromMm:    sheetNumber("h_min", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.FrameHeightMinMm }),
+		FitsToMm:      sheetNumber("h_max", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.FrameHeightMaxMm }),
+		TorqueMinNM:   sheetNumber("M_min", "N·m", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.TorqueMinNM }),
+		TorqueMaxNM:   sheetNumber("M_max", "N·m", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.TorqueMaxNM }),
 		OverlapMm:     working.Stated("o", "mm", doc.OverlapMm),
 		FullyOnRail:   working.StatedFlag(doc.FullyOnRail),
 		OnGlass:       working.StatedFlag(doc.OnGlass),
@@ -58,8 +58,8 @@ func (s *slope) clampOf(doc *schema.Clamp) Clamp {
 func (s *slope) sit(f *Clamp, doc *schema.Clamp, grips []grip) {
 	var sides []string
 	var outside, off, frames []working.Number
-	f.SideAllowed = working.Is(true, doc.At())
-	rail := s.barOf(doc.Rail)
+	f.SideAllowed = working.KnownFlag(true, doc.At())
+	rail := s.barOf(doc.Rail.Text)
 	for _, g := range grips {
 		sides = append(sides, g.side())
 		out, _, _, allowed, missing := g.place()
@@ -67,7 +67,7 @@ func (s *slope) sit(f *Clamp, doc *schema.Clamp, grips []grip) {
 			out = working.Unknown("d_out", "mm", missing...)
 			f.SideAllowed = working.UnknownFlag(missing...)
 		} else if !allowed {
-			f.SideAllowed = working.Is(false, g.hold.Side.At())
+			f.SideAllowed = working.KnownFlag(false, g.hold.Side.At())
 		}
 		outside = append(outside, out)
 		frames = append(frames, working.Stated("h", "mm", g.module.sheet.ThicknessMm))
@@ -87,7 +87,7 @@ func (s *slope) pull(f *Clamp, grips []grip) {
 	var shares []working.Number
 	for _, g := range grips {
 		n := working.Counted("n_c", len(s.clamps[g.module.doc.ID.Value]), s.doc.Member("clamps"))
-		share := working.Formula{Symbol: "F_m", Unit: "kN", Text: "γ_Q · w_pull / 1000 · A / n_c", Source: combination}
+		share := working.Closure{Symbol: "F_m", Unit: "kN", Text: "γ_Q · w_pull / 1000 · A / n_c", Source: combination}
 		shares = append(shares, share.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 * x[2] / x[3] },
 			s.param("load_factor_variable", "γ_Q"), g.module.pull, g.module.area, n))
 	}

@@ -41,23 +41,23 @@ func (s *slope) fixingFacts() []Fixing {
 	all := make([]Fixing, len(s.doc.Fixings))
 	for i := range s.doc.Fixings {
 		doc := &s.doc.Fixings[i]
-		sheet := s.fixingSheet(doc.Datasheet)
+		sheet := s.fixingSheet(doc.Datasheet.Text)
 		f := Fixing{
 			Subject:        working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "fixing " + doc.ID.Value},
 			Kind:           working.UnknownText(doc.Datasheet.At()),
 			Material:       working.UnknownText(doc.Datasheet.At()),
 			ScrewMaterial:  working.UnknownText(doc.Screw.At()),
-			Rail:           working.StatedText(doc.Rail),
+			Rail:           working.StatedText(doc.Rail.Text),
 			Covering:       working.StatedText(s.doc.Covering.Kind),
-			Certified:      s.certified(sheet, doc.Datasheet),
-			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet, uplift),
-			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet, down),
-			AlongResistKn:  s.resistance("F_Rd", sheet, doc.Datasheet, alongSlope),
+			Certified:      s.certified(sheet, doc.Datasheet.Text),
+			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet.Text, uplift),
+			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet.Text, down),
+			AlongResistKn:  s.resistance("F_Rd", sheet, doc.Datasheet.Text, alongSlope),
 		}
 		if sheet != nil {
 			f.Kind, f.Material = working.StatedText(sheet.Kind), working.StatedText(sheet.Material)
 		}
-		if screw := s.fixingSheet(doc.Screw); screw != nil {
+		if screw := s.fixingSheet(doc.Screw.Text); screw != nil {
 			f.ScrewMaterial = working.StatedText(screw.Material)
 		}
 		beside := s.loadOn(&f, i)
@@ -77,7 +77,7 @@ type besides struct{ push, slide working.Number }
 // the fixing before to halfway to the one after, or to the end of the rail.
 func (s *slope) loadOn(f *Fixing, i int) besides {
 	doc := &s.doc.Fixings[i]
-	r := s.barOf(doc.Rail)
+	r := s.barOf(doc.Rail.Text)
 	if r == nil {
 		return s.unrailed(f, doc)
 	}
@@ -88,7 +88,7 @@ func (s *slope) loadOn(f *Fixing, i int) besides {
 	}
 	kc := s.param("rail_continuity_factor", "k_c")
 	on := func(symbol string, line working.Number) working.Number {
-		g := working.Formula{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
+		g := working.Closure{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, kc, line, f.TributaryMm)
 	}
 	f.UpliftKn = on("F_d", line)
@@ -97,7 +97,7 @@ func (s *slope) loadOn(f *Fixing, i int) besides {
 	return besides{on("F_k", lineOf(s.areal.Service, r)), on("F_slide", lineOf(s.slide, r))}
 }
 
-// notLoaded leaves the loads unknown, for want of the members named.
+// notLoaded leaves the loads unknown because the named members are missing.
 func (f *Fixing) notLoaded(missing ...string) besides {
 	unknown := func(symbol string) working.Number { return working.Unknown(symbol, "kN", missing...) }
 	f.UpliftKn, f.DownKn, f.AlongKn = unknown("F_d"), unknown("F_down"), unknown("F_along")
@@ -114,7 +114,7 @@ func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) besides {
 	}
 	n := s.railless[doc.Module.Value]
 	of := func(symbol string, areal working.Number) working.Number {
-		g := working.Formula{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
+		g := working.Closure{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, areal, m.area, working.Counted("n_f", n, s.doc.Member("fixings")))
 	}
 	f.UpliftKn, f.DownKn, f.AlongKn = of("F_d", m.uplift), of("F_down", s.areal.Down), of("F_along", s.areal.Along)
@@ -131,7 +131,7 @@ func (s *slope) tributary(r *bar, i int) working.Number {
 		}
 		return " / 2"
 	}
-	f := working.Formula{Symbol: "a", Unit: "mm", Text: "(x − x_a)" + half(first) + " + (x_b − x)" + half(last), Source: statics}
+	f := working.Closure{Symbol: "a", Unit: "mm", Text: "(x − x_a)" + half(first) + " + (x_b − x)" + half(last), Source: statics}
 	return f.Of(func(v ...float64) float64 {
 		a, b := v[0]-v[1], v[2]-v[0]
 		if !first {
@@ -159,7 +159,7 @@ func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, 
 	return before, after, first, last
 }
 
-// beyond tells whether a fixing is known to stand beyond an end of its rail.
+// beyond reports whether a fixing is known to stand beyond an end of its rail.
 func (s *slope) beyond(r *bar, i int) bool {
 	x := s.fixingAt(r, i)
 	return x.Known() && (r.from.Known() && x.Value() < r.from.Value() || r.to.Known() && x.Value() > r.to.Value())

@@ -28,7 +28,7 @@ type Protection struct {
 // the lowest rated voltage that covers the battery's, else the one with the highest.
 func (f *Battery) isolate(in *schema.Installation, s schema.Battery, sheet schema.BatteryDatasheet) {
 	f.IsolatorBuiltIn = working.StatedFlag(sheet.IsolatorBuiltIn)
-	f.CanBeIsolated = either(sheet.IsolatorBuiltIn, s.Isolator)
+	f.CanBeIsolated = either(sheet.IsolatorBuiltIn, s.Isolator.Text)
 	f.IsolatorInSight = working.StatedFlag(s.IsolatorInSight)
 	f.IsolatorUeV = working.Unknown("U_e", "V", s.Isolator.At())
 	f.IsolatorIeA = working.Unknown("I_e", "A", s.Isolator.At())
@@ -41,7 +41,7 @@ func (f *Battery) isolate(in *schema.Installation, s schema.Battery, sheet schem
 
 func (f *Battery) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) {
 	missing := f.VoltageMaxV.Missing()
-	for _, t := range []schema.Text{iso.Datasheet, iso.UtilizationCategory} {
+	for _, t := range []schema.Text{iso.Datasheet.Text, iso.UtilizationCategory} {
 		if !t.Stated() {
 			missing = append(missing, t.At())
 		}
@@ -77,7 +77,7 @@ func (f *Battery) better(ue, than float64) bool {
 // protect takes the battery's own overcurrent device.
 func (f *Battery) protect(in *schema.Installation, s schema.Battery, sheet schema.BatteryDatasheet) {
 	f.OvercurrentBuiltIn = working.StatedFlag(sheet.OvercurrentBuiltIn)
-	f.Protected = either(sheet.OvercurrentBuiltIn, s.OvercurrentDevice)
+	f.Protected = either(sheet.OvercurrentBuiltIn, s.OvercurrentDevice.Text)
 	at := s.OvercurrentDevice.At()
 	f.OvercurrentA, f.OvercurrentV = working.Unknown("I_n", "A", at), working.Unknown("U_n", "V", at)
 	f.OvercurrentKa = working.Unknown("I_cn", "kA", at)
@@ -94,9 +94,9 @@ func (f *Battery) protect(in *schema.Installation, s schema.Battery, sheet schem
 func either(builtIn schema.Flag, own schema.Text) working.Flag {
 	switch {
 	case own.Stated():
-		return working.Is(true, own.At())
+		return working.KnownFlag(true, own.At())
 	case builtIn.Stated() && builtIn.Value:
-		return working.Is(true, builtIn.At())
+		return working.KnownFlag(true, builtIn.At())
 	case !builtIn.Stated():
 		return working.UnknownFlag(builtIn.At(), own.At())
 	}

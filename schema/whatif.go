@@ -12,49 +12,52 @@ import (
 // document that could not be read without the member is not told from one that
 // could. With it a program can ask at little cost what hangs on a member.
 func (in *Installation) LeaveOut(pointer string) (stateAgain func(), err error) {
-	return leaveOut(reflect.ValueOf(in).Elem(), split(pointer), "")
+	v := reflect.ValueOf(in).Elem()
+	again, err := layoutOf(v.Type()).leaveOut(v, split(pointer), "")
+	if err != nil {
+		return nil, err
+	}
+	in.Resolve()
+	return func() { again(); in.Resolve() }, nil
 }
 
-func leaveOut(v reflect.Value, path []string, at string) (func(), error) {
+func (l *layout) leaveOut(v reflect.Value, path []string, at string) (func(), error) {
 	if len(path) == 0 {
 		return nil, fmt.Errorf("%s is no member of an object", Spoken(at))
 	}
 	below := at + "/" + escape(path[0])
-	switch v.Kind() {
-	case reflect.Struct:
-		i := slices.IndexFunc(reflect.VisibleFields(v.Type()), func(f reflect.StructField) bool {
-			name, ok := memberName(f)
-			return ok && name == path[0]
-		})
+	switch l.kind {
+	case anObject:
+		i := slices.IndexFunc(l.fields, func(f field) bool { return f.name == path[0] })
 		if i < 0 {
 			break
 		}
-		field := v.FieldByIndex(reflect.VisibleFields(v.Type())[i].Index)
+		f := &l.fields[i]
 		if len(path) > 1 {
-			return leaveOut(field, path[1:], below)
+			return f.leaveOut(v.Field(f.index), path[1:], below)
 		}
-		return unstate(field, below)
-	case reflect.Map:
-		return leaveOutOfMap(v, path, below)
-	case reflect.Slice:
+		return f.unstate(v.Field(f.index), below)
+	case aKeyed:
+		return l.leaveOutOfMap(v, path, below)
+	case aList:
 		if i, err := strconv.Atoi(path[0]); err == nil && i >= 0 && i < v.Len() {
-			return leaveOut(v.Index(i), path[1:], below)
+			return l.each.leaveOut(v.Index(i), path[1:], below)
 		}
 	}
 	return nil, fmt.Errorf("there is no %s in the mirror", Spoken(below))
 }
 
 // unstate makes one field of the mirror what it is when nothing is stated.
-func unstate(field reflect.Value, at string) (func(), error) {
-	before := reflect.New(field.Type()).Elem()
-	before.Set(field)
-	field.SetZero()
-	return func() { field.Set(before) }, fill(field, nil, at)
+func (l *layout) unstate(v reflect.Value, at string) (func(), error) {
+	before := reflect.New(v.Type()).Elem()
+	before.Set(v)
+	v.SetZero()
+	return func() { v.Set(before) }, l.fill(v, nil, at)
 }
 
 // leaveOutOfMap does it for a datasheet, or for a member of one. What a map
 // holds cannot be changed in its place.
-func leaveOutOfMap(m reflect.Value, path []string, at string) (func(), error) {
+func (l *layout) leaveOutOfMap(m reflect.Value, path []string, at string) (func(), error) {
 	key := reflect.ValueOf(path[0])
 	before := m.MapIndex(key)
 	if !before.IsValid() {
@@ -66,10 +69,18 @@ func leaveOutOfMap(m reflect.Value, path []string, at string) (func(), error) {
 	}
 	after := reflect.New(before.Type()).Elem()
 	after.Set(before)
-	again, err := leaveOut(after, path[1:], at)
+	again, err := l.each.leaveOut(after, path[1:], at)
 	if err != nil {
 		return nil, err
 	}
 	m.SetMapIndex(key, after)
 	return func() { again(); m.SetMapIndex(key, before) }, nil
+}
+
+// DesignedOn is the installation as if it had been designed on another day, a
+// date as in the document.
+func (in Installation) DesignedOn(day string) Installation {
+	date := &in.Project.DesignDate
+	date.Value, date.stated = day, true
+	return in
 }

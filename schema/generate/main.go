@@ -1,0 +1,30 @@
+// Command generate writes what of package schema follows from its JSON Schemas:
+// the Go mirror of the document, a file a room. It is run by go generate in the
+// folder of the schemas, and must be run after each change of one.
+package main
+
+import (
+	"fmt"
+	"os"
+)
+
+func main() {
+	if err := run("."); err != nil {
+		fmt.Fprintln(os.Stderr, "generate:", err)
+		os.Exit(1)
+	}
+}
+
+// run reads the schemas of a folder and writes the files that follow from them.
+func run(folder string) error {
+	files, err := generate(os.DirFS(folder))
+	if err != nil {
+		return err
+	}
+	for name, text := range files {
+		if err := os.WriteFile(folder+"/"+name, text, 0o644); err != nil {
+			return err
+		}
+	}
+	return nil
+}

@@ -1,0 +1,59 @@
+package main
+
+import (
+	"os"
+	"path/filepath"
+	"strings"
+	"testing"
+	"testing/fstest"
+)
+
+// TestFresh makes sure that the files are what go generate would write now.
+func TestFresh(t *testing.T) {
+	files, err := generate(os.DirFS(".."))
+	if err != nil {
+		t.Fatal(err)
+	}
+	for name, want := range files {
+		if got, err := os.ReadFile(filepath.Join("..", name)); err != nil || string(got) != string(want) {
+			t.Errorf("schema/%s is not what the schemas say: run go generate ./schema", name)
+		}
+	}
+}
+
+// TestRefused makes sure that a schema from which no mirror follows is refused,
+// with the place and the reason.
+func TestRefused(t *testing.T) {
+	const (
+		document = `{"type": "object", "properties": {"datasheets": {"$ref": "project.schema.json#/$defs/datasheets"}, "lamps": {"type": "array", "items": {"$ref": "room.schema.json#/$defs/lamp"}}}}`
+		project  = `{"$defs": {"datasheets": {"type": "object", "properties": {"lamps": {"type": "object", "additionalProperties": {"$ref": "room.schema.json#/$defs/lamp_sheet"}}}}}}`
+		room     = `{"$defs": {"lamp_sheet": {"type": "object"}, "lamp": {"type": "object", "properties": {"id": {"type": "string"}, "sheet": {"type": "string", "x-refers-to": "datasheets/lamps"}}}}}`
+	)
+	for _, c := range []struct{ old, put, want string }{
+		{"", "", ""},
+		{"datasheets/lamps", "lamp", ""},
+		{"datasheets/lamps", "any_part", ""},
+		{"datasheets/lamps", "datasheets/bulbs", "there is no member datasheets/bulbs"},
+		{"datasheets/lamps", "lamp_sheet", "part of the kind \"lamp_sheet\", and there is none with an id"},
+		{"datasheets/lamps", "bulb", "part of the kind \"bulb\", and there is none with an id"},
+		{`"id": {"type": "string"}`, `"id": {}`, "room.schema.json: lamp.id: neither a number"},
+		{`"id": {"type": "string"}`, `"id": {"type": "object"}`, "room.schema.json: lamp.id: neither a number"},
+		{`"id": {"type": "string"}`, `"id": {"$ref": "#/$defs/bulb"}`, "room.schema.json defines no bulb"},
+		{`"id": {"type": "string"}`, `"id": {"$ref": "nowhere.schema.json#/$defs/bulb"}`, "nowhere.schema.json"},
+		{`{"lamp_sheet"`, `{"bulb": {"type": "object"}, "lamp_sheet"`, "nothing in the document is a bulb"},
+	} {
+		files := fstest.MapFS{"installation.schema.json": {Data: []byte(document)}, "project.schema.json": {Data: []byte(project)}, "room.schema.json": {Data: []byte(strings.Replace(room, c.old, c.put, 1))}}
+		_, err := generate(files)
+		if (err == nil) != (c.want == "") || err != nil && !strings.Contains(err.Error(), c.want) {
+			t.Errorf("%s for %s: %v; want %q", c.put, c.old, err, c.want)
+		}
+	}
+}
+
+func TestGoName(t *testing.T) {
+	for name, want := range map[string]string{"voc_v": "VocV", "mppt_datasheet": "MPPTDatasheet", "ac_ocpd_max_a": "ACOCPDMaxA", "spds": "SPDs", "m2": "M2"} {
+		if got := goName(name); got != want {
+			t.Errorf("%s: %s, want %s", name, got, want)
+		}
+	}
+}
