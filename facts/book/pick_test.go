@@ -105,3 +105,24 @@ func TestPickUpTo(t *testing.T) {
 		t.Errorf("a count that is not known: %v, missing %v", n.Value(), n.Missing())
 	}
 }
+
+// A quantity between two steps takes the lower one with DownTo, in whatever
+// order they stand; an unknown one takes none, though the table begins at zero.
+func TestPickDownTo(t *testing.T) {
+	b := capacities()
+	bunched := working.KnownText("bunched", "/a")
+	for _, c := range []struct{ circuits, want float64 }{{1, 1}, {2, 0.8}, {19, 0.8}, {20, 0.38}, {50, 0.38}} {
+		n := b.Pick("group", book.Is("arrangement", bunched), book.DownTo("circuits", stated("/n", c.circuits))).Number("factor", "C")
+		if !n.Known() || n.Value() != c.want {
+			t.Errorf("%v circuits: %v, missing %v, want %v", c.circuits, n.Value(), n.Missing(), c.want)
+		}
+	}
+	below := b.Pick("group", book.DownTo("circuits", stated("/n", 0.5))).Number("factor", "C")
+	if below.Known() || fmt.Sprint(below.Missing()) != "[/n]" {
+		t.Errorf("below the lowest step: %v, missing %v", below.Value(), below.Missing())
+	}
+	n := b.Pick("group", book.DownTo("circuits", working.Unknown("n", "", "/n"))).Number("factor", "C")
+	if n.Known() || fmt.Sprint(n.Missing()) != "[/n]" {
+		t.Errorf("a count that is not known: %v, missing %v", n.Value(), n.Missing())
+	}
+}

@@ -53,8 +53,8 @@ func (p *plan) run(i int) (Run, []Segment) {
 		LengthM: lengthOf(r),
 	}
 	f.DropBudgetPct = working.Stated("Δu_budget", "%", r.DropBudgetPct)
-	sheet := p.sheet(r.Cable.Text)
-	f.Wire = p.wireOf(r.Cable.Text)
+	sheet := r.Cable.To()
+	f.Wire = p.wireOf(r.Cable)
 	f.load(r, p.strings[i], p)
 	f.feeds(i, p)
 	f.design(i, p)
@@ -63,7 +63,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
 	f.worst(segments)
-	f.lose(i, r, p, segments)
+	f.voltageDrop(i, r, p, segments)
 	f.protect(r, p)
 	return f, segments
 }

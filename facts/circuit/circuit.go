@@ -75,7 +75,7 @@ func Of(in *schema.Installation) *Circuit {
 		c.sources = append(c.sources, c.terminal(s.ID.Value))
 	}
 	for _, inv := range in.Inverters {
-		for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
+		for i := range inv.Datasheet.To().MPPTs {
 			name := Input(inv.ID.Value, i)
 			c.goals[c.terminal(name)] = goal{trackingInput, name}
 		}

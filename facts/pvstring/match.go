@@ -9,15 +9,16 @@ import (
 )
 
 // match works out how alike the strings of one input are.
-func (m *Mppt) match(in *schema.Installation, fed []feeder) {
+func (m *Mppt) match(fed []feeder) {
 	m.SeriesSpread = working.Spread("ΔN_s", "", each(fed, func(s *String) working.Number { return s.ModulesInSeries })...)
 	m.VocMismatchPct = m.vocMismatch(fed)
 	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module.Text })
 	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane.Text })
 	var azimuths, pitches []working.Number
-	for _, p := range directionsOf(in, fed) {
-		azimuths = append(azimuths, p.azimuth)
-		pitches = append(pitches, p.pitch)
+	for i, f := range fed {
+		plane, n := f.stated.Plane.To(), strconv.Itoa(i+1)
+		azimuths = append(azimuths, working.Stated("α_"+n, "°", plane.AzimuthDeg))
+		pitches = append(pitches, working.Stated("p_"+n, "°", plane.PitchDeg))
 	}
 	m.PitchSpreadDeg = working.Spread("Δpitch", "°", pitches...)
 	m.AzimuthSpreadDeg = widestAngle(azimuths)
@@ -49,27 +50,6 @@ func distinct(symbol string, fed []feeder, member func(*schema.String) schema.Te
 		return working.Unknown(symbol, "", missing...)
 	}
 	return working.Counted(symbol, len(seen), at)
-}
-
-// direction is where a roof plane faces and how steep it is.
-type direction struct{ azimuth, pitch working.Number }
-
-// directionsOf takes for each string the direction of the plane that carries it.
-func directionsOf(in *schema.Installation, fed []feeder) []direction {
-	planes := map[string]*schema.Plane{}
-	for i := range in.Roof.Planes {
-		planes[in.Roof.Planes[i].ID.Value] = &in.Roof.Planes[i]
-	}
-	all := make([]direction, len(fed))
-	for i, f := range fed {
-		azimuth, pitch := "α_"+strconv.Itoa(i+1), "p_"+strconv.Itoa(i+1)
-		plane := f.stated.Plane
-		all[i] = direction{working.Unknown(azimuth, "°", plane.At()), working.Unknown(pitch, "°", plane.At())}
-		if p := planes[plane.Value]; p != nil {
-			all[i] = direction{working.Stated(azimuth, "°", p.AzimuthDeg), working.Stated(pitch, "°", p.PitchDeg)}
-		}
-	}
-	return all
 }
 
 // widestAngle is the widest angle between two of some compass directions, at

@@ -34,7 +34,7 @@ var (
 
 // module is one module of a string with its coefficients brought to one unit.
 type module struct {
-	sheet schema.Module
+	sheet *schema.Module
 	voc   working.Number
 	vmp   working.Number
 	isc   working.Number
@@ -43,7 +43,7 @@ type module struct {
 	gamma working.Number // of maximum power, % per K
 }
 
-func moduleOf(m schema.Module) module {
+func moduleOf(m *schema.Module) module {
 	return module{
 		sheet: m,
 		voc:   working.Stated("U_oc", "V", m.VocV),
@@ -57,7 +57,7 @@ func moduleOf(m schema.Module) module {
 
 // vocPercentPerKelvin takes the coefficient as the sheet prints it, in % or in V
 // per K, and gives it in % per K. The document states only one of the two.
-func vocPercentPerKelvin(m schema.Module) working.Number {
+func vocPercentPerKelvin(m *schema.Module) working.Number {
 	if m.VocCoeffPctPerK.Stated() || !m.VocCoeffVPerK.Stated() {
 		return working.Stated("β", "%/K", m.VocCoeffPctPerK)
 	}

@@ -13,18 +13,14 @@ var (
 
 // overcurrent takes what is fitted in the string against reverse current, and
 // how its rating stands to the string's own current.
-func (f *String) overcurrent(in *schema.Installation, s *schema.String, b book.Book) {
+func (f *String) overcurrent(s *schema.String, b book.Book) {
 	o := s.Overcurrent
 	f.FuseFitted = working.StatedFlag(o.Fitted)
 	f.FusePoles = working.StatedText(o.Poles)
 	f.FuseWithoutTool = working.StatedFlag(o.AccessibleWithoutTool)
 	f.FuseAmbientC = working.Stated("T_amb", "°C", o.AmbientMaxC)
 	f.ReverseWithstand = reverseTest.Of(b.Number("ocpr_test_factor", "k_test"), f.OcprMaxA)
-	if !o.Device.Stated() {
-		f.noDevice(o.Device.At())
-		return
-	}
-	d := in.Datasheets.ProtectiveDevices[o.Device.Value]
+	d := o.Device.To()
 	f.FuseRatedA = working.Stated("I_n", "A", d.RatedA)
 	f.FuseRatedV = working.Stated("U_n", "V", d.VoltageDCV)
 	f.FuseKind = working.StatedText(d.Kind)
@@ -34,13 +30,4 @@ func (f *String) overcurrent(in *schema.Installation, s *schema.String, b book.B
 	f.FuseBreakingA = inAmps.Of(working.Stated("I_cn", "kA", d.BreakingCapacityDCKa))
 	f.FuseOverIsc = working.Ratio("I_n/I_sc", f.FuseRatedA, f.IscStcA)
 	f.FuseOverIscMax = working.Ratio("I_n/I_sc,max", f.FuseRatedA, f.IscMaxA)
-}
-
-// noDevice leaves the device's facts unknown because the reference is missing.
-func (f *String) noDevice(missing string) {
-	f.FuseKind, f.FuseCharacteristic, f.FuseStandard = working.UnknownText(missing), working.UnknownText(missing), working.UnknownText(missing)
-	f.FusePolarity = working.UnknownFlag(missing)
-	for _, n := range []*working.Number{&f.FuseRatedA, &f.FuseRatedV, &f.FuseOverIsc, &f.FuseOverIscMax, &f.FuseBreakingA} {
-		*n = working.Unknown("", "", missing)
-	}
 }

@@ -57,7 +57,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 	}
 	dark := c.Daylight(func(int) bool { return true })
 	for _, i := range all.list {
-		m := mpptOf(in, i, fed[i.terminal], dark)
+		m := mpptOf(i, fed[i.terminal], dark)
 		for _, s := range fed[i.terminal] {
 			s.neighbours(m)
 		}
@@ -69,7 +69,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 	f.markParallelUnknown()
 	f.Arrays = f.arrays(in, c)
 	for _, inv := range in.Inverters {
-		f.Inverters = append(f.Inverters, f.inverterOf(in, inv, fed))
+		f.Inverters = append(f.Inverters, f.inverterOf(inv, fed))
 	}
 	return f
 }
@@ -124,8 +124,8 @@ func (f *Facts) markParallelUnknown() {
 	}
 }
 
-func (f *Facts) inverterOf(in *schema.Installation, inv schema.Inverter, fed map[string][]feeder) Inverter {
-	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+func (f *Facts) inverterOf(inv schema.Inverter, fed map[string][]feeder) Inverter {
+	sheet := inv.Datasheet.To()
 	var own []feeder
 	for i := range sheet.MPPTs {
 		own = append(own, fed[circuit.Input(inv.ID.Value, i)]...)

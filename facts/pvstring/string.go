@@ -67,7 +67,7 @@ type String struct {
 // stringOf derives the facts of a string, but for what hangs on its neighbours
 // at the input, which neighbours adds.
 func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
-	m := moduleOf(in.Datasheets.Modules[s.Module.Value])
+	m := moduleOf(s.Module.To())
 	series := working.Stated("N_s", "", s.ModulesInSeries)
 	cold := working.Stated("T_min", "°C", in.Site.TempMinC)
 	f := String{
@@ -88,7 +88,7 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 	}
 	f.cold(m, series, cold, b)
 	f.hot(m, series, in, s, b)
-	f.overcurrent(in, s, b)
+	f.overcurrent(s, b)
 	return f
 }
 
@@ -145,19 +145,17 @@ func (f *String) hot(m module, series working.Number, in *schema.Installation, s
 // path follows the cables to the tracking input and takes its limits along.
 func (f *String) path(c *circuit.Circuit, all inputs) {
 	p := c.From(f.ID)
-	f.Mppt = working.KnownText(p.Input, f.At)
-	f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
-	if p.Input == "" || p.Ambiguous {
-		f.Mppt = working.UnknownText(all.missing()...)
-		f.IsolatorsInPath = working.Unknown("n", "", all.missing()...)
+	fed := all.at[p.Input]
+	if fed == nil || p.Ambiguous {
+		fed = all.none()
+		f.Mppt, f.Inverter = working.UnknownText(fed.sheet.At()), working.UnknownText(fed.sheet.At())
+		f.IsolatorsInPath = working.Unknown("n", "", fed.sheet.At())
+	} else {
+		f.Mppt, f.Inverter = working.KnownText(p.Input, f.At), working.KnownText(circuit.Part(p.Input), f.At)
+		f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
 	}
-	f.Inverter = working.UnknownText(f.Mppt.Missing()...)
-	if f.Mppt.Known() {
-		f.Inverter = working.KnownText(circuit.Part(p.Input), f.At)
-	}
-	fed, missing := all.at[f.Mppt.Value()], f.Mppt.Missing()
-	f.InverterDcMaxV = fed.number("U_dc,max", "V", func(i *input) schema.Number { return i.sheet.DCVoltageMaxV }, missing)
-	f.InverterStartV = fed.number("U_start", "V", func(i *input) schema.Number { return i.sheet.DCStartVoltageV }, missing)
-	f.MpptMinV = fed.number("U_mppt,min", "V", func(i *input) schema.Number { return i.mppt.VoltageMinV }, missing)
-	f.MpptMaxV = fed.number("U_mppt,max", "V", func(i *input) schema.Number { return i.mppt.VoltageMaxV }, missing)
+	f.InverterDcMaxV = working.Stated("U_dc,max", "V", fed.sheet.DCVoltageMaxV)
+	f.InverterStartV = working.Stated("U_start", "V", fed.sheet.DCStartVoltageV)
+	f.MpptMinV = working.Stated("U_mppt,min", "V", fed.mppt.VoltageMinV)
+	f.MpptMaxV = working.Stated("U_mppt,max", "V", fed.mppt.VoltageMaxV)
 }
