@@ -1,6 +1,7 @@
 package cable
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -34,7 +35,7 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 	if !f.Strings.Known() {
 		fewest = working.Unknown("n_iso", "", f.Strings.Missing()...)
 	}
-	if r.Connectors == nil && carriesPV(r) {
+	if r.Connectors == nil && circuit.CarriesPV(r) {
 		return []Connector{unstatedConnectors(f, r)}
 	}
 	var all []Connector
