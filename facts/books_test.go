@@ -4,7 +4,7 @@ import (
 	"context"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
 	"sunclause/facts"
 	"sunclause/facts/working"
 	"sunclause/policies"
@@ -15,8 +15,8 @@ import (
 // whose tables the small book of the tests does not have.
 func TestPrintedWorkingIsTrueByTheSets(t *testing.T) {
 	texts := samples(t)
-	for _, name := range engine.Embedded(policies.FS) {
-		set, err := engine.Load(context.Background(), policies.FS, name)
+	for _, name := range ruleset.Embedded(policies.FS) {
+		set, err := ruleset.Load(context.Background(), policies.FS, name)
 		if err != nil {
 			t.Fatal(err)
 		}

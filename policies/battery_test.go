@@ -9,7 +9,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 )
 
 // TestBatteryExample keeps the example with a battery true to what it is: the
@@ -50,7 +50,7 @@ func TestBatteryFaults(t *testing.T) {
 	for _, name := range files {
 		t.Run(filepath.Base(name), func(t *testing.T) {
 			f := readFault(t, name)
-			want := map[change]engine.Outcome{}
+			want := map[change]judge.Outcome{}
 			for _, c := range f.Changes {
 				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
 			}

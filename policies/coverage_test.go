@@ -11,7 +11,8 @@ import (
 
 	"go.yaml.in/yaml/v3"
 
-	"sunclause/engine"
+	"sunclause/engine/catalogue"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 )
 
@@ -154,7 +155,7 @@ func (i item) answer() string {
 
 func knownRequirements(t *testing.T) map[string]bool {
 	known := map[string]bool{}
-	for _, name := range engine.Embedded(policies.FS) {
+	for _, name := range ruleset.Embedded(policies.FS) {
 		for _, q := range load(t, name).Requirements {
 			known[q.ID] = true
 		}
@@ -164,7 +165,7 @@ func knownRequirements(t *testing.T) map[string]bool {
 
 func knownFacts() map[string]bool {
 	known := map[string]bool{}
-	for _, s := range engine.Catalogue() {
+	for _, s := range catalogue.Subjects() {
 		for _, f := range s.Facts {
 			known[s.Name+"."+f.Name] = true
 		}

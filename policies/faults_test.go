@@ -13,7 +13,8 @@ import (
 	jsonpatch "github.com/evanphx/json-patch/v5"
 	"github.com/google/go-cmp/cmp"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
 )
@@ -28,14 +29,14 @@ type fault struct {
 }
 
 type change struct {
-	Requirement string         `json:"requirement"`
-	Subject     string         `json:"subject"`
-	Outcome     engine.Outcome `json:"outcome"` // not_met or not_shown
+	Requirement string        `json:"requirement"`
+	Subject     string        `json:"subject"`
+	Outcome     judge.Outcome `json:"outcome"` // not_met or not_shown
 }
 
-func load(t testing.TB, name string) *engine.RuleSet {
+func load(t testing.TB, name string) *ruleset.RuleSet {
 	t.Helper()
-	set, err := engine.Load(context.Background(), policies.FS, name)
+	set, err := ruleset.Load(context.Background(), policies.FS, name)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -43,17 +44,17 @@ func load(t testing.TB, name string) *engine.RuleSet {
 }
 
 // outcomes judges a text and keys the outcomes by requirement and part.
-func outcomes(t testing.TB, set *engine.RuleSet, raw []byte) map[change]engine.Outcome {
+func outcomes(t testing.TB, set *ruleset.RuleSet, raw []byte) map[change]judge.Outcome {
 	t.Helper()
 	doc, err := schema.Decode("installation.json", raw)
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	r, err := judge.Check(context.Background(), set, doc, judge.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
-	all := map[change]engine.Outcome{}
+	all := map[change]judge.Outcome{}
 	for _, j := range r.Judgments {
 		all[change{Requirement: j.Requirement.ID, Subject: j.Subject.ID}] = j.Outcome
 	}
@@ -102,7 +103,7 @@ func TestFaults(t *testing.T) {
 		t.Fatal("no faults", err)
 	}
 	set := load(t, "gb")
-	sound := map[string]map[change]engine.Outcome{}
+	sound := map[string]map[change]judge.Outcome{}
 	for _, name := range files {
 		t.Run(strings.TrimSuffix(filepath.Base(name), ".json"), func(t *testing.T) {
 			f := readFault(t, name)
@@ -111,7 +112,7 @@ func TestFaults(t *testing.T) {
 				sound[f.Installation] = outcomes(t, set, base)
 			}
 			faulty := f.apply(t, base)
-			want := map[change]engine.Outcome{}
+			want := map[change]judge.Outcome{}
 			for _, c := range f.Changes {
 				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
 			}
@@ -123,8 +124,8 @@ func TestFaults(t *testing.T) {
 }
 
 // difference is every finding that is new, and "" for every one that is gone.
-func difference(before, after map[change]engine.Outcome) map[change]engine.Outcome {
-	d := map[change]engine.Outcome{}
+func difference(before, after map[change]judge.Outcome) map[change]judge.Outcome {
+	d := map[change]judge.Outcome{}
 	for k, o := range after {
 		if finding(o) && before[k] != o {
 			d[k] = o
@@ -138,7 +139,7 @@ func difference(before, after map[change]engine.Outcome) map[change]engine.Outco
 	return d
 }
 
-func finding(o engine.Outcome) bool { return o == engine.NotMet || o == engine.NotShown }
+func finding(o judge.Outcome) bool { return o == judge.NotMet || o == judge.NotShown }
 
 // TestExamplesAreSound makes sure that the shipped examples pass.
 func TestExamplesAreSound(t *testing.T) {
@@ -153,7 +154,7 @@ func TestExamplesAreSound(t *testing.T) {
 			t.Fatal(err)
 		}
 		for k, o := range outcomes(t, set, raw) {
-			if o == engine.NotMet || o == engine.NotShown {
+			if o == judge.NotMet || o == judge.NotShown {
 				t.Errorf("%s: %s of %s is %s", name, k.Requirement, k.Subject, o)
 			}
 		}

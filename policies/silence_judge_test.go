@@ -7,7 +7,8 @@ import (
 	"strings"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/facts"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -21,10 +22,10 @@ import (
 // judging is one document judged once as it stands, and able to be judged again
 // without one of its members.
 type judging struct {
-	set    *engine.RuleSet
+	set    *ruleset.RuleSet
 	doc    *schema.Document
 	facts  *facts.Facts
-	before map[change]engine.Outcome
+	before map[change]judge.Outcome
 	parts  []map[string]reflect.Value // list by list, the parts by id
 	judged map[part][]change          // what was judged of each part
 	named  map[string][]string        // lists that are judged by a fact of the installation too
@@ -33,7 +34,7 @@ type judging struct {
 // part is one part, or "installation" where a list has none.
 type part struct{ list, id string }
 
-func newJudging(t testing.TB, set *engine.RuleSet, raw []byte) *judging {
+func newJudging(t testing.TB, set *ruleset.RuleSet, raw []byte) *judging {
 	t.Helper()
 	doc, err := schema.Decode("installation.json", raw)
 	if err != nil {
@@ -80,7 +81,7 @@ func byID(parts []reflect.Value) map[string]reflect.Value {
 
 // namedFacts lists, by fact of the installation, the lists of parts that are
 // judged by it too.
-func namedFacts(t testing.TB, set *engine.RuleSet) map[string][]string {
+func namedFacts(t testing.TB, set *ruleset.RuleSet) map[string][]string {
 	t.Helper()
 	named := map[string][]string{}
 	for _, q := range set.Requirements {
@@ -100,12 +101,12 @@ func namedFacts(t testing.TB, set *engine.RuleSet) map[string][]string {
 	return named
 }
 
-func (j *judging) judge(f *facts.Facts) (map[change]engine.Outcome, error) {
-	r, err := engine.Judge(context.Background(), j.set, j.doc, f, engine.Options{})
+func (j *judging) judge(f *facts.Facts) (map[change]judge.Outcome, error) {
+	r, err := judge.Derived(context.Background(), j.set, j.doc, f, judge.Options{})
 	if err != nil {
 		return nil, err
 	}
-	all := make(map[change]engine.Outcome, len(r.Judgments))
+	all := make(map[change]judge.Outcome, len(r.Judgments))
 	for _, judged := range r.Judgments {
 		all[change{Requirement: judged.Requirement.ID, Subject: judged.Subject.ID}] = judged.Outcome
 	}
@@ -192,14 +193,14 @@ func alike(a, b reflect.Value) bool {
 
 // without judges the document again without one of its members, and gives the
 // outcomes that are not as they were; "" is that of a part that is no more.
-func (j *judging) without(pointer string) (map[change]engine.Outcome, error) {
+func (j *judging) without(pointer string) (map[change]judge.Outcome, error) {
 	again, err := j.doc.Installation.LeaveOut(pointer)
 	if err != nil {
 		return nil, err
 	}
 	defer again()
 	after := facts.Derive(&j.doc.Installation, j.set.Book)
-	changed := map[change]engine.Outcome{}
+	changed := map[change]judge.Outcome{}
 	if !j.cut(after, changed) {
 		return nil, nil
 	}
@@ -214,7 +215,7 @@ func (j *judging) without(pointer string) (map[change]engine.Outcome, error) {
 
 // cut leaves of the facts only the parts that are not as they were, and notes
 // what was judged of those that are gone. It tells whether anything changed.
-func (j *judging) cut(after *facts.Facts, gone map[change]engine.Outcome) bool {
+func (j *judging) cut(after *facts.Facts, gone map[change]judge.Outcome) bool {
 	some := false
 	whole := map[string]bool{}
 	for i, l := range factLists { // that of the installation stands first
@@ -258,7 +259,7 @@ func (l factList) changed(before map[string]reflect.Value, after []reflect.Value
 
 // gone notes what was judged of parts that are no more. A list that had none was
 // judged as a whole.
-func (j *judging) gone(l factList, i int, after *facts.Facts, gone map[change]engine.Outcome) bool {
+func (j *judging) gone(l factList, i int, after *facts.Facts, gone map[change]judge.Outcome) bool {
 	had, have := j.parts[i], byID(l.partsIn(after))
 	if len(had) == 0 && len(have) > 0 {
 		had = map[string]reflect.Value{"installation": {}}

@@ -16,7 +16,8 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"github.com/google/go-cmp/cmp/cmpopts"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/schema"
 )
 
@@ -117,7 +118,7 @@ func shapeOf(pointer string) string {
 }
 
 // trySilence leaves members out of a document, one at a time, on all processors.
-func trySilence(t *testing.T, set *engine.RuleSet, document map[string]any, pointers []string) {
+func trySilence(t *testing.T, set *ruleset.RuleSet, document map[string]any, pointers []string) {
 	t.Helper()
 	raw := text(document)
 	queue := make(chan string)
@@ -181,10 +182,10 @@ func (j *judging) silenced(pointer string) (wrong []string) {
 	}
 	for k, o := range after {
 		switch was := j.before[k]; {
-		case was == "" || was == engine.NotApplicable, excused(k.Requirement, pointer):
-		case o == engine.Met && finding(was):
+		case was == "" || was == judge.NotApplicable, excused(k.Requirement, pointer):
+		case o == judge.Met && finding(was):
 			wrong = append(wrong, fmt.Sprintf("%s of %s is met; it was %s", k.Requirement, k.Subject, was))
-		case o == engine.NotApplicable && !j.opened(after, k.Subject, j.level(k)):
+		case o == judge.NotApplicable && !j.opened(after, k.Subject, j.level(k)):
 			wrong = append(wrong, fmt.Sprintf("%s of %s does not apply; it was %s", k.Requirement, k.Subject, was))
 		case o == "" && !j.opened(after, "", j.level(k)):
 			wrong = append(wrong, fmt.Sprintf("%s of %s is gone, and nothing is open for it; it was %s", k.Requirement, k.Subject, was))
@@ -196,16 +197,16 @@ func (j *judging) silenced(pointer string) (wrong []string) {
 
 // opened tells whether something is not shown or not met that was otherwise
 // before: of a part, or of any, and at least as binding.
-func (j *judging) opened(after map[change]engine.Outcome, of string, as engine.Level) bool {
+func (j *judging) opened(after map[change]judge.Outcome, of string, as ruleset.Level) bool {
 	for k, o := range after {
-		if finding(o) && (of == "" || k.Subject == of) && (as == engine.Should || j.level(k) == engine.Shall) {
+		if finding(o) && (of == "" || k.Subject == of) && (as == ruleset.Should || j.level(k) == ruleset.Shall) {
 			return true
 		}
 	}
 	return false
 }
 
-func (j *judging) level(k change) engine.Level {
+func (j *judging) level(k change) ruleset.Level {
 	q, _ := j.set.Requirement(k.Requirement)
 	return q.Level
 }
@@ -238,8 +239,8 @@ func TestSilenceJudgesAlike(t *testing.T) {
 }
 
 // differing are the outcomes that are not as they were, "" where there is none.
-func differing(before, after map[change]engine.Outcome) map[change]engine.Outcome {
-	d := map[change]engine.Outcome{}
+func differing(before, after map[change]judge.Outcome) map[change]judge.Outcome {
+	d := map[change]judge.Outcome{}
 	for k, o := range after {
 		if before[k] != o {
 			d[k] = o

@@ -11,7 +11,8 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 	"github.com/open-policy-agent/opa/v1/format"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
+	"sunclause/engine/trial"
 	"sunclause/policies"
 )
 
@@ -22,19 +23,19 @@ const leastScore = 95
 // TestTrials runs the tests that each embedded set carries, and makes sure that
 // they would notice if a requirement or a figure of the set were another.
 func TestTrials(t *testing.T) {
-	for _, name := range engine.Embedded(policies.FS) {
+	for _, name := range ruleset.Embedded(policies.FS) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			set := load(t, name)
 			trials := trialsOf(t, set)
-			failures, err := set.RunTrials(context.Background(), trials)
+			failures, err := trial.Run(context.Background(), set, trials)
 			if err != nil {
 				t.Fatal(err)
 			}
 			for _, f := range failures {
 				t.Error(f)
 			}
-			for _, lacking := range set.Uncovered(trials) {
+			for _, lacking := range trial.Uncovered(set, trials) {
 				t.Error(lacking)
 			}
 			mutate(t, set, trials)
@@ -42,21 +43,21 @@ func TestTrials(t *testing.T) {
 	}
 }
 
-func trialsOf(t *testing.T, set *engine.RuleSet) []engine.Trial {
+func trialsOf(t *testing.T, set *ruleset.RuleSet) []trial.Case {
 	t.Helper()
 	folder, err := fs.Sub(policies.FS, set.Name)
 	if err != nil {
 		t.Fatal(err)
 	}
-	trials, err := set.ReadTrials(folder, set.Name)
+	trials, err := trial.Read(set, folder, set.Name)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return trials
 }
 
-func mutate(t *testing.T, set *engine.RuleSet, trials []engine.Trial) {
-	all, err := set.Mutate(context.Background(), trials)
+func mutate(t *testing.T, set *ruleset.RuleSet, trials []trial.Case) {
+	all, err := trial.Mutate(context.Background(), set, trials)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -65,7 +66,7 @@ func mutate(t *testing.T, set *engine.RuleSet, trials []engine.Trial) {
 			t.Logf("%s:%d: %s: no test noticed: %s", m.File, m.Line, m.Requirement, m.What)
 		}
 	}
-	score := engine.Score(all)
+	score := trial.Score(all)
 	t.Logf("%d requirements, %d tests, %.1f %% of %d mutations noticed", len(set.Own()), len(trials), score, len(all))
 	if score < leastScore {
 		t.Errorf("%.1f %% of the mutations were noticed; it must be %d %%", score, leastScore)
@@ -75,8 +76,8 @@ func mutate(t *testing.T, set *engine.RuleSet, trials []engine.Trial) {
 // TestTrialsFolders loads each set from its folder, where it is held against
 // the schemas; as an embedded set it is not.
 func TestTrialsFolders(t *testing.T) {
-	for _, name := range engine.Embedded(policies.FS) {
-		set, err := engine.Load(context.Background(), policies.FS, "./"+name)
+	for _, name := range ruleset.Embedded(policies.FS) {
+		set, err := ruleset.Load(context.Background(), policies.FS, "./"+name)
 		if err != nil {
 			t.Error(err)
 			continue
@@ -90,7 +91,7 @@ func TestTrialsFolders(t *testing.T) {
 // TestTrialsWords makes sure that every requirement tells what is wrong, how to
 // put it right and where it comes from.
 func TestTrialsWords(t *testing.T) {
-	for _, name := range engine.Embedded(policies.FS) {
+	for _, name := range ruleset.Embedded(policies.FS) {
 		for _, q := range load(t, name).Own() {
 			if n := utf8.RuneCountInString(q.Title); n == 0 || n > 80 {
 				t.Errorf("%s: the title has %d characters; 1 to 80 fit on a line", q.ID, n)

@@ -10,7 +10,8 @@ import (
 	"path/filepath"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/facts"
 	"sunclause/policies"
 	"sunclause/schema"
@@ -56,7 +57,7 @@ func BenchmarkColdStart(b *testing.B) {
 // forOPA writes what opa needs for the same question.
 func forOPA(b *testing.B, dir, job string) string {
 	b.Helper()
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
 	if err != nil {
 		b.Fatal(err)
 	}
@@ -83,7 +84,7 @@ func TestOPAAgrees(t *testing.T) {
 		t.Skip("there is no opa command here")
 	}
 	const job = "../../testdata/gb-island-cottage-faulty/installation.json"
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -95,7 +96,7 @@ func TestOPAAgrees(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	r, err := judge.Check(context.Background(), set, doc, judge.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -118,7 +119,7 @@ func TestOPAAgrees(t *testing.T) {
 	}
 	broken := brokenByOPA(t, set, answer.Result[0].Bindings)
 	for _, j := range r.Judgments {
-		if j.Outcome == engine.NotMet && !broken[j.Requirement.ID+" "+j.Subject.ID] {
+		if j.Outcome == judge.NotMet && !broken[j.Requirement.ID+" "+j.Subject.ID] {
 			t.Errorf("opa does not find %s of %s broken", j.Requirement.ID, j.Subject.ID)
 		}
 	}
@@ -126,7 +127,7 @@ func TestOPAAgrees(t *testing.T) {
 
 // brokenByOPA reads what opa found broken: comparisons by number and part, and
 // findings of Rego rules.
-func brokenByOPA(t *testing.T, set *engine.RuleSet, bindings map[string]json.RawMessage) map[string]bool {
+func brokenByOPA(t *testing.T, set *ruleset.RuleSet, bindings map[string]json.RawMessage) map[string]bool {
 	t.Helper()
 	broken := map[string]bool{}
 	for name, raw := range bindings {

@@ -18,8 +18,9 @@ import (
 	"github.com/spf13/pflag"
 	"golang.org/x/term"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
 )
@@ -52,7 +53,7 @@ const (
 )
 
 func rulesHelp() string {
-	return "rule set: " + strings.Join(engine.Embedded(policies.FS), ", ") + ", a folder or a sealed archive"
+	return "rule set: " + strings.Join(ruleset.Embedded(policies.FS), ", ") + ", a folder or a sealed archive"
 }
 
 func formatNames() []string { return slices.Sorted(maps.Keys(report.Formats)) }
@@ -74,8 +75,8 @@ func (o *checkOptions) checkDays() error {
 }
 
 // engine is the part of the options that decides outcomes.
-func (o *checkOptions) engine() engine.Options {
-	return engine.Options{Strict: o.strict, Date: o.date, Designed: o.designed}
+func (o *checkOptions) engine() judge.Options {
+	return judge.Options{Strict: o.strict, Date: o.date, Designed: o.designed}
 }
 
 func runCheck(ctx context.Context, env *environment, args []string) (int, error) {
@@ -96,7 +97,7 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 		return couldNot, err
 	}
 	// The rule set is loaded beside the reading of the first document.
-	load := sync.OnceValues(func() (*engine.RuleSet, error) { return env.loadNamed(ctx, o.rulesOptions) })
+	load := sync.OnceValues(func() (*ruleset.RuleSet, error) { return env.loadNamed(ctx, o.rulesOptions) })
 	go load()
 	results, err := env.checkAll(ctx, load, names, o)
 	if err != nil {
@@ -117,7 +118,7 @@ type checked struct {
 }
 
 // loading waits for the rule set.
-type loading func() (*engine.RuleSet, error)
+type loading func() (*ruleset.RuleSet, error)
 
 // checkAll checks documents on all processors and keeps their order. What is
 // wrong with any of them is told for all of them, and then nothing is reported.
@@ -217,7 +218,7 @@ func (env *environment) progress(n int) (tick func()) {
 	return func() { _ = bar.Add(1) } // a progress bar that cannot be drawn is no reason to stop
 }
 
-func (env *environment) writeResults(set *engine.RuleSet, results []checked, o checkOptions) (int, error) {
+func (env *environment) writeResults(set *ruleset.RuleSet, results []checked, o checkOptions) (int, error) {
 	status := passes
 	parts := make([][]byte, len(results))
 	for i, r := range results {

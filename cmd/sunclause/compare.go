@@ -6,8 +6,10 @@ import (
 	"errors"
 	"os"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 )
 
 // compareOptions are the options of compare.
@@ -59,7 +61,7 @@ func runCompare(ctx context.Context, env *environment, args []string) (int, erro
 }
 
 // loadEither reads a rule set that may be a sealed one.
-func (env *environment) loadEither(ctx context.Context, rules, key string) (*engine.RuleSet, error) {
+func (env *environment) loadEither(ctx context.Context, rules, key string) (*ruleset.RuleSet, error) {
 	info, err := os.Stat(rules)
 	if err != nil || !info.Mode().IsRegular() {
 		return env.load(ctx, rules)
@@ -80,7 +82,7 @@ func (env *environment) compareDocuments(ctx context.Context, text *bytes.Buffer
 	if err != nil {
 		return false, err
 	}
-	members := engine.CompareMembers(before.Document, after.Document)
+	members := record.CompareMembers(before.Document, after.Document)
 	c := report.Compare(recordOf(before, o.checkOptions), recordOf(after, o.checkOptions), o.all)
 	c.Names = [2]string{before.Document.Name, after.Document.Name}
 	if o.format == "json" {
@@ -91,7 +93,7 @@ func (env *environment) compareDocuments(ctx context.Context, text *bytes.Buffer
 	return len(members) > 0 || c.Otherwise(), err
 }
 
-func (env *environment) judgeNamed(ctx context.Context, set *engine.RuleSet, name string, o checkOptions) (*engine.Result, error) {
+func (env *environment) judgeNamed(ctx context.Context, set *ruleset.RuleSet, name string, o checkOptions) (*judge.Result, error) {
 	doc, err := env.readDocument(name)
 	if err != nil {
 		return nil, err
@@ -99,8 +101,8 @@ func (env *environment) judgeNamed(ctx context.Context, set *engine.RuleSet, nam
 	return env.checkBy(ctx, set, doc, o)
 }
 
-func recordOf(r *engine.Result, o checkOptions) *engine.Record {
-	return engine.RecordOf(r, o.engine(), toolVersion(), report.Cautions)
+func recordOf(r *judge.Result, o checkOptions) *record.Record {
+	return record.Of(r, o.engine(), toolVersion(), report.Cautions)
 }
 
 func (env *environment) compareRules(ctx context.Context, text *bytes.Buffer, args []string, o compareOptions) (differs bool, err error) {
@@ -136,8 +138,8 @@ func (env *environment) compareOne(ctx context.Context, all report.RulesCompared
 	if err != nil {
 		return report.Compared{}, err
 	}
-	var records [2]*engine.Record
-	for i, set := range []*engine.RuleSet{all.Before, all.After} {
+	var records [2]*record.Record
+	for i, set := range []*ruleset.RuleSet{all.Before, all.After} {
 		by := o.checkOptions
 		by.rules = args[i]
 		r, err := env.checkBy(ctx, set, doc, by)

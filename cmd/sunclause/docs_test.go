@@ -11,8 +11,9 @@ import (
 	"strings"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/catalogue"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 	"sunclause/policies"
 )
@@ -25,10 +26,10 @@ func TestFactsPage(t *testing.T) {
 	b.WriteString(generated + "# Facts\n\nWhat is derived from an installation and rules can judge, by subject. The unit stands at the end of the name.\n" +
 		"`sunclause facts --working FILE` shows each with its formula, the numbers put in and the lines they came from.\n" +
 		"For a program there is `--format json`, which [schema/facts.schema.json](../schema/facts.schema.json) describes.\n\n")
-	for _, s := range engine.Catalogue() {
+	for _, s := range catalogue.Subjects() {
 		fmt.Fprintf(&b, "- [%s](#%s): %s, %d facts\n", s.Name, s.Name, lower(s.Words), len(s.Facts))
 	}
-	for _, s := range engine.Catalogue() {
+	for _, s := range catalogue.Subjects() {
 		fmt.Fprintf(&b, "\n## %s\n\n%s.\n\n| fact | kind | what it is |\n|---|---|---|\n", s.Name, upper(s.Words))
 		for _, f := range s.Facts {
 			if f.Words == "" {
@@ -52,8 +53,8 @@ func lower(s string) string {
 
 // TestRulesPages keeps docs/rules-SET.md true to the embedded sets.
 func TestRulesPages(t *testing.T) {
-	for _, name := range engine.Embedded(policies.FS) {
-		set, err := engine.Load(context.Background(), policies.FS, name)
+	for _, name := range ruleset.Embedded(policies.FS) {
+		set, err := ruleset.Load(context.Background(), policies.FS, name)
 		if err != nil {
 			t.Fatal(err)
 		}
@@ -61,12 +62,12 @@ func TestRulesPages(t *testing.T) {
 	}
 }
 
-func rulesPage(set *engine.RuleSet) string {
+func rulesPage(set *ruleset.RuleSet) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s# Rule set %s\n\n%s. Version %s.\n\n", generated, set.Name, set.Title, set.Version)
 	b.WriteString("Clauses are marked with how they are known; look each up in your own copy of the standard.\n\n")
 	own := set.Own()
-	slices.SortStableFunc(own, func(a, b *engine.Requirement) int { return strings.Compare(a.Room, b.Room) })
+	slices.SortStableFunc(own, func(a, b *ruleset.Requirement) int { return strings.Compare(a.Room, b.Room) })
 	for i, q := range own {
 		if i == 0 || q.Room != own[i-1].Room {
 			fmt.Fprintf(&b, "## %s\n\n", q.Room)

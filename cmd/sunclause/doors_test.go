@@ -25,22 +25,31 @@ var doors = map[string][]string{
 	"facts/facttest":        {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
 	"facts/*":               {"schema", "facts/working", "facts/book", "facts/circuit", "facts/pvstring", "facts/cable"},
 	"facts":                 {"schema", "facts/*"},
-	"engine":                {"schema", "facts", "facts/working", "facts/book"},
-	"engine/report/drawing": {"schema", "facts", "facts/working", "facts/circuit", "engine"},
-	"engine/report":         {"schema", "facts", "facts/working", "engine", "engine/report/drawing"},
-	"engine/report/sheets":  {"schema", "facts/working", "facts/commissioning", "engine", "engine/report", "engine/report/drawing"},
-	"cmd/sunclause":         {"schema", "facts", "engine", "engine/report", "engine/report/sheets", "policies"},
+	"engine/catalogue":      {"schema", "facts", "facts/working"},
+	"engine/rego":           {"facts", "engine/catalogue"},
+	"engine/ruleset":        {"schema", "facts", "facts/working", "facts/book", "engine/catalogue", "engine/rego"},
+	"engine/judge":          {"schema", "facts", "facts/working", "engine/catalogue", "engine/rego", "engine/ruleset"},
+	"engine/trial":          {"schema", "facts", "facts/book", "engine/catalogue", "engine/ruleset", "engine/judge"},
+	"engine/record":         {"schema", "engine/ruleset", "engine/judge"},
+	"engine/report/drawing": {"schema", "facts", "facts/working", "facts/circuit", "engine/judge"},
+	"engine/report":         {"schema", "facts", "facts/working", "engine/catalogue", "engine/ruleset", "engine/judge", "engine/record", "engine/report/drawing"},
+	"engine/report/sheets":  {"schema", "facts/working", "facts/commissioning", "engine/judge", "engine/report", "engine/report/drawing"},
+	"cmd/sunclause":         {"schema", "facts", "engine/catalogue", "engine/ruleset", "engine/judge", "engine/trial", "engine/record", "engine/report", "engine/report/sheets", "policies"},
 }
 
 // kept are libraries that only one of our packages may import.
 var kept = map[string]string{
-	"github.com/open-policy-agent/opa":      "engine",
-	"github.com/santhosh-tekuri/jsonschema": "schema",
-	"github.com/go-json-experiment/json":    "schema",
-	"go.yaml.in/yaml":                       "schema",
-	"github.com/spf13/pflag":                "cmd/sunclause",
-	"github.com/schollz/progressbar":        "cmd/sunclause",
-	"golang.org/x/term":                     "cmd/sunclause",
+	"github.com/open-policy-agent/opa/v1/ast":     "engine/rego",
+	"github.com/open-policy-agent/opa/v1/rego":    "engine/rego",
+	"github.com/open-policy-agent/opa/v1/storage": "engine/rego",
+	"github.com/open-policy-agent/opa/v1/types":   "engine/rego",
+	"github.com/open-policy-agent/opa/v1/bundle":  "engine/ruleset", // the seal
+	"github.com/santhosh-tekuri/jsonschema":       "schema",
+	"github.com/go-json-experiment/json":          "schema",
+	"go.yaml.in/yaml":                             "schema",
+	"github.com/spf13/pflag":                      "cmd/sunclause",
+	"github.com/schollz/progressbar":              "cmd/sunclause",
+	"golang.org/x/term":                           "cmd/sunclause",
 }
 
 func TestDoors(t *testing.T) {

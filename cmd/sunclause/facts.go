@@ -8,7 +8,7 @@ import (
 	"maps"
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/catalogue"
 	"sunclause/engine/report"
 	"sunclause/facts"
 	"sunclause/schema"
@@ -34,7 +34,6 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	if err != nil {
 		return couldNot, err
 	}
-	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
 	derived := facts.Derive(&doc.Installation, set.Book)
 	only, err := partsNamed(derived, f.Args()[1:])
 	if err != nil {
@@ -56,8 +55,8 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 // is all.
 func partsNamed(f *facts.Facts, ids []string) ([]string, error) {
 	known := map[string]bool{}
-	for _, subject := range engine.Catalogue() {
-		parts, _ := engine.PartsOf(f, subject.Name)
+	for _, subject := range catalogue.Subjects() {
+		parts, _ := subject.Parts(f)
 		for _, p := range parts {
 			known[p.ID] = true
 		}

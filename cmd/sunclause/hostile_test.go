@@ -4,7 +4,6 @@ package main
 
 import (
 	"bytes"
-	"context"
 	"fmt"
 	"os"
 	"os/exec"
@@ -18,7 +17,7 @@ import (
 
 // What a hostile rule set may cost the whole command.
 const (
-	hostileTime = 2 * time.Second
+	hostileTime = 2 * time.Second // of the processor, whatever else the machine does
 	hostileKiB  = 512 << 10
 )
 
@@ -26,7 +25,7 @@ const (
 const cottage = "../../testdata/gb-island-cottage/installation.json"
 
 // TestHostile lets rule sets judge that were written to do harm. Each is
-// refused in a plain line and in bounded time and memory.
+// refused in a plain line and in bounded processor time and memory.
 func TestHostile(t *testing.T) {
 	if testing.Short() {
 		t.Skip("a process for each hostile set takes its time")
@@ -71,7 +70,7 @@ func TestHouseWithinLimits(t *testing.T) {
 type ran struct {
 	status         int
 	stdout, stderr string
-	took           time.Duration
+	took           time.Duration // of the processor
 	peakKiB        int64
 }
 
@@ -118,12 +117,9 @@ func firstLine(text string) string {
 // checkBy runs the command in a process of its own, which may have to end it.
 func checkBy(t *testing.T, rules string) ran {
 	t.Helper()
-	ctx, cancel := context.WithTimeout(context.Background(), 5*hostileTime*slack)
-	defer cancel()
 	var stdout, stderr bytes.Buffer
-	c := exec.CommandContext(ctx, "sunclause", "check", "--rules", rules, cottage)
+	c := exec.CommandContext(t.Context(), "sunclause", "check", "--rules", rules, cottage)
 	c.Stdout, c.Stderr = &stdout, &stderr
-	start := time.Now()
 	if err := c.Run(); c.ProcessState == nil {
 		t.Fatal(err)
 	}
@@ -132,8 +128,7 @@ func checkBy(t *testing.T, rules string) ran {
 	if runtime.GOOS == "darwin" {
 		peak >>= 10 // in bytes there
 	}
-	// On a machine that does other things besides, the clock counts those too.
-	took := min(time.Since(start), c.ProcessState.UserTime()+c.ProcessState.SystemTime())
+	took := c.ProcessState.UserTime() + c.ProcessState.SystemTime()
 	return ran{c.ProcessState.ExitCode(), stdout.String(), stderr.String(), took, peak}
 }
 

@@ -7,7 +7,7 @@ import (
 
 	"github.com/spf13/pflag"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
 )
@@ -27,14 +27,13 @@ func (o *rulesOptions) declare(f *pflag.FlagSet, rules, help string) {
 	f.StringVar(&o.key, "key", "", keyHelp)
 }
 
-// load reads a rule set, within limits unless it is embedded.
-func (env *environment) load(ctx context.Context, rules string, options ...engine.LoadOption) (*engine.RuleSet, error) {
-	defer env.watch(rules, engine.LoadLimits())()
-	return engine.Load(ctx, policies.FS, rules, options...)
+// load reads a rule set.
+func (env *environment) load(ctx context.Context, rules string, options ...ruleset.LoadOption) (*ruleset.RuleSet, error) {
+	return ruleset.Load(ctx, policies.FS, rules, options...)
 }
 
 // loadNamed reads the rule set that the options name.
-func (env *environment) loadNamed(ctx context.Context, o rulesOptions) (*engine.RuleSet, error) {
+func (env *environment) loadNamed(ctx context.Context, o rulesOptions) (*ruleset.RuleSet, error) {
 	sealed, err := sealedWith(o.key)
 	if err != nil {
 		return nil, err
@@ -43,7 +42,7 @@ func (env *environment) loadNamed(ctx context.Context, o rulesOptions) (*engine.
 }
 
 // loadWithDocument reads the rule set that the options name and one installation.
-func (env *environment) loadWithDocument(ctx context.Context, o rulesOptions, name string) (*engine.RuleSet, *schema.Document, error) {
+func (env *environment) loadWithDocument(ctx context.Context, o rulesOptions, name string) (*ruleset.RuleSet, *schema.Document, error) {
 	set, err := env.loadNamed(ctx, o)
 	if err != nil {
 		return nil, nil, err
@@ -57,7 +56,7 @@ func (env *environment) loadWithDocument(ctx context.Context, o rulesOptions, na
 
 // sealedWith is the option to verify a rule set with a public key; none when
 // no key is named.
-func sealedWith(key string) ([]engine.LoadOption, error) {
+func sealedWith(key string) ([]ruleset.LoadOption, error) {
 	if key == "" {
 		return nil, nil
 	}
@@ -65,7 +64,7 @@ func sealedWith(key string) ([]engine.LoadOption, error) {
 	if err != nil {
 		return nil, err
 	}
-	return []engine.LoadOption{engine.WithKey(text)}, nil
+	return []ruleset.LoadOption{ruleset.WithKey(text)}, nil
 }
 
 func readKey(name string) ([]byte, error) {

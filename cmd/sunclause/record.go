@@ -8,8 +8,10 @@ import (
 	"os"
 	"time"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/schema"
 )
 
@@ -90,7 +92,7 @@ func (env *environment) deliverSigned(text []byte, o recordOptions) error {
 	if err != nil {
 		return err
 	}
-	signature, err := engine.SignRecord(text, key)
+	signature, err := record.Sign(text, key)
 	if err != nil {
 		return err
 	}
@@ -108,7 +110,7 @@ func (env *environment) deliverSigned(text []byte, o recordOptions) error {
 const signatureEnd = ".sig"
 
 // checkNamed judges one document that is named on the command line.
-func (env *environment) checkNamed(ctx context.Context, name string, o checkOptions) (*engine.Result, error) {
+func (env *environment) checkNamed(ctx context.Context, name string, o checkOptions) (*judge.Result, error) {
 	set, doc, err := env.loadWithDocument(ctx, o.rulesOptions, name)
 	if err != nil {
 		return nil, err
@@ -117,9 +119,8 @@ func (env *environment) checkNamed(ctx context.Context, name string, o checkOpti
 }
 
 // checkBy judges one document, within limits unless the rule set is embedded.
-func (env *environment) checkBy(ctx context.Context, set *engine.RuleSet, doc *schema.Document, o checkOptions) (*engine.Result, error) {
-	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
-	r, err := engine.Check(ctx, set, doc, o.engine())
+func (env *environment) checkBy(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, o checkOptions) (*judge.Result, error) {
+	r, err := judge.Check(ctx, set, doc, o.engine())
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", doc.Name, err)
 	}

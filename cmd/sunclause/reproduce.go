@@ -8,8 +8,9 @@ import (
 	"os"
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/record"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 )
 
@@ -41,7 +42,7 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 		return couldNot, err
 	}
 	if o.rules == "" {
-		if o.rules = before.RuleSet.Name; !slices.Contains(engine.Embedded(policies.FS), o.rules) {
+		if o.rules = before.RuleSet.Name; !slices.Contains(ruleset.Embedded(policies.FS), o.rules) {
 			return couldNot, fmt.Errorf("the record was made by rule set %q, which is not an embedded one; name it with --rules", o.rules)
 		}
 	}
@@ -50,7 +51,7 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 	if err != nil {
 		return couldNot, err
 	}
-	came := engine.Reproduce(before, recordOf(r, o.checkOptions))
+	came := record.Reproduce(before, recordOf(r, o.checkOptions))
 	var text bytes.Buffer
 	if o.format == "json" {
 		err = report.ReproductionJSON(&text, came, signature)
@@ -68,7 +69,7 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 
 // readRecord reads a record, after its signature where one is to be verified:
 // nothing of a record that does not fit its signature is looked at.
-func (env *environment) readRecord(name string, o reproduceOptions) (rec *engine.Record, signature string, err error) {
+func (env *environment) readRecord(name string, o reproduceOptions) (rec *record.Record, signature string, err error) {
 	raw, shown, err := env.readText(name)
 	if err != nil {
 		return nil, "", err
@@ -82,7 +83,7 @@ func (env *environment) readRecord(name string, o reproduceOptions) (rec *engine
 	} else if o.signature != "" {
 		return nil, "", errors.New("a signature is verified with a key; name it with --signed-by")
 	}
-	if rec, err = engine.ReadRecord(shown, raw); err != nil {
+	if rec, err = record.Read(shown, raw); err != nil {
 		return nil, "", err
 	}
 	return rec, signature, nil
@@ -100,5 +101,5 @@ func verifyRecord(raw []byte, name string, o reproduceOptions) error {
 	if err != nil {
 		return fmt.Errorf("signature %s: %w", o.signature, plainError(err))
 	}
-	return engine.VerifyRecord(raw, signature, key)
+	return record.Verify(raw, signature, key)
 }

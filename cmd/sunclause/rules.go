@@ -6,8 +6,8 @@ import (
 	"fmt"
 	"slices"
 
-	"sunclause/engine"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/schema"
 )
 
@@ -48,11 +48,11 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 }
 
 // requirementsNamed picks requirements by id, or all of them.
-func requirementsNamed(set *engine.RuleSet, ids []string) ([]*engine.Requirement, error) {
+func requirementsNamed(set *ruleset.RuleSet, ids []string) ([]*ruleset.Requirement, error) {
 	if len(ids) == 0 {
 		return set.Requirements, nil
 	}
-	var wanted []*engine.Requirement
+	var wanted []*ruleset.Requirement
 	for _, id := range ids {
 		q, ok := set.Requirement(id)
 		if !ok {
@@ -64,8 +64,8 @@ func requirementsNamed(set *engine.RuleSet, ids []string) ([]*engine.Requirement
 }
 
 // ofRoom keeps the requirements of one room; all when none is named.
-func ofRoom(all []*engine.Requirement, room string) []*engine.Requirement {
-	var kept []*engine.Requirement
+func ofRoom(all []*ruleset.Requirement, room string) []*ruleset.Requirement {
+	var kept []*ruleset.Requirement
 	for _, q := range all {
 		if room == "" || q.Room == room {
 			kept = append(kept, q)
@@ -75,7 +75,7 @@ func ofRoom(all []*engine.Requirement, room string) []*engine.Requirement {
 }
 
 // noRequirement refuses an id, with the one that may have been meant.
-func noRequirement(set *engine.RuleSet, id string) error {
+func noRequirement(set *ruleset.RuleSet, id string) error {
 	var ids []string
 	for _, q := range set.Requirements {
 		ids = append(ids, q.ID)
@@ -87,7 +87,7 @@ func noRequirement(set *engine.RuleSet, id string) error {
 }
 
 // roomsOf lists the rooms that a rule set has requirements in.
-func roomsOf(set *engine.RuleSet) []string {
+func roomsOf(set *ruleset.RuleSet) []string {
 	var rooms []string
 	for _, q := range set.Requirements {
 		rooms = append(rooms, q.Room)

@@ -9,7 +9,7 @@ import (
 	"path/filepath"
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 )
 
@@ -26,7 +26,7 @@ func runRulesetNew(_ context.Context, env *environment, args []string) (int, err
 	if _, err := os.Stat(dir); err == nil {
 		return couldNot, fmt.Errorf("%s is there already; a new rule set needs a folder of its own", dir)
 	}
-	files, err := engine.Scaffold(policies.FS, filepath.Base(filepath.Clean(dir)), *extends)
+	files, err := ruleset.Scaffold(policies.FS, filepath.Base(filepath.Clean(dir)), *extends)
 	if err != nil {
 		return couldNot, err
 	}

@@ -8,7 +8,7 @@ import (
 	"os"
 	"path/filepath"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
 )
 
 func runRulesetSeal(ctx context.Context, env *environment, args []string) (int, error) {
@@ -35,7 +35,7 @@ func runRulesetSeal(ctx context.Context, env *environment, args []string) (int, 
 		return couldNot, err
 	}
 	var archive bytes.Buffer
-	if err := engine.Seal(&archive, os.DirFS(dir), filepath.ToSlash(dir), private); err != nil {
+	if err := ruleset.Seal(&archive, os.DirFS(dir), filepath.ToSlash(dir), private); err != nil {
 		return couldNot, err
 	}
 	if err := writeWhole(*output, archive.Bytes()); err != nil {

@@ -8,7 +8,8 @@ import (
 	"io/fs"
 	"os"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
+	"sunclause/engine/trial"
 	"sunclause/policies"
 )
 
@@ -31,15 +32,15 @@ func runRulesetTest(ctx context.Context, env *environment, args []string) (int, 
 	if err != nil {
 		return couldNot, err
 	}
-	trials, err := set.ReadTrials(fsys, ref)
+	trials, err := trial.Read(set, fsys, ref)
 	if err != nil {
 		return couldNot, err
 	}
-	failures, err := set.RunTrials(ctx, trials)
+	failures, err := trial.Run(ctx, set, trials)
 	if err != nil {
 		return couldNot, err
 	}
-	mutations, err := set.Mutate(ctx, trials)
+	mutations, err := trial.Mutate(ctx, set, trials)
 	if err != nil {
 		return couldNot, err
 	}
@@ -54,13 +55,13 @@ func folderOf(ref string) (fs.FS, error) {
 	return fs.Sub(policies.FS, ref)
 }
 
-func sayTrials(w io.Writer, set *engine.RuleSet, trials []engine.Trial, failures []engine.Failure, mutations []engine.Mutation, least float64, all bool) int {
+func sayTrials(w io.Writer, set *ruleset.RuleSet, trials []trial.Case, failures []trial.Failure, mutations []trial.Mutation, least float64, all bool) int {
 	status := passes
 	for _, f := range failures {
 		fmt.Fprintln(w, f.Error())
 		status = doesNotPass
 	}
-	uncovered := set.Uncovered(trials)
+	uncovered := trial.Uncovered(set, trials)
 	for _, u := range uncovered {
 		fmt.Fprintln(w, u)
 		status = doesNotPass
@@ -72,7 +73,7 @@ func sayTrials(w io.Writer, set *engine.RuleSet, trials []engine.Trial, failures
 			fmt.Fprintf(w, "%s: noticed: %s\n", m.Requirement, m.What)
 		}
 	}
-	score := engine.Score(mutations)
+	score := trial.Score(mutations)
 	if score < least {
 		status = doesNotPass
 	}
@@ -84,7 +85,7 @@ func sayTrials(w io.Writer, set *engine.RuleSet, trials []engine.Trial, failures
 
 // placeOf is where a mutation was made, for the start of a line; a parameter is
 // found by its name.
-func placeOf(m engine.Mutation) string {
+func placeOf(m trial.Mutation) string {
 	if m.File == "" {
 		return ""
 	}

@@ -9,7 +9,7 @@ import (
 	"os"
 	"path/filepath"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report/sheets"
 )
 
@@ -31,8 +31,7 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 	if err != nil {
 		return couldNot, err
 	}
-	defer env.watch(o.rules, engine.CheckLimits(len(doc.Source.Raw)))()
-	r, err := engine.Check(ctx, set, doc, engine.Options{})
+	r, err := judge.Check(ctx, set, doc, judge.Options{})
 	if err != nil {
 		return couldNot, fmt.Errorf("%s: %w", f.Arg(0), err)
 	}
@@ -45,7 +44,7 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 
 // writeSheets writes the whole folder or nothing: into a folder beside it, which
 // then takes its name.
-func writeSheets(out string, r *engine.Result) error {
+func writeSheets(out string, r *judge.Result) error {
 	parent := filepath.Dir(out)
 	temporary, err := os.MkdirTemp(parent, "."+filepath.Base(out)+".*")
 	if err != nil {
@@ -71,7 +70,7 @@ func writeSheets(out string, r *engine.Result) error {
 }
 
 // papersOf are the files of the folder, each with what writes it.
-func papersOf(r *engine.Result) map[string]func(io.Writer) error {
+func papersOf(r *judge.Result) map[string]func(io.Writer) error {
 	all := sheets.Of(r)
 	papers := map[string]func(io.Writer) error{
 		"papers.html":       func(w io.Writer) error { return sheets.Page(w, r, all) },

@@ -2,6 +2,6 @@
 
 package main
 
-// slack is how many times longer the limits on a process are held to: the
-// watch ends it in time, but another program may have the processors just then.
+// slack is how many times over the limits on a process are held to: a processor
+// that is shared with other programs does less in the same time.
 const slack = 2

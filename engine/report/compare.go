@@ -6,23 +6,23 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/record"
 )
 
 // Compared is how one document comes out on two sides: two states of it, or two
 // rule sets.
 type Compared struct {
 	Names         [2]string // of the documents, as they were named
-	Before, After *engine.Record
-	Outcomes      []engine.OutcomeChange
+	Before, After *record.Record
+	Outcomes      []record.OutcomeChange
 }
 
 // Compare holds two records of a document against each other. Without all it
 // keeps what matters; values that only moved, and what only one side judges and
 // finds in order, are left out.
-func Compare(before, after *engine.Record, all bool) Compared {
-	c := Compared{Before: before, After: after, Outcomes: []engine.OutcomeChange{}}
-	for _, o := range engine.CompareOutcomes(before, after) {
+func Compare(before, after *record.Record, all bool) Compared {
+	c := Compared{Before: before, After: after, Outcomes: []record.OutcomeChange{}}
+	for _, o := range record.CompareOutcomes(before, after) {
 		onlyMoved := slices.Equal(o.Differs, []string{"at"})
 		if o.Matters() || all && !onlyMoved {
 			c.Outcomes = append(c.Outcomes, o)
@@ -33,7 +33,7 @@ func Compare(before, after *engine.Record, all bool) Compared {
 
 // Otherwise tells whether a document comes out otherwise on the two sides.
 func (c Compared) Otherwise() bool {
-	return c.Before.Passes != c.After.Passes || slices.ContainsFunc(c.Outcomes, engine.OutcomeChange.Matters)
+	return c.Before.Passes != c.After.Passes || slices.ContainsFunc(c.Outcomes, record.OutcomeChange.Matters)
 }
 
 // comparisonVersion is raised when any member of a comparison changes.
@@ -41,29 +41,29 @@ const comparisonVersion = 1
 
 // side is one of two sides as a program reads it.
 type side struct {
-	Path     string                `json:"path"`
-	Document engine.RecordDocument `json:"document"`
-	RuleSet  engine.RecordRuleSet  `json:"rule_set"`
-	Passes   bool                  `json:"passes"`
+	Path     string          `json:"path"`
+	Document record.Document `json:"document"`
+	RuleSet  record.RuleSet  `json:"rule_set"`
+	Passes   bool            `json:"passes"`
 }
 
-func sideOf(name string, r *engine.Record) side { return side{name, r.Document, r.RuleSet, r.Passes} }
+func sideOf(name string, r *record.Record) side { return side{name, r.Document, r.RuleSet, r.Passes} }
 
 // DocumentsJSON writes what differs between two documents as one JSON object on
 // one line, as schema/compare-documents.schema.json describes it.
-func DocumentsJSON(w io.Writer, c Compared, members []engine.MemberChange) error {
+func DocumentsJSON(w io.Writer, c Compared, members []record.MemberChange) error {
 	return encode(w, struct {
 		ComparisonVersion int                    `json:"comparison_version"`
 		Before            side                   `json:"before"`
 		After             side                   `json:"after"`
-		Members           []engine.MemberChange  `json:"members"`
-		Outcomes          []engine.OutcomeChange `json:"outcomes"`
+		Members           []record.MemberChange  `json:"members"`
+		Outcomes          []record.OutcomeChange `json:"outcomes"`
 		Cautions          []string               `json:"cautions"`
 	}{comparisonVersion, sideOf(c.Names[0], c.Before), sideOf(c.Names[1], c.After), members, c.Outcomes, Cautions}, "")
 }
 
 // DocumentsText writes what differs between two documents for people.
-func DocumentsText(w io.Writer, c Compared, members []engine.MemberChange, o Options) error {
+func DocumentsText(w io.Writer, c Compared, members []record.MemberChange, o Options) error {
 	p := newPage(w, o)
 	p.line(0, bold, "before: "+documentOf(c.Names[0], c.Before))
 	p.line(0, bold, "after: "+documentOf(c.Names[1], c.After))
@@ -83,7 +83,7 @@ func DocumentsText(w io.Writer, c Compared, members []engine.MemberChange, o Opt
 	return p.err
 }
 
-func documentOf(name string, r *engine.Record) string {
+func documentOf(name string, r *record.Record) string {
 	verdict := "does not pass"
 	if r.Passes {
 		verdict = "passes"
@@ -99,16 +99,16 @@ func number(n int, one, many string) string {
 	return fmt.Sprintf("%d %s", n, many)
 }
 
-func (p *page) member(m engine.MemberChange) {
+func (p *page) member(m record.MemberChange) {
 	name := m.Change + ": " + m.Name
 	if m.Words != "" {
 		name += " (" + m.Words + ")"
 	}
 	p.line(2, plain, name)
-	if m.Change != engine.Added {
+	if m.Change != record.Added {
 		p.line(4, plain, fmt.Sprintf("before, line %d: %s", m.BeforeLine, shortJSON(m.Before)))
 	}
-	if m.Change != engine.Removed {
+	if m.Change != record.Removed {
 		p.line(4, plain, fmt.Sprintf("after, line %d: %s", m.AfterLine, shortJSON(m.After)))
 	}
 }

@@ -6,17 +6,18 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/record"
+	"sunclause/engine/ruleset"
 )
 
 // RulesCompared are two rule sets, and how documents come out by each.
 type RulesCompared struct {
-	Before, After *engine.RuleSet
+	Before, After *ruleset.RuleSet
 	Documents     []Compared
 }
 
 // OnlyIn lists the requirements of a set that another has not got.
-func OnlyIn(a, b *engine.RuleSet) []string {
+func OnlyIn(a, b *ruleset.RuleSet) []string {
 	only := []string{}
 	for _, q := range a.Requirements {
 		if _, ok := b.Requirement(q.ID); !ok {
@@ -39,10 +40,10 @@ func (c RulesCompared) Otherwise() int {
 
 type jsonCompared struct {
 	Path         string                 `json:"path"`
-	Document     engine.RecordDocument  `json:"document"`
+	Document     record.Document        `json:"document"`
 	PassesBefore bool                   `json:"passes_before"`
 	PassesAfter  bool                   `json:"passes_after"`
-	Outcomes     []engine.OutcomeChange `json:"outcomes"`
+	Outcomes     []record.OutcomeChange `json:"outcomes"`
 }
 
 // RulesComparedJSON writes what differs between two rule sets as one JSON object
@@ -110,7 +111,7 @@ func sayVerdicts(d Compared, before, after string) string {
 }
 
 // sideNames are short names of two sets that tell them apart.
-func sideNames(a, b *engine.RuleSet) (before, after string) {
+func sideNames(a, b *ruleset.RuleSet) (before, after string) {
 	switch {
 	case a.Name != b.Name:
 		return a.Name, b.Name

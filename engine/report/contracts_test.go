@@ -5,7 +5,8 @@ import (
 	"strings"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/report"
 	"sunclause/schema"
 )
@@ -36,8 +37,8 @@ func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer
 	}
 }
 
-func recordOf(r *engine.Result) *engine.Record {
-	return engine.RecordOf(r, engine.Options{}, "0.0.0", report.Cautions)
+func recordOf(r *judge.Result) *record.Record {
+	return record.Of(r, judge.Options{}, "0.0.0", report.Cautions)
 }
 
 func TestFactsKeepTheirContract(t *testing.T) {
@@ -68,7 +69,7 @@ func TestComparisonOfRuleSetsKeepsItsContract(t *testing.T) {
 	c := report.RulesCompared{Before: loaded(t, "gb"), After: loaded(t, "house-example")}
 	for _, name := range examples {
 		raw := read(t, "../../testdata/"+name+"/installation.json")
-		before, after := judgedBy(t, "gb", name, raw, engine.Options{}), judgedBy(t, "house-example", name, raw, engine.Options{})
+		before, after := judgedBy(t, "gb", name, raw, judge.Options{}), judgedBy(t, "house-example", name, raw, judge.Options{})
 		one := report.Compare(recordOf(before), recordOf(after), true)
 		one.Names = [2]string{name, name}
 		c.Documents = append(c.Documents, one)
@@ -83,7 +84,7 @@ func TestComparisonOfDocumentsKeepsItsContract(t *testing.T) {
 	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery"} {
 		other := result(t, name)
 		c := report.Compare(recordOf(sound), recordOf(other), true)
-		members := engine.CompareMembers(sound.Document, other.Document)
+		members := record.CompareMembers(sound.Document, other.Document)
 		keepsContract(t, name, schema.CompareDocsSchema, func(w *bytes.Buffer) error {
 			return report.DocumentsJSON(w, c, members)
 		})
@@ -96,7 +97,7 @@ func TestReproductionKeepsItsContract(t *testing.T) {
 		after := recordOf(result(t, name))
 		after.Tool.Version = "0.0.1"
 		keepsContract(t, name, schema.ReproduceSchema, func(w *bytes.Buffer) error {
-			return report.ReproductionJSON(w, engine.Reproduce(before, after), "not looked at")
+			return report.ReproductionJSON(w, record.Reproduce(before, after), "not looked at")
 		})
 	}
 }

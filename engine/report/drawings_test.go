@@ -11,7 +11,7 @@ import (
 
 	"pgregory.net/rapid"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/schema"
 )
@@ -19,9 +19,9 @@ import (
 const cottage = "../../testdata/gb-island-cottage/"
 
 // byBritishSet checks a document by the embedded set for Great Britain.
-func byBritishSet(t testing.TB, raw []byte) *engine.Result {
+func byBritishSet(t testing.TB, raw []byte) *judge.Result {
 	t.Helper()
-	return judgedBy(t, "gb", "installation.json", raw, engine.Options{})
+	return judgedBy(t, "gb", "installation.json", raw, judge.Options{})
 }
 
 // TestDrawings holds each drawing of the cottage, as a file that opens by itself.

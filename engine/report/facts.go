@@ -6,7 +6,9 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/catalogue"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/facts"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -18,8 +20,8 @@ import (
 // all.
 func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bool, only []string, o Options) error {
 	p := newPage(w, o)
-	for _, subject := range engine.Catalogue() {
-		parts, stated := engine.PartsOf(f, subject.Name)
+	for _, subject := range catalogue.Subjects() {
+		parts, stated := subject.Parts(f)
 		if !stated && only == nil {
 			p.line(0, bold, subject.Name+": not stated")
 			p.blank()
@@ -30,8 +32,8 @@ func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bo
 			}
 			line := doc.Position(part.At).Line
 			p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.Name), line))
-			for _, fact := range part.Facts {
-				p.fact(doc, fact, withWorking)
+			for _, fact := range subject.Facts {
+				p.fact(doc, part, fact, withWorking)
 			}
 			p.blank()
 		}
@@ -39,20 +41,21 @@ func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bo
 	return p.err
 }
 
-func (p *page) fact(doc *schema.Document, f engine.Fact, withWorking bool) {
-	if f.Value == nil {
-		p.line(2, doubt, f.Name+" not known: "+strings.Join(spoken(f.Missing), ", "))
+func (p *page) fact(doc *schema.Document, part catalogue.Part, f *catalogue.Fact, withWorking bool) {
+	v := part.Value(f)
+	if !v.Known {
+		p.line(2, doubt, f.Name+" not known: "+strings.Join(spoken(v.Missing), ", "))
 		return
 	}
-	text := engine.WriteValue(f.Value, f.Unit)
+	text := judge.WriteValue(v.Plain(), v.Unit)
 	if text == "" {
 		text = "none"
 	}
 	p.line(2, plain, f.Name+" = "+text)
 	if withWorking {
 		p.line(6, faint, f.Words)
-		if f.Number != nil {
-			p.working(doc, *f.Number, 6)
+		if n := part.Working(f); n != nil {
+			p.working(doc, *n, 6)
 		}
 	}
 }
@@ -141,10 +144,10 @@ type jsonWorking struct {
 }
 
 // FactsJSON writes the facts as one JSON object on one line.
-func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.Facts, withWorking bool, only []string) error {
+func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts.Facts, withWorking bool, only []string) error {
 	out := jsonFacts{factsVersion, doc.Name, set.Name, map[string][]jsonPart{}}
-	for _, subject := range engine.Catalogue() {
-		parts, stated := engine.PartsOf(f, subject.Name)
+	for _, subject := range catalogue.Subjects() {
+		parts, stated := subject.Parts(f)
 		if !stated {
 			continue
 		}
@@ -153,19 +156,20 @@ func FactsJSON(w io.Writer, doc *schema.Document, set *engine.RuleSet, f *facts.
 			if only != nil && !slices.Contains(only, part.ID) {
 				continue
 			}
-			list = append(list, partJSON(part, withWorking))
+			list = append(list, partJSON(subject, part, withWorking))
 		}
 		out.Facts[subject.Name] = list
 	}
 	return encode(w, out, "")
 }
 
-func partJSON(part engine.Part, withWorking bool) jsonPart {
+func partJSON(subject *catalogue.Subject, part catalogue.Part, withWorking bool) jsonPart {
 	p := jsonPart{part.ID, part.At, map[string]jsonFact{}}
-	for _, f := range part.Facts {
-		j := jsonFact{Value: f.Value, Unit: f.Unit, Missing: f.Missing}
-		if withWorking && f.Number != nil {
-			j.Working = workingJSON(*f.Number)
+	for _, f := range subject.Facts {
+		v := part.Value(f)
+		j := jsonFact{Value: v.Plain(), Unit: v.Unit, Missing: v.Missing}
+		if n := part.Working(f); withWorking && n != nil {
+			j.Working = workingJSON(*n)
 		}
 		p.Facts[f.Name] = j
 	}

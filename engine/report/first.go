@@ -6,7 +6,7 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 )
 
 // htmlFirst is one thing to put right first: a requirement, the part that breaks
@@ -20,7 +20,7 @@ type htmlFirst struct {
 const mostFirst = 8
 
 // first lists what makes the check fail, a line for each thing to do.
-func (p *htmlReport) first(r *engine.Result, o Options) {
+func (p *htmlReport) first(r *judge.Result, o Options) {
 	anchors := map[string]string{}
 	for _, part := range p.Parts {
 		anchors[part.Name] = part.Anchor
@@ -36,7 +36,7 @@ func (p *htmlReport) first(r *engine.Result, o Options) {
 // putRightFirst lists what makes the check fail. What is not met stands before
 // what is not shown; then each room has its turn, with what its set has first, so
 // that one with much wrong does not hide the others.
-func putRightFirst(r *engine.Result, o Options) []counting {
+func putRightFirst(r *judge.Result, o Options) []counting {
 	all := countingOnce(r, o)
 	slices.SortStableFunc(all, func(a, b counting) int { return worst(a.worst, b.worst, o) })
 	turns := map[[2]any]int{}
@@ -54,7 +54,7 @@ func putRightFirst(r *engine.Result, o Options) []counting {
 // counting is one thing that makes the check fail: a requirement that is not met,
 // or members that are not stated.
 type counting struct {
-	worst engine.Judgment
+	worst judge.Judgment
 	more  int // further parts that break it, or outcomes that lack the same
 	turn  int // the place among those of its room
 }
@@ -63,7 +63,7 @@ func (c counting) sayMore() string {
 	switch {
 	case c.more == 0:
 		return ""
-	case c.worst.Outcome == engine.NotShown:
+	case c.worst.Outcome == judge.NotShown:
 		return fmt.Sprintf("and %d more for want of the same", c.more)
 	}
 	return fmt.Sprintf("and at %d more", c.more)
@@ -71,8 +71,8 @@ func (c counting) sayMore() string {
 
 // puts is what would put a judgment right: what is not met, by requirement; what
 // is not shown, by what is missing.
-func puts(j engine.Judgment) string {
-	if j.Outcome == engine.NotShown {
+func puts(j judge.Judgment) string {
+	if j.Outcome == judge.NotShown {
 		return strings.Join(j.Missing, " ")
 	}
 	return j.Requirement.ID
@@ -80,11 +80,11 @@ func puts(j engine.Judgment) string {
 
 // countingOnce lists what makes the check fail, each with the part that stands
 // worst.
-func countingOnce(r *engine.Result, o Options) []counting {
+func countingOnce(r *judge.Result, o Options) []counting {
 	var all []counting
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !j.Counts(o.Strict) || waits(r, j) {
+		if !j.FailsCheck(o.Strict) || waits(r, j) {
 			continue
 		}
 		i, seen := index[puts(j)]
@@ -102,7 +102,7 @@ func countingOnce(r *engine.Result, o Options) []counting {
 }
 
 // standsWorse compares two judgments that are put right alike.
-func standsWorse(a, b engine.Judgment, o Options) bool {
+func standsWorse(a, b judge.Judgment, o Options) bool {
 	if x, y := badness(a, o), badness(b, o); x != y {
 		return x < y
 	}

@@ -11,8 +11,9 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
 )
@@ -22,28 +23,28 @@ var update = flag.Bool("update", false, "write the goldens anew")
 const formats = "../../testdata/formats/"
 
 // judged checks a document by the small rule set of testdata/formats.
-func judged(t testing.TB, name string, raw []byte, o engine.Options) *engine.Result {
+func judged(t testing.TB, name string, raw []byte, o judge.Options) *judge.Result {
 	t.Helper()
 	return judgedBy(t, formats+"rules", name, raw, o)
 }
 
-func loaded(t testing.TB, rules string) *engine.RuleSet {
+func loaded(t testing.TB, rules string) *ruleset.RuleSet {
 	t.Helper()
-	set, err := engine.Load(context.Background(), policies.FS, rules)
+	set, err := ruleset.Load(context.Background(), policies.FS, rules)
 	if err != nil {
 		t.Fatal(err)
 	}
 	return set
 }
 
-func judgedBy(t testing.TB, rules, name string, raw []byte, o engine.Options) *engine.Result {
+func judgedBy(t testing.TB, rules, name string, raw []byte, o judge.Options) *judge.Result {
 	t.Helper()
 	set := loaded(t, rules)
 	doc, err := schema.Decode(name, raw)
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := engine.Check(context.Background(), set, doc, o)
+	r, err := judge.Check(context.Background(), set, doc, o)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -60,13 +61,13 @@ func read(t testing.TB, name string) []byte {
 }
 
 // shed is the job of testdata/formats, judged.
-func shed(t testing.TB) *engine.Result {
+func shed(t testing.TB) *judge.Result {
 	t.Helper()
-	return judged(t, "jobs/shed.json", read(t, formats+"job.json"), engine.Options{})
+	return judged(t, "jobs/shed.json", read(t, formats+"job.json"), judge.Options{})
 }
 
 // written gives the reports of results in a format.
-func written(t testing.TB, format string, o report.Options, results ...*engine.Result) []byte {
+func written(t testing.TB, format string, o report.Options, results ...*judge.Result) []byte {
 	t.Helper()
 	var text bytes.Buffer
 	if err := report.Formats[format].Write(&text, results[0].RuleSet, results, o); err != nil {

@@ -11,8 +11,10 @@ import (
 
 	"pgregory.net/rapid"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/report"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
 )
@@ -30,14 +32,14 @@ var hostile = []string{
 }
 
 // shedRules is the small rule set, loaded once.
-var shedRules = sync.OnceValues(func() (*engine.RuleSet, error) {
-	return engine.Load(context.Background(), policies.FS, formats+"rules")
+var shedRules = sync.OnceValues(func() (*ruleset.RuleSet, error) {
+	return ruleset.Load(context.Background(), policies.FS, formats+"rules")
 })
 
 // hostileShed is the small job with a text in every place where a document has
 // texts that reach a report; its name is the text too. The text is put in after
 // reading, since reading already refuses control characters.
-func hostileShed(t testing.TB, text string) *engine.Result {
+func hostileShed(t testing.TB, text string) *judge.Result {
 	t.Helper()
 	set, err := shedRules()
 	if err != nil {
@@ -57,7 +59,7 @@ func hostileShed(t testing.TB, text string) *engine.Result {
 	fuse := in.Datasheets.ProtectiveDevices["f1"]
 	fuse.Standard.Value = text
 	in.Datasheets.ProtectiveDevices["f1"] = fuse
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	r, err := judge.Check(context.Background(), set, doc, judge.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -109,13 +111,13 @@ func hold(t testing.TB, text string) {
 func TestHostileComparisons(t *testing.T) {
 	for _, text := range hostile {
 		judged := hostileShed(t, text)
-		before := engine.RecordOf(judged, engine.Options{}, text, []string{text})
-		after := engine.RecordOf(shed(t), engine.Options{}, "0.0.0", report.Cautions)
+		before := record.Of(judged, judge.Options{}, text, []string{text})
+		after := record.Of(shed(t), judge.Options{}, "0.0.0", report.Cautions)
 		c := report.Compare(before, after, true)
 		c.Names = [2]string{text, text}
-		members := []engine.MemberChange{{Change: engine.Changed, Name: text, Words: text, Before: text, After: []any{text}}}
+		members := []record.MemberChange{{Change: record.Changed, Name: text, Words: text, Before: text, After: []any{text}}}
 		sides := report.RulesCompared{Before: shed(t).RuleSet, After: shed(t).RuleSet, Documents: []report.Compared{c}}
-		came := engine.Reproduce(before, after)
+		came := record.Reproduce(before, after)
 		for what, write := range map[string]func(*bytes.Buffer) error{
 			"documents":            func(b *bytes.Buffer) error { return report.DocumentsText(b, c, members, report.Options{}) },
 			"documents in JSON":    func(b *bytes.Buffer) error { return report.DocumentsJSON(b, c, members) },

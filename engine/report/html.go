@@ -11,8 +11,9 @@ import (
 	"strings"
 	"sync"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report/drawing"
+	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
 
@@ -36,7 +37,7 @@ func soft(words string) template.HTML {
 
 // HTML writes the report as one file that needs nothing else: no script, no
 // picture, no font from elsewhere. It prints on A4 and Letter.
-func HTML(w io.Writer, r *engine.Result, o Options) error {
+func HTML(w io.Writer, r *judge.Result, o Options) error {
 	page := htmlPage(r, o)
 	page.Style = Style()
 	var text strings.Builder
@@ -112,7 +113,7 @@ type htmlRow struct {
 	Alike          []htmlRow // requirements that are not shown for want of the same, this one first
 }
 
-func htmlPage(r *engine.Result, o Options) htmlReport {
+func htmlPage(r *judge.Result, o Options) htmlReport {
 	project := r.Document.Installation.Project
 	page := htmlReport{
 		Sources: upperFirst(sourcesOf(r)), Scope: scopeOf(r), Remark: project.Note.Value,
@@ -138,18 +139,18 @@ func htmlPage(r *engine.Result, o Options) htmlReport {
 }
 
 // whatToDo is the remedy, or for what is not shown the members to state.
-func whatToDo(j engine.Judgment) string {
-	if j.Outcome == engine.NotShown {
+func whatToDo(j judge.Judgment) string {
+	if j.Outcome == judge.NotShown {
 		return upperFirst(strings.TrimPrefix(j.Say(), "not shown: ")) + "."
 	}
 	return j.Requirement.Remedy
 }
 
-func htmlPartOf(r *engine.Result, part partOf, o Options, anchor string, lines map[int]bool) htmlPart {
+func htmlPartOf(r *judge.Result, part partOf, o Options, anchor string, lines map[int]bool) htmlPart {
 	p := htmlPart{Name: upperFirst(part.subject.Name), Anchor: anchor, Line: r.Document.Position(part.subject.At).Line}
 	for _, together := range part.alike(o) {
 		switch j := together[0]; {
-		case j.Outcome == engine.Met:
+		case j.Outcome == judge.Met:
 			p.Met = append(p.Met, htmlRowOf(r, j)) // without working, which would be a hundred megabytes for a large roof
 		case j.IsFinding():
 			row := findingRow(r, together)
@@ -164,7 +165,7 @@ func htmlPartOf(r *engine.Result, part partOf, o Options, anchor string, lines m
 
 // findingRow is one requirement that is not met or not shown, or several that are
 // not shown for want of the same.
-func findingRow(r *engine.Result, together []engine.Judgment) htmlRow {
+func findingRow(r *judge.Result, together []judge.Judgment) htmlRow {
 	row := htmlRowOf(r, together[0])
 	row.Linked, row.Working = true, workingOf(r, together[0])
 	if len(together) == 1 {
@@ -179,17 +180,17 @@ func findingRow(r *engine.Result, together []engine.Judgment) htmlRow {
 
 // metOf lists the requirements that are met wherever they apply, by room, and
 // counts those that apply nowhere.
-func metOf(r *engine.Result) (all []htmlMet, idle int) {
-	least, parts, found := map[string]engine.Judgment{}, map[string]int{}, map[string]bool{}
+func metOf(r *judge.Result) (all []htmlMet, idle int) {
+	least, parts, found := map[string]judge.Judgment{}, map[string]int{}, map[string]bool{}
 	for _, j := range r.Judgments {
 		id := j.Requirement.ID
 		switch j.Outcome {
-		case engine.Met:
+		case judge.Met:
 			parts[id]++
 			if known, seen := least[id]; !seen || marginOf(j) < marginOf(known) {
 				least[id] = j
 			}
-		case engine.NotMet, engine.NotShown:
+		case judge.NotMet, judge.NotShown:
 			found[id] = true
 		}
 	}
@@ -207,27 +208,27 @@ func metOf(r *engine.Result) (all []htmlMet, idle int) {
 }
 
 // marginOf orders what is met: the one with least in hand first.
-func marginOf(j engine.Judgment) float64 {
+func marginOf(j judge.Judgment) float64 {
 	if j.MarginPct == nil {
 		return math.Inf(1)
 	}
 	return *j.MarginPct
 }
 
-var htmlClasses = map[engine.Outcome]string{
-	engine.Met: "met", engine.NotMet: "broken", engine.NotShown: "unshown",
+var htmlClasses = map[judge.Outcome]string{
+	judge.Met: "met", judge.NotMet: "broken", judge.NotShown: "unshown",
 }
 
-func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
+func htmlRowOf(r *judge.Result, j judge.Judgment) htmlRow {
 	q := j.Requirement
 	row := htmlRow{
-		Outcome: strings.ToLower(outcomeWords[j.Outcome]), Class: htmlClasses[j.Outcome], Should: q.Level == engine.Should,
+		Outcome: strings.ToLower(outcomeWords[j.Outcome]), Class: htmlClasses[j.Outcome], Should: q.Level == ruleset.Should,
 		Title: q.Title, ID: idOf(j), Clause: Cite(q.Source), Remedy: whatToDo(j),
 	}
-	if j.Outcome == engine.Met {
+	if j.Outcome == judge.Met {
 		row.Remedy = ""
 	}
-	if j.Outcome == engine.NotMet && j.Message != "" {
+	if j.Outcome == judge.NotMet && j.Message != "" {
 		row.Says = j.Message
 	}
 	row.Value, row.Limit = j.ValueAndLimit()
@@ -245,7 +246,7 @@ func htmlRowOf(r *engine.Result, j engine.Judgment) htmlRow {
 
 // linesOf lists the lines of the document that a judgment rests on, or where
 // what it lacks would stand.
-func linesOf(r *engine.Result, j engine.Judgment) []int {
+func linesOf(r *judge.Result, j judge.Judgment) []int {
 	pointers := j.Missing
 	if n := r.Number(j); n != nil {
 		pointers = n.Pointers()
@@ -277,7 +278,7 @@ const (
 	barTick  = 80.0
 )
 
-func marginBarOf(j engine.Judgment) *marginBar {
+func marginBarOf(j judge.Judgment) *marginBar {
 	if j.MarginPct == nil || j.Measured == nil || j.Limit == nil {
 		return nil
 	}

@@ -3,7 +3,7 @@ package report
 import (
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 )
 
@@ -15,7 +15,7 @@ type workingLine struct {
 
 // workingOf is the working of what was measured, and of the fact it was held
 // against.
-func workingOf(r *engine.Result, j engine.Judgment) []workingLine {
+func workingOf(r *judge.Result, j judge.Judgment) []workingLine {
 	var all []workingLine
 	for _, n := range []*working.Number{r.Number(j), r.LimitNumber(j)} {
 		if n != nil && n.Known() && n.Formula() != "" {
@@ -29,7 +29,7 @@ func workingOf(r *engine.Result, j engine.Judgment) []workingLine {
 // story again.
 const deepest = 6
 
-func stepOf(r *engine.Result, n working.Number, depth int) workingLine {
+func stepOf(r *judge.Result, n working.Number, depth int) workingLine {
 	if n.Formula() == "" {
 		return workingLine{Text: n.Symbol() + " = " + withUnit(n) + " " + whence(r.Document, n)}
 	}

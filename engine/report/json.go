@@ -5,7 +5,8 @@ import (
 	"encoding/hex"
 	"io"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
 
@@ -34,11 +35,11 @@ type jsonDocument struct {
 }
 
 type jsonRuleSet struct {
-	Name    string             `json:"name"`
-	Version string             `json:"version"`
-	SHA256  string             `json:"sha256"`
-	Layers  []engine.LayerInfo `json:"layers"`
-	Changes []engine.Change    `json:"changes"`
+	Name    string              `json:"name"`
+	Version string              `json:"version"`
+	SHA256  string              `json:"sha256"`
+	Layers  []ruleset.LayerInfo `json:"layers"`
+	Changes []ruleset.Change    `json:"changes"`
 }
 
 // Summary counts the judgments by outcome. Departures are also counted as not
@@ -52,24 +53,24 @@ type Summary struct {
 }
 
 type jsonRequirement struct {
-	ID        string            `json:"id"`
-	Title     string            `json:"title"`
-	Room      string            `json:"room"`
-	Level     engine.Level      `json:"level"`
-	Subject   string            `json:"subject"`
-	At        string            `json:"at"`
-	Line      int               `json:"line"`
-	Column    int               `json:"column"`
-	Outcome   engine.Outcome    `json:"outcome"`
-	Measured  *jsonMeasured     `json:"measured"`
-	Limit     *jsonLimit        `json:"limit"`
-	MarginPct *float64          `json:"margin_pct"`
-	Message   string            `json:"message"`
-	Remedy    string            `json:"remedy"`
-	Missing   []string          `json:"missing"`
-	Source    working.Source    `json:"source"`
-	Departure *engine.Departure `json:"departure"`
-	Changes   []engine.Change   `json:"changes,omitempty"`
+	ID        string           `json:"id"`
+	Title     string           `json:"title"`
+	Room      string           `json:"room"`
+	Level     ruleset.Level    `json:"level"`
+	Subject   string           `json:"subject"`
+	At        string           `json:"at"`
+	Line      int              `json:"line"`
+	Column    int              `json:"column"`
+	Outcome   judge.Outcome    `json:"outcome"`
+	Measured  *jsonMeasured    `json:"measured"`
+	Limit     *jsonLimit       `json:"limit"`
+	MarginPct *float64         `json:"margin_pct"`
+	Message   string           `json:"message"`
+	Remedy    string           `json:"remedy"`
+	Missing   []string         `json:"missing"`
+	Source    working.Source   `json:"source"`
+	Departure *judge.Departure `json:"departure"`
+	Changes   []ruleset.Change `json:"changes,omitempty"`
 }
 
 // jsonIdle names the requirements that do not apply to one part. Of those the
@@ -96,11 +97,11 @@ type jsonLimit struct {
 
 // JSON writes the report as one JSON object on one line, so that the reports of
 // several documents make one object a line (NDJSON).
-func JSON(w io.Writer, r *engine.Result, _ Options) error {
+func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	return encode(w, jsonOf(r), "")
 }
 
-func jsonOf(r *engine.Result) jsonReport {
+func jsonOf(r *judge.Result) jsonReport {
 	sum := sha256.Sum256(r.Document.Raw)
 	p := r.Document.Installation.Project
 	out := jsonReport{
@@ -121,8 +122,8 @@ func jsonOf(r *engine.Result) jsonReport {
 }
 
 // state takes one judgment into the report.
-func (out *jsonReport) state(j engine.Judgment) {
-	if j.Outcome != engine.NotApplicable {
+func (out *jsonReport) state(j judge.Judgment) {
+	if j.Outcome != judge.NotApplicable {
 		out.Requirements = append(out.Requirements, requirementOf(j))
 		return
 	}
@@ -133,11 +134,11 @@ func (out *jsonReport) state(j engine.Judgment) {
 	last.Requirements = append(last.Requirements, j.Requirement.ID)
 }
 
-func ruleSetOf(s *engine.RuleSet) jsonRuleSet {
-	return jsonRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]engine.Change{}, s.Changes...)}
+func ruleSetOf(s *ruleset.RuleSet) jsonRuleSet {
+	return jsonRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)}
 }
 
-func requirementOf(j engine.Judgment) jsonRequirement {
+func requirementOf(j judge.Judgment) jsonRequirement {
 	q := j.Requirement
 	out := jsonRequirement{
 		ID: q.ID, Title: q.Title, Room: q.Room, Level: q.Level,
@@ -155,15 +156,15 @@ func requirementOf(j engine.Judgment) jsonRequirement {
 }
 
 // Count counts the judgments of a result by outcome.
-func Count(r *engine.Result) Summary {
+func Count(r *judge.Result) Summary {
 	var s Summary
 	for _, j := range r.Judgments {
 		switch j.Outcome {
-		case engine.Met:
+		case judge.Met:
 			s.Met++
-		case engine.NotMet:
+		case judge.NotMet:
 			s.NotMet++
-		case engine.NotShown:
+		case judge.NotShown:
 			s.NotShown++
 		default:
 			s.NotApplicable++

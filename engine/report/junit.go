@@ -9,7 +9,8 @@ import (
 	"io"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 )
 
 // The report as JUnit XML, which servers that run checks show as tests: a suite
@@ -61,7 +62,7 @@ type junitFailure struct {
 }
 
 // junitPart writes the suite of one document.
-func junitPart(w io.Writer, r *engine.Result, o Options) error {
+func junitPart(w io.Writer, r *judge.Result, o Options) error {
 	sum := sha256.Sum256(r.Document.Raw)
 	suite := junitSuite{
 		Name: Visible(r.Document.Name),
@@ -88,13 +89,13 @@ func junitPart(w io.Writer, r *engine.Result, o Options) error {
 	return writeXML(w, suite)
 }
 
-func junitOf(r *engine.Result, j engine.Judgment, o Options) junitCase {
+func junitOf(r *judge.Result, j judge.Judgment, o Options) junitCase {
 	c := junitCase{Class: j.Requirement.ID, Name: j.Subject.ID}
 	switch {
-	case j.Outcome == engine.Met:
-	case j.Outcome == engine.NotApplicable:
+	case j.Outcome == judge.Met:
+	case j.Outcome == judge.NotApplicable:
 		c.Skipped = outcomeWords[j.Outcome]
-	case j.Counts(o.Strict):
+	case j.FailsCheck(o.Strict):
 		c.Failure = &junitFailure{string(j.Outcome), Visible(junitHead(j)), junitSay(r, j)}
 	default:
 		c.Skipped = Visible(junitHead(j)) + "\n" + junitSay(r, j)
@@ -103,14 +104,14 @@ func junitOf(r *engine.Result, j engine.Judgment, o Options) junitCase {
 }
 
 // junitHead is a finding in one line.
-func junitHead(j engine.Judgment) string {
+func junitHead(j judge.Judgment) string {
 	return strings.ToLower(standing(j)) + ": " + j.Requirement.Title + ": " + sayJudgment(j)
 }
 
 // junitSay is what else there is to say of a finding, a line each.
-func junitSay(r *engine.Result, j engine.Judgment) string {
+func junitSay(r *judge.Result, j judge.Judgment) string {
 	says := []string{fmt.Sprintf("%s:%d:%d: %s", r.Document.Name, j.Position.Line, j.Position.Column, j.Subject.Name)}
-	if j.Outcome == engine.NotMet && j.Requirement.Remedy != "" {
+	if j.Outcome == judge.NotMet && j.Requirement.Remedy != "" {
 		says = append(says, "To put it right: "+j.Requirement.Remedy)
 	}
 	if j.Departure != nil {
@@ -129,7 +130,7 @@ func visibleLines(lines []string) string {
 }
 
 // junitWhole writes the suites with their totals.
-func junitWhole(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+func junitWhole(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
 	all := junitSuites{Name: "sunclause"}
 	for _, text := range parts {
 		var s junitSuite

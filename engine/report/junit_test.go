@@ -9,7 +9,7 @@ import (
 
 	"github.com/google/go-cmp/cmp"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 )
 
@@ -50,7 +50,7 @@ func (n node) count(name string) int {
 // TestJUnitKeepsItsSchema holds reports to the published schema, and the counts
 // in them to what is there.
 func TestJUnitKeepsItsSchema(t *testing.T) {
-	for _, results := range [][]*engine.Result{
+	for _, results := range [][]*judge.Result{
 		{shed(t)},
 		{result(t, "gb-island-cottage")},
 		{result(t, "gb-island-cottage-faulty")},
@@ -103,7 +103,7 @@ func TestJUnitSaysWhatWasFound(t *testing.T) {
 		false: {"formats/dwellings-only installation": "skipped", "formats/fuse-standard S1": "skipped", "formats/modules-few S2": "not_met", "formats/voltage-within S3": "not_shown"},
 		true:  {"formats/dwellings-only installation": "skipped", "formats/fuse-standard S1": "not_met", "formats/modules-few S2": "not_met", "formats/voltage-within S3": "not_shown"},
 	} {
-		r := judged(t, "shed.json", read(t, formats+"job.json"), engine.Options{Strict: strict})
+		r := judged(t, "shed.json", read(t, formats+"job.json"), judge.Options{Strict: strict})
 		got := map[string]string{}
 		for _, n := range below(junitOf(t, written(t, "junit", report.Options{Strict: strict}, r))) {
 			if n.XMLName.Local != "testcase" || len(n.Nodes) == 0 || n.Nodes[0].Text == "does not apply" {

@@ -8,7 +8,8 @@ import (
 	"strings"
 	"unicode"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 )
 
 // The report as Markdown (CommonMark with tables), short enough for a comment
@@ -22,7 +23,7 @@ const (
 )
 
 // markdownPart writes what there is to say of one document.
-func markdownPart(w io.Writer, r *engine.Result, o Options) error {
+func markdownPart(w io.Writer, r *judge.Result, o Options) error {
 	var b strings.Builder
 	project := r.Document.Installation.Project
 	fmt.Fprintf(&b, "## %s: %s, %s\n\n", upperFirst(strings.ToLower(verdict(r))), inline(project.Reference.Value), strings.ReplaceAll(project.Stage.Value, "_", " "))
@@ -49,14 +50,14 @@ func markdownPart(w io.Writer, r *engine.Result, o Options) error {
 
 // worstFirst lists the findings, what does harm before the others, and else in the
 // order of the document.
-func worstFirst(r *engine.Result, o Options) []engine.Judgment {
-	var found []engine.Judgment
+func worstFirst(r *judge.Result, o Options) []judge.Judgment {
+	var found []judge.Judgment
 	for _, j := range r.Judgments {
 		if j.IsFinding() {
 			found = append(found, j)
 		}
 	}
-	slices.SortStableFunc(found, func(a, b engine.Judgment) int { return worst(a, b, o) })
+	slices.SortStableFunc(found, func(a, b judge.Judgment) int { return worst(a, b, o) })
 	return found
 }
 
@@ -69,7 +70,7 @@ func markdownToPutRight(b *strings.Builder, all []counting) {
 	for i, c := range all[:min(len(all), markdownFirst)] {
 		j := c.worst
 		fmt.Fprintf(b, "%d. **%s**, %s: %s.", i+1, inline(j.Requirement.Title), inline(strings.TrimSpace(j.Subject.Name+" "+c.sayMore())), inline(sayJudgment(j)))
-		if j.Outcome == engine.NotMet && j.Requirement.Remedy != "" {
+		if j.Outcome == judge.NotMet && j.Requirement.Remedy != "" {
 			b.WriteString(" " + inline(j.Requirement.Remedy))
 		}
 		b.WriteString("\n")
@@ -77,7 +78,7 @@ func markdownToPutRight(b *strings.Builder, all []counting) {
 	b.WriteString("\n")
 }
 
-func markdownFindings(b *strings.Builder, document string, found []engine.Judgment) {
+func markdownFindings(b *strings.Builder, document string, found []judge.Judgment) {
 	if len(found) == 0 {
 		return
 	}
@@ -99,7 +100,7 @@ func markdownFindings(b *strings.Builder, document string, found []engine.Judgme
 
 // markdownWhole puts the documents one after the other, and the cautions under
 // them.
-func markdownWhole(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+func markdownWhole(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
 	for _, p := range parts {
 		if _, err := w.Write(p); err != nil {
 			return err

@@ -8,7 +8,8 @@ import (
 	"io"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 )
 
 // Options are choices of how a report looks.
@@ -24,8 +25,8 @@ type Options struct {
 // Format writes the reports of one or more documents. Each document is written
 // by itself, so that many can be judged at once and none need be kept.
 type Format struct {
-	Part  func(w io.Writer, r *engine.Result, o Options) error                  // what one document contributes
-	Whole func(w io.Writer, s *engine.RuleSet, parts [][]byte, o Options) error // puts the parts together
+	Part  func(w io.Writer, r *judge.Result, o Options) error                    // what one document contributes
+	Whole func(w io.Writer, s *ruleset.RuleSet, parts [][]byte, o Options) error // puts the parts together
 }
 
 // Formats are the formats there are, by the name that the command line uses.
@@ -39,15 +40,15 @@ var Formats = map[string]Format{
 }
 
 // joined puts parts one after the other, each a report by itself.
-func joined(between string) func(io.Writer, *engine.RuleSet, [][]byte, Options) error {
-	return func(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+func joined(between string) func(io.Writer, *ruleset.RuleSet, [][]byte, Options) error {
+	return func(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
 		_, err := w.Write(bytes.Join(parts, []byte(between)))
 		return err
 	}
 }
 
 // single is for a format whose report is a page of its own.
-func single(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
+func single(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
 	if len(parts) != 1 {
 		return fmt.Errorf("a page in HTML is about one installation, and there are %d; check them one by one, or take --format markdown", len(parts))
 	}
@@ -56,7 +57,7 @@ func single(w io.Writer, _ *engine.RuleSet, parts [][]byte, _ Options) error {
 }
 
 // Write writes results of one rule set in a format.
-func (f Format) Write(w io.Writer, s *engine.RuleSet, results []*engine.Result, o Options) error {
+func (f Format) Write(w io.Writer, s *ruleset.RuleSet, results []*judge.Result, o Options) error {
 	parts := make([][]byte, len(results))
 	for i, r := range results {
 		var text bytes.Buffer

@@ -6,15 +6,15 @@ import (
 	"strings"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/schema"
 )
 
 // result judges an example by the set gb.
-func result(t testing.TB, name string) *engine.Result {
+func result(t testing.TB, name string) *judge.Result {
 	t.Helper()
-	return judgedBy(t, "gb", name, read(t, "../../testdata/"+name+"/installation.json"), engine.Options{})
+	return judgedBy(t, "gb", name, read(t, "../../testdata/"+name+"/installation.json"), judge.Options{})
 }
 
 // TestJSONKeepsItsContract holds the JSON report to its published schema.
@@ -72,7 +72,7 @@ func TestSourcesTold(t *testing.T) {
 	r := result(t, "gb-battery")
 	applies := map[string]bool{}
 	for _, j := range r.Judgments {
-		if j.Outcome != engine.NotApplicable {
+		if j.Outcome != judge.NotApplicable {
 			applies[j.Requirement.ID] = true
 		}
 	}

@@ -6,7 +6,9 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/record"
+	"sunclause/engine/ruleset"
 )
 
 // reproductionVersion is raised when any member of a reproduction changes.
@@ -16,19 +18,19 @@ const reproductionVersion = 1
 // schema/reproduce.schema.json describes it.
 type jsonReproduction struct {
 	ReproductionVersion int `json:"reproduction_version"`
-	engine.Reproduction
+	record.Reproduction
 	Signature string   `json:"signature"`
 	Cautions  []string `json:"cautions"`
 }
 
 // ReproductionJSON writes what came of a reproduction as one JSON object on one
 // line. Signature says what is known of it.
-func ReproductionJSON(w io.Writer, r engine.Reproduction, signature string) error {
+func ReproductionJSON(w io.Writer, r record.Reproduction, signature string) error {
 	return encode(w, jsonReproduction{reproductionVersion, r, signature, Cautions}, "")
 }
 
 // ReproductionText writes what came of a reproduction for people.
-func ReproductionText(w io.Writer, r engine.Reproduction, signature string, o Options) error {
+func ReproductionText(w io.Writer, r record.Reproduction, signature string, o Options) error {
 	p := newPage(w, o)
 	if r.Identical {
 		p.line(0, good, "IDENTICAL")
@@ -54,7 +56,7 @@ func ReproductionText(w io.Writer, r engine.Reproduction, signature string, o Op
 }
 
 // outcomeChanges lists what two checks state differently, part by part.
-func (p *page) outcomeChanges(changes []engine.OutcomeChange, before, after string) {
+func (p *page) outcomeChanges(changes []record.OutcomeChange, before, after string) {
 	for i, c := range changes {
 		if i == 0 || c.Subject != changes[i-1].Subject {
 			if i > 0 {
@@ -80,7 +82,7 @@ var behindOutcome = []string{"measured", "limit", "margin_pct", "missing", "depa
 
 // sayStated says what one of two checks states, and some of the values behind
 // it.
-func sayStated(o *engine.RecordOutcome, show []string) string {
+func sayStated(o *record.Outcome, show []string) string {
 	if o == nil {
 		return "not judged"
 	}
@@ -88,7 +90,7 @@ func sayStated(o *engine.RecordOutcome, show []string) string {
 	if o.Departure != nil {
 		says[0] += ", departure"
 	}
-	if o.Level == engine.Should {
+	if o.Level == ruleset.Should {
 		says[0] += " (should)"
 	}
 	for _, name := range show {
@@ -101,14 +103,14 @@ func sayStated(o *engine.RecordOutcome, show []string) string {
 
 // sayMember writes one member of an outcome; "" when it says no more than the
 // outcome does.
-func sayMember(o *engine.RecordOutcome, name string) string {
+func sayMember(o *record.Outcome, name string) string {
 	switch {
 	case name == "measured" && o.Measured != nil:
-		return "value " + engine.WriteValue(o.Measured.Value, o.Measured.Unit)
+		return "value " + judge.WriteValue(o.Measured.Value, o.Measured.Unit)
 	case name == "limit" && o.Limit != nil:
-		return strings.TrimSpace("limit "+comparisonWords[o.Limit.Comparison]) + " " + engine.WriteValue(o.Limit.Value, o.Limit.Unit)
+		return strings.TrimSpace("limit "+comparisonWords[o.Limit.Comparison]) + " " + judge.WriteValue(o.Limit.Value, o.Limit.Unit)
 	case name == "margin_pct" && o.MarginPct != nil:
-		return "margin " + engine.WriteValue(*o.MarginPct, "%")
+		return "margin " + judge.WriteValue(*o.MarginPct, "%")
 	case name == "missing" && len(o.Missing) > 0:
 		return "missing " + strings.Join(spoken(o.Missing), ", ")
 	case name == "departure" && o.Departure != nil:

@@ -3,7 +3,7 @@ package report
 import (
 	"cmp"
 
-	"sunclause/engine"
+	"sunclause/engine/ruleset"
 )
 
 // rooms are the trade subjects in the order in which what is wrong in them does
@@ -42,6 +42,6 @@ func roomWords(room string) string {
 
 // byHarm compares two requirements by their rooms, and within a room by where
 // their sets have them.
-func byHarm(a, b *engine.Requirement) int {
+func byHarm(a, b *ruleset.Requirement) int {
 	return cmp.Or(cmp.Compare(harm(a.Room), harm(b.Room)), cmp.Compare(a.Place, b.Place))
 }

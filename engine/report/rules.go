@@ -5,13 +5,14 @@ import (
 	"io"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
 
 // RulesText lists the requirements of a rule set by room: what each asks, of
 // what, and where it comes from.
-func RulesText(w io.Writer, s *engine.RuleSet, requirements []*engine.Requirement, o Options) error {
+func RulesText(w io.Writer, s *ruleset.RuleSet, requirements []*ruleset.Requirement, o Options) error {
 	p := newPage(w, o)
 	p.line(0, bold, fmt.Sprintf("%s: %s", layersOf(s), s.Title))
 	p.blank()
@@ -28,7 +29,7 @@ func RulesText(w io.Writer, s *engine.RuleSet, requirements []*engine.Requiremen
 	return p.err
 }
 
-func roomsOf(requirements []*engine.Requirement) []string {
+func roomsOf(requirements []*ruleset.Requirement) []string {
 	var rooms []string
 	seen := map[string]bool{}
 	for _, q := range requirements {
@@ -40,7 +41,7 @@ func roomsOf(requirements []*engine.Requirement) []string {
 	return rooms
 }
 
-func (p *page) requirement(s *engine.RuleSet, q *engine.Requirement) {
+func (p *page) requirement(s *ruleset.RuleSet, q *ruleset.Requirement) {
 	p.line(2, plain, fmt.Sprintf("%s (%s)", q.ID, q.Level))
 	p.line(4, plain, q.Title)
 	p.line(4, plain, "asks of "+q.Subject+": "+Asks(s, q))
@@ -54,7 +55,7 @@ func (p *page) requirement(s *engine.RuleSet, q *engine.Requirement) {
 }
 
 // Asks puts what a requirement compares into words.
-func Asks(s *engine.RuleSet, q *engine.Requirement) string {
+func Asks(s *ruleset.RuleSet, q *ruleset.Requirement) string {
 	if q.Rego && q.Comparison == "" {
 		return fmt.Sprintf("what the rule at %s:%d says", q.File, q.Line)
 	}
@@ -68,13 +69,13 @@ var comparisonWords = map[string]string{
 }
 
 // SayCondition puts a condition into words.
-func SayCondition(s *engine.RuleSet, w engine.Condition) string {
+func SayCondition(s *ruleset.RuleSet, w ruleset.Condition) string {
 	return w.Fact + " is " + comparisonWords[w.Comparison] + " " + SayOperand(s, w.Limit)
 }
 
 // SayOperand writes what a fact is compared with: a parameter with its present
 // value.
-func SayOperand(s *engine.RuleSet, o engine.Operand) string {
+func SayOperand(s *ruleset.RuleSet, o ruleset.Operand) string {
 	switch {
 	case o.Fact != "":
 		return o.Fact
@@ -85,12 +86,12 @@ func SayOperand(s *engine.RuleSet, o engine.Operand) string {
 		}
 		return fmt.Sprintf("%s (parameter %s of %s)", strings.TrimSpace(working.Plain(b.Number)+" "+b.Unit), o.Parameter, b.Set)
 	}
-	return engine.WriteValue(o.Value, "")
+	return judge.WriteValue(o.Value, "")
 }
 
 // changes lists what the set changes in the sets below it, so that nothing is
 // loosened unseen.
-func (p *page) changes(s *engine.RuleSet) {
+func (p *page) changes(s *ruleset.RuleSet) {
 	if len(s.Changes) == 0 {
 		return
 	}
@@ -122,23 +123,23 @@ type jsonRules struct {
 }
 
 type jsonRule struct {
-	ID      string          `json:"id"`
-	Title   string          `json:"title"`
-	Room    string          `json:"room"`
-	Level   engine.Level    `json:"level"`
-	Subject string          `json:"subject"`
-	Asks    string          `json:"asks"`
-	When    []string        `json:"when"`
-	Remedy  string          `json:"remedy"`
-	Source  working.Source  `json:"source"`
-	Set     string          `json:"set"`
-	File    string          `json:"file"`
-	Line    int             `json:"line"`
-	Changes []engine.Change `json:"changes"`
+	ID      string           `json:"id"`
+	Title   string           `json:"title"`
+	Room    string           `json:"room"`
+	Level   ruleset.Level    `json:"level"`
+	Subject string           `json:"subject"`
+	Asks    string           `json:"asks"`
+	When    []string         `json:"when"`
+	Remedy  string           `json:"remedy"`
+	Source  working.Source   `json:"source"`
+	Set     string           `json:"set"`
+	File    string           `json:"file"`
+	Line    int              `json:"line"`
+	Changes []ruleset.Change `json:"changes"`
 }
 
 // RulesJSON writes the requirements as one JSON object.
-func RulesJSON(w io.Writer, s *engine.RuleSet, requirements []*engine.Requirement) error {
+func RulesJSON(w io.Writer, s *ruleset.RuleSet, requirements []*ruleset.Requirement) error {
 	out := jsonRules{rulesVersion, ruleSetOf(s), s.Title, []jsonRule{}}
 	for _, q := range requirements {
 		when := []string{}
@@ -146,7 +147,7 @@ func RulesJSON(w io.Writer, s *engine.RuleSet, requirements []*engine.Requiremen
 			when = append(when, SayCondition(s, c))
 		}
 		out.Requirements = append(out.Requirements, jsonRule{
-			q.ID, q.Title, q.Room, q.Level, q.Subject, Asks(s, q), when, q.Remedy, q.Source, q.Set, q.File, q.Line, append([]engine.Change{}, q.Changes...),
+			q.ID, q.Title, q.Room, q.Level, q.Subject, Asks(s, q), when, q.Remedy, q.Source, q.Set, q.File, q.Line, append([]ruleset.Change{}, q.Changes...),
 		})
 	}
 	return encode(w, out, "")

@@ -9,7 +9,8 @@ import (
 	"net/url"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/schema"
 )
 
@@ -25,7 +26,7 @@ const (
 
 // sarifPart writes what one document contributes, as JSON that sarifWhole puts
 // in its place.
-func sarifPart(w io.Writer, r *engine.Result, o Options) error {
+func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 	sum := sha256.Sum256(r.Document.Raw)
 	place := sarifPlace{uriOf(r.Document.Name)}
 	part := sarifDocument{
@@ -35,7 +36,7 @@ func sarifPart(w io.Writer, r *engine.Result, o Options) error {
 			Properties: sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
 		},
 	}
-	index := map[*engine.Requirement]int{}
+	index := map[*ruleset.Requirement]int{}
 	for i, q := range r.RuleSet.Requirements {
 		index[q] = i
 	}
@@ -50,11 +51,11 @@ func sarifPart(w io.Writer, r *engine.Result, o Options) error {
 	return encode(w, part, "")
 }
 
-func sarifOf(r *engine.Result, j engine.Judgment, rule int, o Options) sarifResult {
+func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult {
 	q := j.Requirement
 	place := sarifPlace{uriOf(r.Document.Name)}
 	level := "warning"
-	if q.Level == engine.Shall || o.Strict {
+	if q.Level == ruleset.Shall || o.Strict {
 		level = "error"
 	}
 	full := requirementOf(j)
@@ -79,10 +80,10 @@ const sarifRelated = 10
 
 // sarifMissing says where the members would stand that are not stated. The
 // property missing lists all of them.
-func sarifMissing(r *engine.Result, j engine.Judgment, place sarifPlace) []sarifLocation {
+func sarifMissing(r *judge.Result, j judge.Judgment, place sarifPlace) []sarifLocation {
 	var places []sarifLocation
 	for _, m := range j.Missing {
-		if len(places) < sarifRelated && j.Outcome == engine.NotShown && strings.HasPrefix(m, "/") {
+		if len(places) < sarifRelated && j.Outcome == judge.NotShown && strings.HasPrefix(m, "/") {
 			says := sarifText(schema.Spoken(m) + " is not stated")
 			places = append(places, sarifLocation{PhysicalLocation: sarifPhysical{place, sarifAt(r.Document.Position(m))}, Message: &says})
 		}
@@ -91,9 +92,9 @@ func sarifMissing(r *engine.Result, j engine.Judgment, place sarifPlace) []sarif
 }
 
 // sarifSay tells a finding in sentences, since a viewer may show nothing else.
-func sarifSay(j engine.Judgment) string {
+func sarifSay(j judge.Judgment) string {
 	text := sentence(upperFirst(j.Subject.Name)+": "+strings.ToLower(outcomeWords[j.Outcome])+": "+j.Requirement.Title) + " " + sentence(sayJudgment(j))
-	if j.Outcome == engine.NotMet && j.Requirement.Remedy != "" {
+	if j.Outcome == judge.NotMet && j.Requirement.Remedy != "" {
 		text += " To put it right: " + sentence(j.Requirement.Remedy)
 	}
 	if d := j.Departure; d != nil {
@@ -118,7 +119,7 @@ func fingerprint(requirement, subject string) string {
 
 // suppressions is a departure that counts. One that does not is no suppression:
 // some viewers hide what has any, whatever its status.
-func suppressions(d *engine.Departure) []sarifSuppression {
+func suppressions(d *judge.Departure) []sarifSuppression {
 	if d == nil || d.Void != "" {
 		return nil
 	}
@@ -126,7 +127,7 @@ func suppressions(d *engine.Departure) []sarifSuppression {
 }
 
 // sarifWhole writes the run.
-func sarifWhole(w io.Writer, s *engine.RuleSet, parts [][]byte, o Options) error {
+func sarifWhole(w io.Writer, s *ruleset.RuleSet, parts [][]byte, o Options) error {
 	run := sarifRun{
 		Tool:              sarifTool{sarifDriver{"sunclause", o.Version, sarifRules(s)}},
 		AutomationDetails: sarifAutomation{"sunclause/" + s.Name + "/"},
@@ -157,7 +158,7 @@ func sarifWhole(w io.Writer, s *engine.RuleSet, parts [][]byte, o Options) error
 	return encode(w, sarifLog{sarifSchema, sarifVersion, []sarifRun{run}}, "  ")
 }
 
-func sarifRules(s *engine.RuleSet) []sarifRule {
+func sarifRules(s *ruleset.RuleSet) []sarifRule {
 	rules := make([]sarifRule, len(s.Requirements))
 	for i, q := range s.Requirements {
 		asks := sentence("Asks of " + q.Subject + ": " + Asks(s, q))
@@ -170,7 +171,7 @@ func sarifRules(s *engine.RuleSet) []sarifRule {
 		}
 		help += " " + sentence("Source: "+Cite(q.Source))
 		level := "warning"
-		if q.Level == engine.Shall {
+		if q.Level == ruleset.Shall {
 			level = "error"
 		}
 		rules[i] = sarifRule{

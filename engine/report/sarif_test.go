@@ -9,7 +9,7 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"github.com/santhosh-tekuri/jsonschema/v5"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 )
 
@@ -52,7 +52,7 @@ func at(v any, path ...any) any {
 // TestSARIFKeepsItsSchema holds reports to the schema that OASIS publishes, and
 // makes sure that the schema is one that refuses.
 func TestSARIFKeepsItsSchema(t *testing.T) {
-	for _, results := range [][]*engine.Result{
+	for _, results := range [][]*judge.Result{
 		{shed(t)},
 		{result(t, "gb-island-cottage")},
 		{result(t, "gb-island-cottage-faulty")},
@@ -115,7 +115,7 @@ func TestSARIFSaysWhatWasFound(t *testing.T) {
 
 // TestSARIFStrict makes a should count where the check counted it.
 func TestSARIFStrict(t *testing.T) {
-	r := judged(t, "shed.json", read(t, formats+"job.json"), engine.Options{Strict: true})
+	r := judged(t, "shed.json", read(t, formats+"job.json"), judge.Options{Strict: true})
 	run := sarifOf(t, written(t, "sarif", report.Options{Strict: true}, r))
 	if level := at(run, "results", 1, "level"); level != "error" {
 		t.Errorf("level %s", level)
@@ -126,7 +126,7 @@ func TestSARIFStrict(t *testing.T) {
 // nothing.
 func TestSARIFVoidDeparture(t *testing.T) {
 	raw := strings.Replace(string(read(t, formats+"job.json")), `"date": "2026-03-01"},`, `"date": "2026-01-01", "until": "2026-02-01"},`, 1)
-	run := sarifOf(t, written(t, "sarif", report.Options{}, judged(t, "shed.json", []byte(raw), engine.Options{})))
+	run := sarifOf(t, written(t, "sarif", report.Options{}, judged(t, "shed.json", []byte(raw), judge.Options{})))
 	first := at(run, "results", 0)
 	if _, ok := first.(map[string]any)["suppressions"]; ok {
 		t.Error("a departure that has ended suppresses")
@@ -141,7 +141,7 @@ func TestSARIFVoidDeparture(t *testing.T) {
 func TestSARIFFingerprints(t *testing.T) {
 	prints := func(raw string) []string {
 		var all []string
-		run := sarifOf(t, written(t, "sarif", report.Options{}, judged(t, "shed.json", []byte(raw), engine.Options{})))
+		run := sarifOf(t, written(t, "sarif", report.Options{}, judged(t, "shed.json", []byte(raw), judge.Options{})))
 		for _, r := range run["results"].([]any) {
 			all = append(all, at(r, "partialFingerprints", "requirementAndSubject/v1").(string))
 		}
@@ -171,7 +171,7 @@ func TestSARIFPlaces(t *testing.T) {
 		"x\"#?%[1].json":     "x%22%23%3F%25%5B1%5D.json",
 		"standard input":     "standard%20input",
 	} {
-		run := sarifOf(t, written(t, "sarif", report.Options{}, judged(t, name, read(t, formats+"job.json"), engine.Options{})))
+		run := sarifOf(t, written(t, "sarif", report.Options{}, judged(t, name, read(t, formats+"job.json"), judge.Options{})))
 		if got := at(run, "artifacts", 0, "location", "uri"); got != uri {
 			t.Errorf("%s: %s, not %s", name, got, uri)
 		}

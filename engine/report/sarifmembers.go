@@ -3,7 +3,8 @@ package report
 import (
 	"encoding/json"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 )
 
 // The members of SARIF 2.1.0 that a report has, under the names of the standard
@@ -53,9 +54,9 @@ type sarifLevel struct {
 }
 
 type sarifRuleBack struct {
-	Level  engine.Level `json:"level"`
-	Room   string       `json:"room"`
-	Clause string       `json:"clause"`
+	Level  ruleset.Level `json:"level"`
+	Room   string        `json:"room"`
+	Clause string        `json:"clause"`
 }
 
 type sarifMessage struct {
@@ -144,12 +145,12 @@ type sarifSuppression struct {
 
 // sarifResultFacts are the figures behind a finding, for programs.
 type sarifResultFacts struct {
-	Outcome   engine.Outcome `json:"outcome"`
-	Subject   string         `json:"subject"`
-	At        string         `json:"at"`
-	Value     *jsonMeasured  `json:"value"`
-	Limit     *jsonLimit     `json:"limit"`
-	MarginPct *float64       `json:"margin_pct"`
-	Missing   []string       `json:"missing"`
-	Clause    string         `json:"clause"`
+	Outcome   judge.Outcome `json:"outcome"`
+	Subject   string        `json:"subject"`
+	At        string        `json:"at"`
+	Value     *jsonMeasured `json:"value"`
+	Limit     *jsonLimit    `json:"limit"`
+	MarginPct *float64      `json:"margin_pct"`
+	Missing   []string      `json:"missing"`
+	Clause    string        `json:"clause"`
 }

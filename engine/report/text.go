@@ -9,14 +9,15 @@ import (
 	"unicode"
 	"unicode/utf8"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
 
 // Text writes the report for an installer's eye: by part of the installation,
 // worst first, each value against its limit with the clause and what would put
 // it right. It stays readable on 60 columns.
-func Text(w io.Writer, r *engine.Result, o Options) error {
+func Text(w io.Writer, r *judge.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
 	p.unstated(r)
@@ -31,13 +32,13 @@ func Text(w io.Writer, r *engine.Result, o Options) error {
 // partOf is the judgments of one part of the installation.
 type partOf struct {
 	subject   working.Subject
-	judgments []engine.Judgment
+	judgments []judge.Judgment
 }
 
 // byPart groups the judgments to be listed by part, worst part first and worst
 // judgment first.
 // What the document says nothing at all of is told before, unless all is listed.
-func byPart(r *engine.Result, o Options) []partOf {
+func byPart(r *judge.Result, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
@@ -53,7 +54,7 @@ func byPart(r *engine.Result, o Options) []partOf {
 		parts[i].judgments = append(parts[i].judgments, j)
 	}
 	for _, p := range parts {
-		slices.SortStableFunc(p.judgments, func(a, b engine.Judgment) int { return worst(a, b, o) })
+		slices.SortStableFunc(p.judgments, func(a, b judge.Judgment) int { return worst(a, b, o) })
 	}
 	slices.SortStableFunc(parts, func(a, b partOf) int { return worst(a.judgments[0], b.judgments[0], o) })
 	return parts
@@ -61,28 +62,28 @@ func byPart(r *engine.Result, o Options) []partOf {
 
 // worst compares two judgments, the worse being the less: what does more harm
 // stands before what does less.
-func worst(a, b engine.Judgment, o Options) int {
+func worst(a, b judge.Judgment, o Options) int {
 	return cmp.Or(cmp.Compare(badness(a, o), badness(b, o)), byHarm(a.Requirement, b.Requirement))
 }
 
 // badness orders judgments, the worst being the least.
-func badness(j engine.Judgment, o Options) int {
+func badness(j judge.Judgment, o Options) int {
 	n := 7
 	switch j.Outcome {
-	case engine.NotMet:
+	case judge.NotMet:
 		n = 0
-	case engine.NotShown:
+	case judge.NotShown:
 		n = 2
-	case engine.Met:
+	case judge.Met:
 		n = 6
 	}
-	if n < 6 && !j.Counts(o.Strict) {
+	if n < 6 && !j.FailsCheck(o.Strict) {
 		n += 3
 	}
 	return n
 }
 
-func (p *page) head(r *engine.Result) {
+func (p *page) head(r *judge.Result) {
 	project := r.Document.Installation.Project
 	stage := strings.ReplaceAll(project.Stage.Value, "_", " ")
 	p.line(0, bold, fmt.Sprintf("%s, %s", project.Reference.Value, stage))
@@ -100,9 +101,9 @@ func (p *page) head(r *engine.Result) {
 	p.blank()
 }
 
-func layersOf(s *engine.RuleSet) string { return layerNames(s.Layers) }
+func layersOf(s *ruleset.RuleSet) string { return layerNames(s.Layers) }
 
-func layerNames(layers []engine.LayerInfo) string {
+func layerNames(layers []ruleset.LayerInfo) string {
 	names := make([]string, len(layers))
 	for i, l := range layers {
 		names[i] = l.Name + " " + l.Version
@@ -112,28 +113,28 @@ func layerNames(layers []engine.LayerInfo) string {
 
 // changesOf says how much the sets above changed in those below, so that
 // nothing is loosened unseen.
-func changesOf(changes []engine.Change) string {
+func changesOf(changes []ruleset.Change) string {
 	var loosened []string
 	for _, c := range changes {
 		if c.Loosens {
 			loosened = append(loosened, cmp.Or(c.Requirement, c.Parameter, c.Table))
 		}
 	}
-	text := "with " + engine.Many(len(changes), "change") + " to the sets below"
+	text := "with " + judge.Many(len(changes), "change") + " to the sets below"
 	if len(loosened) > 0 {
-		text += ", a shall loosened by that of " + engine.Some(loosened)
+		text += ", a shall loosened by that of " + judge.Some(loosened)
 	}
 	return text + "; sunclause rules lists them"
 }
 
-func verdict(r *engine.Result) string {
+func verdict(r *judge.Result) string {
 	if r.Passes {
 		return "PASSES"
 	}
 	return "DOES NOT PASS"
 }
 
-func verdictStyle(r *engine.Result) style {
+func verdictStyle(r *judge.Result) style {
 	if r.Passes {
 		return good
 	}
@@ -148,7 +149,7 @@ func counts(s Summary) string {
 	return text
 }
 
-func (p *page) part(r *engine.Result, part partOf) {
+func (p *page) part(r *judge.Result, part partOf) {
 	line := r.Document.Position(part.subject.At).Line
 	p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.subject.Name), line))
 	for _, together := range part.alike(p.options) {
@@ -163,28 +164,28 @@ func (p *page) part(r *engine.Result, part partOf) {
 
 // alike keeps the order of the judgments, and puts with the first that is not
 // shown all others that lack the same.
-func (part partOf) alike(o Options) [][]engine.Judgment {
-	var all [][]engine.Judgment
+func (part partOf) alike(o Options) [][]judge.Judgment {
+	var all [][]judge.Judgment
 	index := map[string]int{}
 	for _, j := range part.judgments {
-		if j.Outcome == engine.NotShown && !o.All {
-			same := fmt.Sprint(j.Counts(o.Strict), j.Requirement.Level, j.Missing)
+		if j.Outcome == judge.NotShown && !o.All {
+			same := fmt.Sprint(j.FailsCheck(o.Strict), j.Requirement.Level, j.Missing)
 			if i, seen := index[same]; seen {
 				all[i] = append(all[i], j)
 				continue
 			}
 			index[same] = len(all)
 		}
-		all = append(all, []engine.Judgment{j})
+		all = append(all, []judge.Judgment{j})
 	}
 	return all
 }
 
 // together tells of several requirements that are not shown for want of the same.
-func (p *page) together(r *engine.Result, all []engine.Judgment) {
+func (p *page) together(r *judge.Result, all []judge.Judgment) {
 	first := all[0]
 	words := fmt.Sprintf("%s: %d requirements", outcomeWords[first.Outcome], len(all))
-	if !first.Counts(p.options.Strict) {
+	if !first.FailsCheck(p.options.Strict) {
 		words += " (should)"
 	}
 	p.line(2, p.styleOf(first), words)
@@ -208,40 +209,40 @@ func upperFirst(s string) string {
 	return string(unicode.ToUpper(first)) + s[size:]
 }
 
-var outcomeWords = map[engine.Outcome]string{
-	engine.Met: "met", engine.NotMet: "NOT MET", engine.NotShown: "NOT SHOWN", engine.NotApplicable: "does not apply",
+var outcomeWords = map[judge.Outcome]string{
+	judge.Met: "met", judge.NotMet: "NOT MET", judge.NotShown: "NOT SHOWN", judge.NotApplicable: "does not apply",
 }
 
 // standing is the outcome of a judgment in words, with what weakens it.
-func standing(j engine.Judgment) string {
+func standing(j judge.Judgment) string {
 	words := outcomeWords[j.Outcome]
 	if j.Departure != nil {
 		words += ", departure"
 	}
-	if j.Requirement.Level == engine.Should && j.IsFinding() {
+	if j.Requirement.Level == ruleset.Should && j.IsFinding() {
 		words += " (should)"
 	}
 	return words
 }
 
 // sayJudgment says what was measured against what, or what is not stated.
-func sayJudgment(j engine.Judgment) string {
+func sayJudgment(j judge.Judgment) string {
 	return upperFirst(strings.TrimPrefix(j.Say(), "not shown: "))
 }
 
-func (p *page) judgment(r *engine.Result, j engine.Judgment) {
+func (p *page) judgment(r *judge.Result, j judge.Judgment) {
 	q := j.Requirement
 	p.line(2, p.styleOf(j), standing(j)+": "+q.Title)
-	if j.Outcome == engine.NotApplicable {
+	if j.Outcome == judge.NotApplicable {
 		return
 	}
 	p.line(4, plain, sayJudgment(j))
-	if j.Outcome == engine.Met {
+	if j.Outcome == judge.Met {
 		p.line(4, faint, idOf(j)+", "+Cite(q.Source))
 		return
 	}
 	p.missing(r, j)
-	if q.Remedy != "" && j.Outcome == engine.NotMet {
+	if q.Remedy != "" && j.Outcome == judge.NotMet {
 		p.line(4, plain, "To put it right: "+q.Remedy)
 	}
 	if d := j.Departure; d != nil {
@@ -255,14 +256,14 @@ func (p *page) judgment(r *engine.Result, j engine.Judgment) {
 }
 
 // idOf names the requirement, and the fact to look for in the working.
-func idOf(j engine.Judgment) string {
+func idOf(j judge.Judgment) string {
 	if j.Measured == nil {
 		return j.Requirement.ID
 	}
 	return j.Requirement.ID + " (" + j.Measured.Fact + ")"
 }
 
-func sayChange(c engine.Change) string {
+func sayChange(c ruleset.Change) string {
 	what := c.Parameter
 	if what == "" {
 		what = c.Table
@@ -270,21 +271,21 @@ func sayChange(c engine.Change) string {
 	return strings.TrimSpace("changed by "+c.Set+" on "+c.Date+": "+what) + fmt.Sprintf(" %s, was %s. %s", c.To, c.From, c.Reason)
 }
 
-func (p *page) styleOf(j engine.Judgment) style {
+func (p *page) styleOf(j judge.Judgment) style {
 	switch {
-	case j.Outcome == engine.Met:
+	case j.Outcome == judge.Met:
 		return good
-	case j.Outcome == engine.NotApplicable:
+	case j.Outcome == judge.NotApplicable:
 		return faint
-	case j.Counts(p.options.Strict) && j.Outcome == engine.NotMet:
+	case j.FailsCheck(p.options.Strict) && j.Outcome == judge.NotMet:
 		return bad
 	}
 	return doubt
 }
 
 // missing says on which lines the missing members would stand.
-func (p *page) missing(r *engine.Result, j engine.Judgment) {
-	if j.Outcome != engine.NotShown {
+func (p *page) missing(r *judge.Result, j judge.Judgment) {
+	if j.Outcome != judge.NotShown {
 		return
 	}
 	var lines []int
@@ -301,7 +302,7 @@ func (p *page) missing(r *engine.Result, j engine.Judgment) {
 	}
 }
 
-func sayDeparture(d *engine.Departure) string {
+func sayDeparture(d *judge.Departure) string {
 	text := fmt.Sprintf("Departure accepted by %s on %s: %s", d.Author, d.Date, d.Reason)
 	if d.Until != "" {
 		text += " (until " + d.Until + ")"

@@ -4,19 +4,19 @@ import (
 	"fmt"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 )
 
 // sourcesOf says how far the requirements that apply can be trusted: how many of
 // their clauses somebody has read in the document itself, and how the others are
 // known. A requirement counts once, however many parts it is held against.
-func sourcesOf(r *engine.Result) string {
+func sourcesOf(r *judge.Result) string {
 	known := map[string]int{}
 	total, counted := 0, map[string]bool{}
 	for _, j := range r.Judgments {
 		q := j.Requirement
-		if j.Outcome == engine.NotApplicable || counted[q.ID] {
+		if j.Outcome == judge.NotApplicable || counted[q.ID] {
 			continue
 		}
 		counted[q.ID] = true
@@ -32,7 +32,7 @@ func sourcesOf(r *engine.Result) string {
 			says = append(says, fmt.Sprintf("%d %s", n, trust))
 		}
 	}
-	return fmt.Sprintf("sources of the %s that apply: %s", engine.Many(total, "requirement"), strings.Join(says, ", "))
+	return fmt.Sprintf("sources of the %s that apply: %s", judge.Many(total, "requirement"), strings.Join(says, ", "))
 }
 
 // trustOf says in a word how a source is known.

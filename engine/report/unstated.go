@@ -4,7 +4,7 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts"
 )
 
@@ -21,13 +21,13 @@ type Unstated struct {
 }
 
 // AllUnstated lists what is not stated at all, what most waits for first.
-func AllUnstated(r *engine.Result) []Unstated {
+func AllUnstated(r *judge.Result) []Unstated {
 	waiting := map[string]map[string]bool{}
 	lists := map[string]bool{}
 	for _, j := range r.Judgments {
 		for _, m := range j.Missing {
 			member, list := unstated(r, m)
-			if member == "" || j.Outcome != engine.NotShown {
+			if member == "" || j.Outcome != judge.NotShown {
 				continue
 			}
 			if waiting[member] == nil {
@@ -52,7 +52,7 @@ func AllUnstated(r *engine.Result) []Unstated {
 
 // unstated names the room, or else the list of parts, that has to be there
 // before the member at a JSON pointer can be; "" when both are.
-func unstated(r *engine.Result, pointer string) (member string, list bool) {
+func unstated(r *judge.Result, pointer string) (member string, list bool) {
 	if !strings.HasPrefix(pointer, "/") {
 		return "", false
 	}
@@ -85,8 +85,8 @@ func adviceOn(all []Unstated) string {
 }
 
 // waits reports whether a judgment waits for nothing but what is not stated at all.
-func waits(r *engine.Result, j engine.Judgment) bool {
-	if j.Outcome != engine.NotShown || len(j.Missing) == 0 {
+func waits(r *judge.Result, j judge.Judgment) bool {
+	if j.Outcome != judge.NotShown || len(j.Missing) == 0 {
 		return false
 	}
 	return !slices.ContainsFunc(j.Missing, func(m string) bool {
@@ -96,14 +96,14 @@ func waits(r *engine.Result, j engine.Judgment) bool {
 }
 
 // unstated lists what is not stated at all, with what to write when there is none.
-func (p *page) unstated(r *engine.Result) {
+func (p *page) unstated(r *judge.Result) {
 	all := AllUnstated(r)
 	if len(all) == 0 {
 		return
 	}
 	p.line(0, bold, "Nothing is stated yet of")
 	for _, u := range all {
-		p.line(2, doubt, u.Member+": "+engine.Many(u.Requirements, "requirement")+" not shown for want of it")
+		p.line(2, doubt, u.Member+": "+judge.Many(u.Requirements, "requirement")+" not shown for want of it")
 	}
 	if advice := adviceOn(all); advice != "" {
 		p.line(2, plain, advice)

@@ -5,7 +5,7 @@ import (
 	"strings"
 	"testing"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 )
 
@@ -13,7 +13,7 @@ import (
 // that says what to state next, and that nothing is lost of the counts.
 func TestBeginsWithWhatIsNotStated(t *testing.T) {
 	raw := []byte(`{"project": {"reference": "J", "stage": "design", "country": "GB"}, "storage": {}, "isolators": []}`)
-	r := judgedBy(t, "gb", "bare", raw, engine.Options{})
+	r := judgedBy(t, "gb", "bare", raw, judge.Options{})
 	members := map[string]bool{}
 	for _, u := range report.AllUnstated(r) {
 		members[u.Member] = true

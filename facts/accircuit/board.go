@@ -109,7 +109,7 @@ func (f *Board) duty() {
 	case !f.CarriesLoads.Known():
 		f.BusbarDutyA = working.Unknown("I_bus", "A", f.CarriesLoads.Missing()...)
 	case f.CarriesLoads.Value():
-		d := working.Formula{Symbol: "I_bus", Unit: "A", Text: "I_n + I_g", Source: bothEndsFed}
+		d := working.Closure{Symbol: "I_bus", Unit: "A", Text: "I_n + I_g", Source: bothEndsFed}
 		f.BusbarDutyA = d.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.IncomingA, f.GenerationA)
 	default:
 		f.BusbarDutyA = f.IncomingA

@@ -58,7 +58,7 @@ func (m *mains) inverter(inv *schema.Inverter) generator {
 	g.typeBNeeded = typeBNeeded(sheet, from)
 	g.flow = from.text(sheet.Kind)
 	if g.flow.Known() {
-		g.flow = working.Word(flowOf(g.flow.Value()), sheet.Kind.At())
+		g.flow = working.KnownText(flowOf(g.flow.Value()), sheet.Kind.At())
 	}
 	return g
 }
@@ -78,13 +78,13 @@ func (m *mains) battery(bat *schema.Battery, sheet schema.BatteryDatasheet) gene
 	g.name = "battery " + g.id
 	g.current = from.number("I_b", "A", sheet.ACCurrentMaxA)
 	g.phases = from.number("n_ph", "", sheet.Phases)
-	g.flow = working.Word("both_ways", bat.At())
+	g.flow = working.KnownText("both_ways", bat.At())
 	g.deviceMax = from.number("I_n,max", "A", sheet.ACOCPDMaxA)
 	g.leakage = from.number("I_PE", "mA", sheet.LeakageCurrentMa)
 	g.rcdAsked = from.text(sheet.RCDTypeRequired)
 	g.typeBNeeded = from.flag(sheet.RCDTypeBNotRequired)
 	if g.typeBNeeded.Known() {
-		g.typeBNeeded = working.Is(!g.typeBNeeded.Value(), sheet.RCDTypeBNotRequired.At())
+		g.typeBNeeded = working.KnownFlag(!g.typeBNeeded.Value(), sheet.RCDTypeBNotRequired.At())
 	}
 	return g
 }
@@ -113,18 +113,18 @@ func (m *mains) existingOf(e *schema.ExistingGenerator) generator {
 	return g
 }
 
-// typeBNeeded tells whether a residual current device in the circuit must be of
+// typeBNeeded reports whether a residual current device in the circuit must be of
 // type B: the inverter has no separation and its maker does not rule out a DC
 // fault current. Either answer alone can settle that it need not be.
 func typeBNeeded(sheet schema.InverterDatasheet, from part) working.Flag {
 	separation, ruledOut := from.text(sheet.Separation), from.flag(sheet.RCDTypeBNotRequired)
 	switch {
 	case separation.Known() && separation.Value() != "none":
-		return working.Is(false, separation.At())
+		return working.KnownFlag(false, separation.At())
 	case ruledOut.Known() && ruledOut.Value():
-		return working.Is(false, ruledOut.At())
+		return working.KnownFlag(false, ruledOut.At())
 	case separation.Known() && ruledOut.Known():
-		return working.Is(true, ruledOut.At())
+		return working.KnownFlag(true, ruledOut.At())
 	}
 	return working.UnknownFlag(append(separation.Missing(), ruledOut.Missing()...)...)
 }

@@ -93,10 +93,10 @@ func breaksAll(iso schema.Isolator, from part) working.Flag {
 			return working.UnknownFlag(w.ConductorsOpened.At())
 		}
 		if !circuit.BreaksAll(w.ConductorsOpened) {
-			return working.Is(false, w.ConductorsOpened.At())
+			return working.KnownFlag(false, w.ConductorsOpened.At())
 		}
 	}
-	return working.Is(true, iso.At())
+	return working.KnownFlag(true, iso.At())
 }
 
 // isolatorRated takes the least of the rated currents that the sheet gives for

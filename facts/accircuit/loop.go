@@ -42,17 +42,17 @@ func (m *mains) loop(l *link, u Use, p Protection) Loop {
 	}
 	f.DisconnectionLimitS = m.disconnectionLimit(u, p)
 	f.TripA = m.trip(l, p, f.DisconnectionLimitS)
-	limit := working.Formula{Symbol: "Z_s,max", Unit: "Ω", Text: "U_0 · C_min / I_a", Source: loopLimit}
+	limit := working.Closure{Symbol: "Z_s,max", Unit: "Ω", Text: "U_0 · C_min / I_a", Source: loopLimit}
 	cMin := m.book.Number("voltage_factor_min", "C_min")
 	f.ZsLimitOhm = limit.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, u.VoltageToNeutralV, cMin, f.TripA)
 	f.ZsTableOhm = m.tabled(l, u, p, f.DisconnectionLimitS)
 	if p.Characteristic.Known() && p.Characteristic.Value() == "gG" && f.ZsTableOhm.Known() {
 		f.ZsLimitOhm = f.ZsTableOhm
 	}
-	sum := working.Formula{Symbol: "Z_s", Unit: "Ω", Text: "Z_e + R_loop", Source: loopLimit}
+	sum := working.Closure{Symbol: "Z_s", Unit: "Ω", Text: "Z_e + R_loop", Source: loopLimit}
 	f.ZsComputedOhm = sum.Of(func(x ...float64) float64 { return x[0] + x[1] }, working.Stated("Z_e", "Ω", supply.ZeOhm), m.runsLoop(l))
 	f.ZsMeasuredShare = ratio("Z_s/Z_s,max", f.ZsMeasuredOhm.As("Z_s"), f.ZsLimitOhm.As("Z_s,max"))
-	least := working.Formula{Symbol: "I_f,min", Unit: "A", Text: "U_0 · C_min / Z_s", Source: loopLimit}
+	least := working.Closure{Symbol: "I_f,min", Unit: "A", Text: "U_0 · C_min / Z_s", Source: loopLimit}
 	f.FaultMinA = least.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, u.VoltageToNeutralV, cMin, f.ZsComputedOhm)
 	return f
 }
@@ -89,7 +89,7 @@ func (m *mains) disconnectionLimit(u Use, p Protection) working.Number {
 	if !u.VoltageToNeutralV.Known() {
 		return working.Unknown("t_max", "s", u.VoltageToNeutralV.Missing()...)
 	}
-	key := working.Word(word, u.SystemEarthing.At())
+	key := working.KnownText(word, u.SystemEarthing.At())
 	return m.book.Keyed("disconnection_times", "circuit", key, voltageBand(u.VoltageToNeutralV.Value()), "t_max")
 }
 
@@ -118,7 +118,7 @@ func (m *mains) trip(l *link, p Protection, t working.Number) working.Number {
 		column = "within_0_4_s"
 	}
 	if k := m.book.Keyed("breaker_operation", "characteristic", p.Characteristic, column, "k_a"); k.Known() {
-		f := working.Formula{Symbol: "I_a", Unit: "A", Text: "k_a · I_n", Source: k.Source()}
+		f := working.Closure{Symbol: "I_a", Unit: "A", Text: "k_a · I_n", Source: k.Source()}
 		return f.Of(product, k, p.RatedA)
 	}
 	printed := map[float64]schema.Number{0.2: d.Operates02sA, 0.4: d.Operates04sA, 1: d.Operates1sA, 5: d.Operates5sA}
@@ -141,7 +141,7 @@ func (m *mains) tabled(l *link, u Use, p Protection, t working.Number) working.N
 		name = "BS 88-3 "
 	}
 	columns := map[float64]string{0.4: "within_0_4_s", 5: "within_5_s"}
-	key := working.Word(name+working.Plain(p.RatedA.Value()), d.RatedA.At())
+	key := working.KnownText(name+working.Plain(p.RatedA.Value()), d.RatedA.At())
 	return m.book.Keyed("zs_limits", "device", key, columns[t.Value()], "Z_s,max")
 }
 
@@ -164,7 +164,7 @@ func (m *mains) electrode() working.Number {
 // the loop.
 func (f *Loop) touch(r Residual) {
 	volts := func(symbol, text string, z working.Number) working.Number {
-		v := working.Formula{Symbol: symbol, Unit: "V", Text: text, Source: touchLimit}
+		v := working.Closure{Symbol: symbol, Unit: "V", Text: text, Source: touchLimit}
 		return v.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, z, r.ResidualMa)
 	}
 	f.TouchVoltageV = volts("U_RA", "R_A · I_Δn / 1000", f.ElectrodeOhm)

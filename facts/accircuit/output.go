@@ -46,7 +46,7 @@ func (m *mains) outputOf(inv *schema.Inverter, g *generator) Output {
 		AmbientSiteC:    working.Stated("T", "°C", inv.AmbientMaxC),
 		AmbientAllowedC: from.number("T_max", "°C", sheet.AmbientMaxC),
 	}
-	rated := working.Formula{Symbol: "I_r", Unit: "A", Text: "P_ac / (n_ph · U_0)", Source: working.ByDefinition}
+	rated := working.Closure{Symbol: "I_r", Unit: "A", Text: "P_ac / (n_ph · U_0)", Source: working.ByDefinition}
 	f.ACCurrentRatedA = rated.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) },
 		from.number("P_ac", "W", sheet.ACPowerRatedW), g.phases, working.Stated("U_0", "V", m.in.AC.Supply.VoltageV))
 	if g.traced() {

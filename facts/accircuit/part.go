@@ -37,7 +37,7 @@ func (p part) flag(f schema.Flag) working.Flag {
 	return working.StatedFlag(f)
 }
 
-// anyOf tells whether one of some things is so: one that is known to be settles
+// anyOf reports whether one of some things is so: one that is known to be settles
 // it, and one that is not known leaves it open.
 func anyOf(at string, flags ...working.Flag) working.Flag {
 	var missing []string
@@ -52,20 +52,20 @@ func anyOf(at string, flags ...working.Flag) working.Flag {
 			return working.UnknownFlag(missing...)
 		}
 	}
-	return working.Is(false, at)
+	return working.KnownFlag(false, at)
 }
 
-// allOf tells whether all of some things are so: one that is known not to be
+// allOf reports whether all of some things are so: one that is known not to be
 // settles it, and one that is not known leaves it open.
 func allOf(at string, flags ...working.Flag) working.Flag {
 	none := anyOf(at, each(flags, func(f working.Flag) working.Flag {
 		if !f.Known() {
 			return f
 		}
-		return working.Is(!f.Value(), f.At())
+		return working.KnownFlag(!f.Value(), f.At())
 	})...)
 	if !none.Known() {
 		return none
 	}
-	return working.Is(!none.Value(), none.At())
+	return working.KnownFlag(!none.Value(), none.At())
 }

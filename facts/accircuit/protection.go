@@ -55,12 +55,12 @@ func (m *mains) protection(l *link, u Use) Protection {
 	}
 	p.OvercurrentFitted = working.UnknownFlag(p.DeviceKind.Missing()...)
 	if p.DeviceKind.Known() {
-		p.OvercurrentFitted = working.Is(slices.Contains(overcurrents, p.DeviceKind.Value()), p.DeviceKind.At())
+		p.OvercurrentFitted = working.KnownFlag(slices.Contains(overcurrents, p.DeviceKind.Value()), p.DeviceKind.At())
 	}
 	p.RatedOverDesign = ratio("I_n/I_b", p.RatedA, u.DesignCurrentA.As("I_b"))
 	p.ConductorDutyA = conductorDuty(u, p.RatedA)
 	p.ConventionalCurrentA = m.conventional(of.number("I_2", "A", d.ConventionalCurrentA), p)
-	f := working.Formula{Symbol: "I_z,min", Unit: "A", Text: "I_2 / k_2", Source: overload}
+	f := working.Closure{Symbol: "I_z,min", Unit: "A", Text: "I_2 / k_2", Source: overload}
 	p.CapacityNeededA = f.Of(func(x ...float64) float64 { return x[0] / x[1] }, p.ConventionalCurrentA.As("I_2"), m.book.Number("overload_factor", "k_2"))
 	p.OneWayOnly = m.oneWay(l, d, of)
 	return p
@@ -75,7 +75,7 @@ func conductorDuty(u Use, rated working.Number) working.Number {
 	if u.Dedicated.Value() {
 		return rated
 	}
-	f := working.Formula{Symbol: "I_cond", Unit: "A", Text: "I_n + I_b", Source: bothEndsFed}
+	f := working.Closure{Symbol: "I_cond", Unit: "A", Text: "I_n + I_b", Source: bothEndsFed}
 	return f.Of(func(x ...float64) float64 { return x[0] + x[1] }, rated, u.DesignCurrentA.As("I_b"))
 }
 
@@ -92,11 +92,11 @@ func (m *mains) conventional(printed working.Number, p Protection) working.Numbe
 	if !factor.Known() && p.RatedA.Known() {
 		return printed
 	}
-	f := working.Formula{Symbol: "I_2", Unit: "A", Text: "k_op · I_n", Source: overload}
+	f := working.Closure{Symbol: "I_2", Unit: "A", Text: "k_op · I_n", Source: overload}
 	return f.Of(product, factor, p.RatedA)
 }
 
-// oneWay tells whether power may pass in one direction only through the device
+// oneWay reports whether power may pass in one direction only through the device
 // of the way or the residual current device before it.
 func (m *mains) oneWay(l *link, d schema.ProtectiveDevice, of part) working.Flag {
 	own := oneWayOnly(d, of)
@@ -114,19 +114,19 @@ func oneWayOnly(d schema.ProtectiveDevice, of part) working.Flag {
 	flow, marked, declared := of.text(d.Flow), of.flag(d.LineLoadMarked), of.flag(d.FlowDeclaredByMaker)
 	switch {
 	case flow.Known() && flow.Value() == "unidirectional":
-		return working.Is(true, flow.At())
+		return working.KnownFlag(true, flow.At())
 	case !flow.Known():
 		return working.UnknownFlag(flow.Missing()...)
 	case declared.Known() && declared.Value() && flow.Value() == "bidirectional":
-		return working.Is(false, declared.At())
+		return working.KnownFlag(false, declared.At())
 	case !marked.Known():
 		return working.UnknownFlag(marked.Missing()...)
 	case !marked.Value():
-		return working.Is(false, marked.At())
+		return working.KnownFlag(false, marked.At())
 	case !declared.Known():
 		return working.UnknownFlag(declared.Missing()...)
 	}
-	return working.Is(true, marked.At())
+	return working.KnownFlag(true, marked.At())
 }
 
 func product(x ...float64) float64 {
@@ -138,6 +138,6 @@ func product(x ...float64) float64 {
 }
 
 func ratio(symbol string, a, b working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Text: a.Symbol() + " / " + b.Symbol(), Source: working.ByDefinition}
+	f := working.Closure{Symbol: symbol, Text: a.Symbol() + " / " + b.Symbol(), Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, a, b)
 }

@@ -46,7 +46,7 @@ func (m *mains) residual(l *link, u Use) Residual {
 	}
 	r.RCDGrade = grade("g", r.RCDType)
 	r.RCDGradeAsked = working.Greatest("g_asked", "", each(l.generators, func(g *generator) working.Number { return grade("g_asked", g.rcdAsked) })...)
-	share := working.Formula{Symbol: "I_PE/I_Δn", Unit: "%", Text: "100 · I_PE / I_Δn", Source: working.ByDefinition}
+	share := working.Closure{Symbol: "I_PE/I_Δn", Unit: "%", Text: "100 · I_PE / I_Δn", Source: working.ByDefinition}
 	r.LeakageSharePct = share.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, r.LeakageMa, r.ResidualMa)
 	r.ConcealedBare, r.ConcealedDepthMm = m.concealed(l)
 	r.AdditionalNeeded = anyOf(l.at, u.Sockets, u.AdditionalStated, m.shallow(l, r))
@@ -61,10 +61,10 @@ func (m *mains) rcd(l *link) (schema.ProtectiveDevice, part, working.Flag) {
 	way, ofWay := l.way()
 	kind := of.text(d.Kind)
 	if kind.Known() && slices.Contains(withRCD, kind.Value()) {
-		return d, of, working.Is(true, kind.At())
+		return d, of, working.KnownFlag(true, kind.At())
 	}
 	if way.RCD.Stated() {
-		return m.in.Datasheets.ProtectiveDevices[way.RCD.Value], part{}, working.Is(true, way.RCD.At())
+		return m.in.Datasheets.ProtectiveDevices[way.RCD.Value], part{}, working.KnownFlag(true, way.RCD.At())
 	}
 	if l.outlet.way == nil {
 		return schema.ProtectiveDevice{}, part{l.missing}, working.UnknownFlag(l.missing...)
@@ -83,7 +83,7 @@ func grade(symbol string, kind working.Text) working.Number {
 	return working.Counted(symbol, grades[kind.Value()], kind.At())
 }
 
-// concealed tells whether a stretch of the circuit is concealed without
+// concealed reports whether a stretch of the circuit is concealed without
 // mechanical protection, and the least depth of those.
 func (m *mains) concealed(l *link) (working.Flag, working.Number) {
 	var bare []working.Flag
@@ -110,18 +110,18 @@ func (m *mains) concealed(l *link) (working.Flag, working.Number) {
 func bareStretch(s schema.Segment) working.Flag {
 	switch {
 	case s.Place.Stated() && !slices.Contains([]string{"wall_cavity", "indoors_concealed"}, s.Place.Value):
-		return working.Is(false, s.Place.At())
+		return working.KnownFlag(false, s.Place.At())
 	case s.MechanicallyProtected.Yes():
-		return working.Is(false, s.MechanicallyProtected.At())
+		return working.KnownFlag(false, s.MechanicallyProtected.At())
 	case !s.Place.Stated():
 		return working.UnknownFlag(s.Place.At())
 	case !s.MechanicallyProtected.Stated():
 		return working.UnknownFlag(s.MechanicallyProtected.At())
 	}
-	return working.Is(true, s.Place.At())
+	return working.KnownFlag(true, s.Place.At())
 }
 
-// shallow tells whether a bare stretch lies less deep than the book asks.
+// shallow reports whether a bare stretch lies less deep than the book asks.
 func (m *mains) shallow(l *link, r Residual) working.Flag {
 	least := m.book.Number("concealed_depth_min_mm", "d_min")
 	switch {
@@ -132,20 +132,20 @@ func (m *mains) shallow(l *link, r Residual) working.Flag {
 	case !r.ConcealedDepthMm.Known() || !least.Known():
 		return working.UnknownFlag(append(r.ConcealedDepthMm.Missing(), least.Missing()...)...)
 	}
-	return working.Is(r.ConcealedDepthMm.Value() < least.Value(), l.at)
+	return working.KnownFlag(r.ConcealedDepthMm.Value() < least.Value(), l.at)
 }
 
 func isTT(arrangement working.Text) working.Flag {
 	if !arrangement.Known() {
 		return working.UnknownFlag(arrangement.Missing()...)
 	}
-	return working.Is(arrangement.Value() == "TT", arrangement.At())
+	return working.KnownFlag(arrangement.Value() == "TT", arrangement.At())
 }
 
-// asks tells whether a maker asks for a residual current device of any type.
+// asks reports whether a maker asks for a residual current device of any type.
 func asks(grade working.Number, at string) working.Flag {
 	if !grade.Known() {
 		return working.UnknownFlag(grade.Missing()...)
 	}
-	return working.Is(grade.Value() > 0, at)
+	return working.KnownFlag(grade.Value() > 0, at)
 }

@@ -37,7 +37,7 @@ func (m *mains) rise(l *link) Rise {
 // where a three-phase generator feeds through it.
 func (m *mains) dropPct(run int) working.Number {
 	r := &m.cables.Runs[run]
-	f := working.Formula{Symbol: "Δu_" + r.ID, Unit: "%", Text: "100 · ΔU / U_n", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "Δu_" + r.ID, Unit: "%", Text: "100 · ΔU / U_n", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, r.DropV.As("ΔU"), m.nominal(m.phasesOn(run)))
 }
 
@@ -68,6 +68,6 @@ func (m *mains) nominal(phases working.Number) working.Number {
 
 // of takes a share of a voltage.
 func (m *mains) of(pct, voltage working.Number) working.Number {
-	f := working.Formula{Symbol: "ΔU", Unit: "V", Text: "Δu · U_n / 100", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "ΔU", Unit: "V", Text: "Δu · U_n / 100", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 100 }, pct.As("Δu"), voltage)
 }

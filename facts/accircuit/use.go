@@ -30,7 +30,7 @@ func (m *mains) use(l *link) Use {
 	entry, ofEntry := m.stated(l)
 	u := Use{
 		Generators:        working.List(each(l.generators, func(g *generator) string { return g.id })...),
-		MeetsGenerator:    working.Is(l.meets, l.at),
+		MeetsGenerator:    working.KnownFlag(l.meets, l.at),
 		Serves:            ofWay.text(way.Serves),
 		Kind:              ofEntry.text(entry.Kind),
 		Dedicated:         ofEntry.flag(entry.Dedicated),
@@ -60,7 +60,7 @@ func (m *mains) designCurrent(all []*generator) working.Number {
 
 // powerFlow is both ways as soon as one generator takes power in.
 func (l *link) powerFlow() working.Text {
-	flow := working.Word("out", l.at)
+	flow := working.KnownText("out", l.at)
 	for _, g := range l.generators {
 		switch {
 		case g.flow.Known() && g.flow.Value() == "both_ways":

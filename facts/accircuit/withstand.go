@@ -22,9 +22,9 @@ func (m *mains) withstand(l *link, p Protection, f Loop) Withstand {
 	w := Withstand{FaultEnergyA2s: m.energy(l, p, f)}
 	w.LineWithstandA2s = m.bears(l, m.lineWithstand)
 	w.ProtectiveWithstandA2s = m.bears(l, m.protectiveWithstand)
-	need := working.Formula{Symbol: "S", Unit: "mm²", Text: "√(I²t) / k", Source: adiabatic}
-	k := m.book.Pick("protective_withstand", book.Is("by", working.Word("core", l.at)),
-		book.Is("metal", working.Word("copper", l.at)), book.Is("insulation", working.Word("pvc", l.at))).Number("k", "k")
+	need := working.Closure{Symbol: "S", Unit: "mm²", Text: "√(I²t) / k", Source: adiabatic}
+	k := m.book.Pick("protective_withstand", book.Is("by", working.KnownText("core", l.at)),
+		book.Is("metal", working.KnownText("copper", l.at)), book.Is("insulation", working.KnownText("pvc", l.at))).Number("k", "k")
 	w.ProtectiveNeededMm2 = need.Of(func(x ...float64) float64 { return Section(x[0], x[1]) }, w.FaultEnergyA2s.As("I²t"), k)
 	return w
 }
@@ -38,7 +38,7 @@ func (m *mains) energy(l *link, p Protection, f Loop) working.Number {
 	if !p.DeviceKind.Known() || p.DeviceKind.Value() != "fuse" {
 		return of.number("I²t", "A²s", d.LetThroughA2s)
 	}
-	e := working.Formula{Symbol: "I²t", Unit: "A²s", Text: "I_a² · t_max", Source: adiabatic}
+	e := working.Closure{Symbol: "I²t", Unit: "A²s", Text: "I_a² · t_max", Source: adiabatic}
 	return e.Of(func(x ...float64) float64 { return x[0] * x[0] * x[1] }, f.TripA, f.DisconnectionLimitS)
 }
 
@@ -52,7 +52,7 @@ func (m *mains) bears(l *link, of func(run int) working.Number) working.Number {
 
 // lineWithstand is what the conductors in parallel of each line bear together.
 func (m *mains) lineWithstand(run int) working.Number {
-	f := working.Formula{Symbol: "k²S²", Unit: "A²s", Text: "n² · k²S²", Source: adiabatic}
+	f := working.Closure{Symbol: "k²S²", Unit: "A²s", Text: "n² · k²S²", Source: adiabatic}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[0] * x[1] },
 		working.Stated("n", "", m.in.Cables[run].ConductorsPerPole), m.cables.Runs[run].WithstandA2s.As("k²S²"))
 }

@@ -43,7 +43,7 @@ func (b Book) Word(name string) working.Text {
 	if !ok || !p.IsText {
 		return working.UnknownText(lacks("parameter", name))
 	}
-	return working.Word(p.Text, "")
+	return working.KnownText(p.Text, "")
 }
 
 func lacks(kind, name string) string {

@@ -15,8 +15,17 @@ type Key struct {
 	word    working.Text
 	number  working.Number
 	numeric bool
-	atMost  bool
+	step    step
 }
+
+// step is how a numeric key takes the rows of a column of steps.
+type step int
+
+const (
+	exact step = iota
+	up         // the next higher step
+	down       // the next lower step
+)
 
 // Is asks for rows with a word in a column.
 func Is(column string, word working.Text) Key { return Key{column: column, word: word} }
@@ -30,7 +39,13 @@ func Equals(column string, n working.Number) Key {
 // quantity: where a book says that a value between two rows takes the next
 // higher one.
 func UpTo(column string, n working.Number) Key {
-	return Key{column: column, number: n, numeric: true, atMost: true}
+	return Key{column: column, number: n, numeric: true, step: up}
+}
+
+// DownTo asks for the row with the greatest number in a column that is not above
+// the quantity.
+func DownTo(column string, n working.Number) Key {
+	return Key{column: column, number: n, numeric: true, step: down}
 }
 
 func (k Key) known() bool {
@@ -55,29 +70,39 @@ func pointer(t working.Text) []string {
 	return nil
 }
 
-// match tells how a row stands to a key.
+// match is how a row stands to a key.
 type match int
 
 const (
 	no match = iota
-	perhaps
+	maybe
 	yes
 )
 
 func (k Key) match(cell any) match {
-	switch n, isNumber := cell.(float64); {
+	n, isNumber := cell.(float64)
+	switch {
 	case cell == Any:
 		return yes
 	case cell == nil:
 		return no
 	case !k.known():
-		return perhaps
-	case k.atMost && isNumber && n >= k.number.Value(),
-		k.numeric && !k.atMost && isNumber && n == k.number.Value(),
-		!k.numeric && cell == k.word.Value():
+		return maybe
+	case isNumber && k.numeric && k.covers(n), !k.numeric && cell == k.word.Value():
 		return yes
 	}
 	return no
+}
+
+// covers reports whether the quantity is at the step of a row, or may take it.
+func (k Key) covers(step float64) bool {
+	switch k.step {
+	case up:
+		return step >= k.number.Value()
+	case down:
+		return step <= k.number.Value()
+	}
+	return step == k.number.Value()
 }
 
 // Row is the row of a table that was picked by its keys, or the reason why none
@@ -91,7 +116,7 @@ type Row struct {
 }
 
 // Pick takes the first row that every key holds for, and among the steps of an
-// UpTo the lowest. Where a row could hold if something unknown were known, and
+// UpTo or DownTo the nearest. Where a row could hold if something unknown were known, and
 // comes before one that does, there is no answer: a table is never guessed at.
 func (b Book) Pick(table string, keys ...Key) Row {
 	t, ok := b.Tables[table]
@@ -105,7 +130,7 @@ func (b Book) Pick(table string, keys ...Key) Row {
 		for _, k := range keys {
 			m = min(m, k.match(cells[k.column]))
 		}
-		if m != no && (best == no || lower(keys, cells, r.cells)) {
+		if m != no && (best == no || nearer(keys, cells, r.cells)) {
 			best, r.cells = m, cells
 		}
 	}
@@ -115,13 +140,13 @@ func (b Book) Pick(table string, keys ...Key) Row {
 	return Row{table: t, keys: keys, missing: unmet(keys, best), lacked: best == no}
 }
 
-// lower reports whether a row is on a lower step than another.
-func lower(keys []Key, cells, than map[string]any) bool {
+// nearer reports whether a row is on a nearer step than another.
+func nearer(keys []Key, cells, than map[string]any) bool {
 	for _, k := range keys {
 		a, isNumber := cells[k.column].(float64)
 		b, wasNumber := than[k.column].(float64)
-		if k.atMost && isNumber && wasNumber && a != b {
-			return a < b
+		if k.step != exact && isNumber && wasNumber && a != b {
+			return (a < b) == (k.step == up)
 		}
 	}
 	return false
@@ -144,26 +169,51 @@ func (r Row) Lacked() bool {
 	return r.lacked && !slices.ContainsFunc(r.keys, func(k Key) bool { return !k.known() })
 }
 
-// Number takes a cell of the row as a quantity.
+// Number takes a cell of the row as a quantity that was looked up with the
+// numbers among the keys.
 func (r Row) Number(column, symbol string) working.Number {
-	if r.cells == nil {
-		return working.Unknown(symbol, r.unit(column), r.missing...)
-	}
-	v, ok := r.cells[column].(float64)
+	v, missing, ok := r.cell(column)
 	if !ok {
-		return working.Unknown(symbol, r.unit(column), unmet(r.keys, no)...)
+		return working.Unknown(symbol, r.unit(column), missing...)
 	}
-	f := working.Formula{Symbol: symbol, Unit: r.unit(column), Text: "table “" + r.table.Title + "”", Source: r.table.Source, Lookup: true}
 	var numbers []working.Number
-	at := ""
 	for _, k := range r.keys {
 		if k.numeric && k.known() {
 			numbers = append(numbers, k.number)
-		} else if k.known() && at == "" {
-			at = k.word.At()
 		}
 	}
-	return f.Of(func(...float64) float64 { return v }, numbers...).ChosenBy(at)
+	found := working.Lookup{Symbol: symbol, Unit: r.unit(column), Text: "table “" + r.table.Title + "”", Source: r.table.Source}
+	return found.Of(func(...float64) float64 { return v }, numbers...).ChosenBy(r.chosenBy())
+}
+
+// Figure takes a cell of the row as a figure of the rule set, as it stands there.
+func (r Row) Figure(column, symbol string) working.Number {
+	v, missing, ok := r.cell(column)
+	if !ok {
+		return working.Unknown(symbol, r.unit(column), missing...)
+	}
+	return working.Figure(symbol, r.unit(column), v, "table "+r.table.Name+" of "+r.table.Set, r.table.Source).ChosenBy(r.chosenBy())
+}
+
+// cell is a number of the row; without one, missing says what to state otherwise.
+func (r Row) cell(column string) (v float64, missing []string, ok bool) {
+	if r.cells == nil {
+		return 0, r.missing, false
+	}
+	if v, ok = r.cells[column].(float64); !ok {
+		return 0, unmet(r.keys, no), false
+	}
+	return v, nil, true
+}
+
+// chosenBy is the place of the first word among the keys that the document states.
+func (r Row) chosenBy() string {
+	for _, k := range r.keys {
+		if !k.numeric && k.known() && k.word.At() != "" {
+			return k.word.At()
+		}
+	}
+	return ""
 }
 
 // Word takes a cell of the row as a word.
@@ -172,7 +222,7 @@ func (r Row) Word(column string) working.Text {
 		return working.UnknownText(r.missing...)
 	}
 	if v, ok := r.cells[column].(string); ok {
-		return working.Word(v, "")
+		return working.KnownText(v, "")
 	}
 	return working.UnknownText(unmet(r.keys, no)...)
 }

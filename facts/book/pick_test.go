@@ -41,12 +41,12 @@ func TestPickWord(t *testing.T) {
 		want         string
 		missing      string
 	}{
-		{"the first row that holds", working.Word("solar", "/kind"), working.Word("B", "/method"), stated("/n", 2), "conduit", ""},
-		{"any holds for every word", working.Word("solar", "/kind"), working.Word("C", "/method"), stated("/n", 2), "solar", ""},
-		{"and for one not known", working.Word("flat", "/kind"), unknown, stated("/n", 3), "flat", ""},
-		{"a row before it may hold", working.Word("solar", "/kind"), unknown, stated("/n", 2), "", "[/method]"},
-		{"no such row", working.Word("solar", "/kind"), working.Word("C", "/method"), stated("/n", 3), "", "[/kind /method /n]"},
-		{"a number that is not known", working.Word("solar", "/kind"), working.Word("C", "/method"), working.Unknown("n", "", "/n"), "", "[/n]"},
+		{"the first row that holds", working.KnownText("solar", "/kind"), working.KnownText("B", "/method"), stated("/n", 2), "conduit", ""},
+		{"any holds for every word", working.KnownText("solar", "/kind"), working.KnownText("C", "/method"), stated("/n", 2), "solar", ""},
+		{"and for one not known", working.KnownText("flat", "/kind"), unknown, stated("/n", 3), "flat", ""},
+		{"a row before it may hold", working.KnownText("solar", "/kind"), unknown, stated("/n", 2), "", "[/method]"},
+		{"no such row", working.KnownText("solar", "/kind"), working.KnownText("C", "/method"), stated("/n", 3), "", "[/kind /method /n]"},
+		{"a number that is not known", working.KnownText("solar", "/kind"), working.KnownText("C", "/method"), working.Unknown("n", "", "/n"), "", "[/n]"},
 	} {
 		row := b.Pick("index", book.Is("kind", c.kind), book.Is("method", c.method), book.Equals("loaded", c.loaded))
 		w := row.Word("table")
@@ -85,7 +85,7 @@ func TestPickNumber(t *testing.T) {
 // A value between two rows goes by the higher one, in whatever order they stand.
 func TestPickUpTo(t *testing.T) {
 	b := capacities()
-	bunched, unknown := working.Word("bunched", "/a"), working.UnknownText("/a")
+	bunched, unknown := working.KnownText("bunched", "/a"), working.UnknownText("/a")
 	for _, c := range []struct {
 		arrangement working.Text
 		circuits    float64
@@ -93,7 +93,7 @@ func TestPickUpTo(t *testing.T) {
 		missing     string
 	}{
 		{bunched, 1, 1, ""}, {bunched, 2, 0.8, ""}, {bunched, 3, 0.38, ""}, {bunched, 20, 0.38, ""}, {bunched, 21, 0, "[/a /n]"},
-		{working.Word("ceiling", "/a"), 1, 0.95, ""}, {unknown, 1, 0, "[/a]"}, {unknown, 2, 0, "[/a]"}, {working.Word("ladder", "/a"), 1, 1, ""}, {working.Word("ladder", "/a"), 2, 0, "[/a /n]"},
+		{working.KnownText("ceiling", "/a"), 1, 0.95, ""}, {unknown, 1, 0, "[/a]"}, {unknown, 2, 0, "[/a]"}, {working.KnownText("ladder", "/a"), 1, 1, ""}, {working.KnownText("ladder", "/a"), 2, 0, "[/a /n]"},
 	} {
 		n := b.Pick("group", book.Is("arrangement", c.arrangement), book.UpTo("circuits", stated("/n", c.circuits))).Number("factor", "C")
 		if n.Known() != (c.want > 0) || n.Known() && n.Value() != c.want || !n.Known() && fmt.Sprint(n.Missing()) != c.missing {
@@ -101,6 +101,27 @@ func TestPickUpTo(t *testing.T) {
 		}
 	}
 	n := b.Pick("group", book.Is("arrangement", bunched), book.UpTo("circuits", working.Unknown("n", "", "/n"))).Number("factor", "C")
+	if n.Known() || fmt.Sprint(n.Missing()) != "[/n]" {
+		t.Errorf("a count that is not known: %v, missing %v", n.Value(), n.Missing())
+	}
+}
+
+// A quantity between two steps takes the lower one with DownTo, in whatever
+// order they stand; an unknown one takes none, though the table begins at zero.
+func TestPickDownTo(t *testing.T) {
+	b := capacities()
+	bunched := working.KnownText("bunched", "/a")
+	for _, c := range []struct{ circuits, want float64 }{{1, 1}, {2, 0.8}, {19, 0.8}, {20, 0.38}, {50, 0.38}} {
+		n := b.Pick("group", book.Is("arrangement", bunched), book.DownTo("circuits", stated("/n", c.circuits))).Number("factor", "C")
+		if !n.Known() || n.Value() != c.want {
+			t.Errorf("%v circuits: %v, missing %v, want %v", c.circuits, n.Value(), n.Missing(), c.want)
+		}
+	}
+	below := b.Pick("group", book.DownTo("circuits", stated("/n", 0.5))).Number("factor", "C")
+	if below.Known() || fmt.Sprint(below.Missing()) != "[/n]" {
+		t.Errorf("below the lowest step: %v, missing %v", below.Value(), below.Missing())
+	}
+	n := b.Pick("group", book.DownTo("circuits", working.Unknown("n", "", "/n"))).Number("factor", "C")
 	if n.Known() || fmt.Sprint(n.Missing()) != "[/n]" {
 		t.Errorf("a count that is not known: %v, missing %v", n.Value(), n.Missing())
 	}

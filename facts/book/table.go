@@ -1,10 +1,6 @@
 package book
 
-import (
-	"slices"
-
-	"sunclause/facts/working"
-)
+import "sunclause/facts/working"
 
 // Table is one table of a rule set: rows of named cells, each a float64 or a
 // string, in the order of the book.
@@ -26,49 +22,12 @@ type Column struct{ Name, Unit string }
 // from it the cell of the wanted column. Below the last step the table has no
 // answer, and the result is unknown: a table is never extended or interpolated.
 func (b Book) Step(table, key string, of working.Number, want, symbol string) working.Number {
-	t, ok := b.Tables[table]
-	if !ok {
-		return working.Unknown(symbol, "", lacks("table", table))
-	}
-	var best map[string]any
-	for _, row := range t.Rows {
-		k, isNumber := row[key].(float64)
-		if isNumber && k <= of.Value() && (best == nil || k > best[key].(float64)) {
-			best = row
-		}
-	}
-	return t.cell(best, want, symbol, of)
+	return b.Pick(table, DownTo(key, of)).Number(want, symbol)
 }
 
 // Keyed looks a word up in a table and takes the cell of the wanted column.
 func (b Book) Keyed(table, key string, of working.Text, want, symbol string) working.Number {
-	t, ok := b.Tables[table]
-	if !ok {
-		return working.Unknown(symbol, "", lacks("table", table))
-	}
-	if !of.Known() {
-		return working.Unknown(symbol, t.unit(want), of.Missing()...)
-	}
-	for _, row := range t.Rows {
-		if row[key] != of.Value() {
-			continue
-		}
-		if v, ok := row[want].(float64); ok {
-			return working.Figure(symbol, t.unit(want), v, "table "+t.Name+" of "+t.Set, t.Source).ChosenBy(of.At())
-		}
-	}
-	return working.Unknown(symbol, t.unit(want), of.At())
-}
-
-// cell turns a cell into a quantity that was looked up with another. Without
-// the cell the quantity is unknown, for want of one that the table knows.
-func (t *Table) cell(row map[string]any, want, symbol string, of working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: t.unit(want), Text: "table “" + t.Title + "”", Source: t.Source, Lookup: true}
-	v, ok := row[want].(float64)
-	if !ok {
-		return working.Unknown(symbol, f.Unit, slices.Concat(of.Missing(), of.Pointers())...)
-	}
-	return f.Of(func(...float64) float64 { return v }, of)
+	return b.Pick(table, Is(key, of)).Figure(want, symbol)
 }
 
 func (t *Table) unit(column string) string {

@@ -40,7 +40,7 @@ func TestStep(t *testing.T) {
 		n := b.Step("steps", "at_least_c", working.Stated("T", "°C", schema.NewNumber("/t", c.of)), "factor", "K")
 		if c.missing != "" {
 			if n.Known() || fmt.Sprint(n.Missing()) != c.missing {
-				t.Errorf("at %v: %v, missing %v, want it unknown for want of %s", c.of, n.Value(), n.Missing(), c.missing)
+				t.Errorf("at %v: %v, missing %v, want it unknown, missing %s", c.of, n.Value(), n.Missing(), c.missing)
 			}
 		} else if !n.Known() || n.Value() != c.want || n.Unit() != "%" || !n.Lookup() {
 			t.Errorf("at %v: %v %s (missing %v), want %v %%", c.of, n.Value(), n.Unit(), n.Missing(), c.want)
@@ -56,13 +56,13 @@ func TestStep(t *testing.T) {
 
 func TestKeyed(t *testing.T) {
 	b := tables()
-	n := b.Keyed("steps", "mounting", working.Word("in_roof", "/m"), "factor", "K")
+	n := b.Keyed("steps", "mounting", working.KnownText("in_roof", "/m"), "factor", "K")
 	if !n.Known() || n.Value() != 1.2 || fmt.Sprint(n.Pointers()) != "[/m]" || n.Origin() != "table steps of test" {
 		t.Errorf("in_roof: %v from %v, %s", n.Value(), n.Pointers(), n.Origin())
 	}
-	for word, w := range map[string]working.Text{"a word not in the table": working.Word("facade", "/m"), "a row without the cell": working.Word("no factor", "/m"), "no word": working.UnknownText("/m")} {
+	for word, w := range map[string]working.Text{"a word not in the table": working.KnownText("facade", "/m"), "a row without the cell": working.KnownText("no factor", "/m"), "no word": working.UnknownText("/m")} {
 		if n := b.Keyed("steps", "mounting", w, "factor", "K"); n.Known() || fmt.Sprint(n.Missing()) != "[/m]" {
-			t.Errorf("%s: %v, missing %v, want it unknown for want of /m", word, n.Value(), n.Missing())
+			t.Errorf("%s: %v, missing %v, want it unknown, missing /m", word, n.Value(), n.Missing())
 		}
 	}
 }

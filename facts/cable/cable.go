@@ -27,14 +27,14 @@ type plan struct {
 	book    book.Book
 	strings map[int][]*pvstring.String // strings whose path lies on each run
 	inputs  map[string]*pvstring.Mppt  // by id
-	wires   map[string]Wire            // by key among the datasheets
+	wires   map[*schema.CableDatasheet]Wire
 	mains   mains
 	duties  batteries
 }
 
 // Derive derives the facts of the cables.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b book.Book) Facts {
-	p := &plan{in: in, circuit: c, pv: pv, book: b, strings: carriedBy(c, pv), inputs: map[string]*pvstring.Mppt{}, wires: map[string]Wire{}, mains: mainsOf(in, c), duties: batteriesOf(in, c)}
+	p := &plan{in: in, circuit: c, pv: pv, book: b, strings: carriedBy(c, pv), inputs: map[string]*pvstring.Mppt{}, wires: map[*schema.CableDatasheet]Wire{}, mains: mainsOf(in, c), duties: batteriesOf(in, c)}
 	for i := range pv.Mppts {
 		p.inputs[pv.Mppts[i].ID] = &pv.Mppts[i]
 	}

@@ -35,6 +35,12 @@ var (
 	heatingUp = working.Source{Document: "IEC 60287-1-1", Clause: "heating goes with the square of the current", How: working.Memory}
 )
 
+var (
+	airAround       = working.NewFormula("T_s", "°C", "T_a + ΔT_a", working.ByDefinition)
+	heatingCircuits = working.NewFormula("n", "", "n_all − n_light", derating)
+	conductorHeat   = working.NewFormula("T_con", "°C", "T_s + (T_table − T_s) · (I_b / I_z)²", heatingUp)
+)
+
 // capacity looks the stretch up in the tables of the rule set.
 func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 	method := working.StatedText(s.Method)
@@ -49,14 +55,14 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 		AmbientC:         working.Stated("T_a", "°C", s.AmbientC),
 		Insulated:        working.StatedText(s.ThermalInsulation),
 	}
-	c.ConductorLimitC = limitOf(p.sheet(r.Cable.Text), f.ConductorMaxC, c.RatingConductorC)
+	c.ConductorLimitC = limitOf(r.Cable.To(), f.ConductorMaxC, c.RatingConductorC)
 	c.TabulatedA = p.tabulated(f, r, s, table, column)
-	c.heat(p, s, table, column)
-	c.group(p, s)
-	c.lagging(p, s)
-	c.Factors = product("C", c.AmbientFactor, c.GroupingFactor, c.InsulationFactor, c.SoilFactor)
+	c.surroundings(p, s, table, column)
+	c.grouping(p, s)
+	c.insulation(p, s)
+	c.Factors = working.Product("C", "", derating, c.AmbientFactor, c.GroupingFactor, c.InsulationFactor, c.SoilFactor)
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
-	c.CapacityA = product("I_z", c.TabulatedA, c.Factors, many)
+	c.CapacityA = working.Product("I_z", c.TabulatedA.Unit(), derating, c.TabulatedA, c.Factors, many)
 	c.ConductorTempC = c.conductorAt(f.DesignCurrentA)
 	return c
 }
@@ -64,26 +70,12 @@ func (p *plan) capacity(f *Run, r *schema.Run, s *schema.Segment) Capacity {
 // limitOf is the temperature up to which the conductor may be rated at all. The
 // one for a limited life counts only where it is needed, and then has to be
 // stated.
-func limitOf(s schema.CableDatasheet, continuous, rating working.Number) working.Number {
+func limitOf(s *schema.CableDatasheet, continuous, rating working.Number) working.Number {
 	short := working.Stated("T_con,short", "°C", s.ConductorShortTermC)
 	if short.Known() || continuous.Known() && rating.Known() && rating.Value() > continuous.Value() {
 		return working.Greatest("T_con,limit", "°C", continuous, short)
 	}
 	return working.Greatest("T_con,limit", "°C", continuous)
-}
-
-func product(symbol string, factors ...working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: factors[0].Unit(), Text: factors[0].Symbol(), Source: derating}
-	for _, x := range factors[1:] {
-		f.Text += " · " + x.Symbol()
-	}
-	return f.Of(func(x ...float64) float64 {
-		p := 1.0
-		for _, v := range x {
-			p *= v
-		}
-		return p
-	}, factors...)
 }
 
 // tabulated is the capacity in the table of the rule set. Where the table has no
@@ -97,7 +89,7 @@ func (p *plan) tabulated(f *Run, r *schema.Run, s *schema.Segment, table, column
 	if n.Known() || !f.CsaMm2.Known() {
 		return n
 	}
-	for _, rating := range p.sheet(r.Cable.Text).Ratings {
+	for _, rating := range r.Cable.To().Ratings {
 		if rating.Method.Is(s.Method.Value) && same(rating.LoadedConductors, f.Loaded) &&
 			same(rating.ConductorC, table.Number("conductor_c", "")) && same(rating.AmbientC, table.Number("reference_c", "")) {
 			return working.Greatest("I_t", "A", working.Stated("I_maker", "A", rating.CurrentA))
@@ -110,20 +102,19 @@ func same(stated schema.Number, n working.Number) bool {
 	return stated.Stated() && n.Known() && stated.Value == n.Value()
 }
 
-// heat takes the temperature around the cable and its factor; in the ground the
+// surroundings takes the temperature around the cable and its factor; in the ground the
 // soil as well.
-func (c *Capacity) heat(p *plan, s *schema.Segment, table, column book.Row) {
+func (c *Capacity) surroundings(p *plan, s *schema.Segment, table, column book.Row) {
 	c.RiseK = p.book.Pick("cable_ambient_rises", book.Is("place", working.StatedText(s.Place)), book.Is("in_direct_sun", yesNo(s.InDirectSun))).Number("rise_k", "ΔT_a")
 	factors, where, soil := table.Word("air_column"), column.Word("surroundings"), column.Word("soil")
 	switch where.Value() {
 	case "ground":
 		c.SurroundingsC = working.Stated("T_g", "°C", s.GroundC)
-		c.AmbientFactor = p.warm("ambient_ground_factors", factors, c.SurroundingsC)
+		c.AmbientFactor = p.ambientFactor("ambient_ground_factors", factors, c.SurroundingsC)
 		c.SoilFactor = p.book.Pick("soil_factors", book.UpTo("at_most_k_m_per_w", working.Stated("ρ_T", "K·m/W", s.SoilResistivityKMPerW))).Number(soil.Value(), "C_s")
 	default:
-		sum := working.Formula{Symbol: "T_s", Unit: "°C", Text: "T_a + ΔT_a", Source: working.ByDefinition}
-		c.SurroundingsC = sum.Of(func(x ...float64) float64 { return x[0] + x[1] }, c.AmbientC, c.RiseK)
-		c.AmbientFactor = p.warm(table.Word("air_table").Value(), factors, c.SurroundingsC)
+		c.SurroundingsC = airAround.Of(c.AmbientC, c.RiseK)
+		c.AmbientFactor = p.ambientFactor(table.Word("air_table").Value(), factors, c.SurroundingsC)
 		c.SoilFactor = working.Counted("C_s", 1, s.At())
 	}
 	if !where.Known() || !factors.Known() {
@@ -131,7 +122,7 @@ func (c *Capacity) heat(p *plan, s *schema.Segment, table, column book.Row) {
 	}
 }
 
-func (p *plan) warm(table string, column working.Text, around working.Number) working.Number {
+func (p *plan) ambientFactor(table string, column working.Text, around working.Number) working.Number {
 	return p.book.Pick(table, book.UpTo("at_most_c", around)).Number(column.Value(), "C_a")
 }
 
@@ -140,20 +131,19 @@ func yesNo(f schema.Flag) working.Text {
 	case !f.Stated():
 		return working.UnknownText(f.At())
 	case f.Value:
-		return working.Word("yes", f.At())
+		return working.KnownText("yes", f.At())
 	}
-	return working.Word("no", f.At())
+	return working.KnownText("no", f.At())
 }
 
-// group counts the circuits that heat each other and takes their factor. With a
+// grouping counts the circuits that heat each other and takes their factor. With a
 // wide enough gap there is none.
-func (c *Capacity) group(p *plan, s *schema.Segment) {
+func (c *Capacity) grouping(p *plan, s *schema.Segment) {
 	all, light := working.Stated("n_all", "", s.GroupedCircuits), working.Counted("n_light", 0, "")
 	if s.GroupedLightlyLoaded.Stated() {
 		light = working.Stated("n_light", "", s.GroupedLightlyLoaded)
 	}
-	count := working.Formula{Symbol: "n", Text: "n_all − n_light", Source: derating}
-	c.Grouped = count.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, light)
+	c.Grouped = heatingCircuits.Of(all, light)
 	if c.Grouped.Known() && c.Grouped.Value() < 1 {
 		c.Grouped = working.Counted("n", 1, s.At()) // its own circuit is always one
 	}
@@ -166,9 +156,9 @@ func (c *Capacity) group(p *plan, s *schema.Segment) {
 		book.Is("method", c.Method), book.UpTo("circuits", c.Grouped)).Number("factor", "C_g")
 }
 
-// lagging takes the factor for thermal insulation all round. Insulation on one
+// insulation takes the factor for thermal insulation all round. Insulation on one
 // side is allowed for by the reference method.
-func (c *Capacity) lagging(p *plan, s *schema.Segment) {
+func (c *Capacity) insulation(p *plan, s *schema.Segment) {
 	switch {
 	case !s.ThermalInsulation.Stated():
 		c.InsulationFactor = working.Unknown("C_i", "", s.ThermalInsulation.At())
@@ -181,7 +171,5 @@ func (c *Capacity) lagging(p *plan, s *schema.Segment) {
 
 // conductorAt is the temperature that the conductor takes on at a current.
 func (c *Capacity) conductorAt(current working.Number) working.Number {
-	f := working.Formula{Symbol: "T_con", Unit: "°C", Text: "T_s + (T_table − T_s) · (I_b / I_z)²", Source: heatingUp}
-	return f.Of(func(x ...float64) float64 { return x[0] + (x[1]-x[0])*x[2]/x[3]*x[2]/x[3] },
-		c.SurroundingsC.As("T_s"), c.RatingConductorC, current.As("I_b"), c.CapacityA)
+	return conductorHeat.Of(c.SurroundingsC.As("T_s"), c.RatingConductorC, current.As("I_b"), c.CapacityA)
 }

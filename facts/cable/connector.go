@@ -1,6 +1,7 @@
 package cable
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -34,14 +35,14 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 	if !f.Strings.Known() {
 		fewest = working.Unknown("n_iso", "", f.Strings.Missing()...)
 	}
-	if r.Connectors == nil && carriesPV(r) {
-		return []Connector{unplugged(f, r)}
+	if r.Connectors == nil && circuit.CarriesPV(r) {
+		return []Connector{unstatedConnectors(f, r)}
 	}
 	var all []Connector
 	for _, c := range r.Connectors {
 		all = append(all, Connector{
 			Subject:         working.Subject{ID: c.ID.Value, At: c.At(), Name: "connector " + c.ID.Value},
-			SameType:        sameType(c),
+			SameType:        working.Same(working.StatedText(c.Connector), working.StatedText(c.Mate)),
 			ListedForMating: working.StatedFlag(c.ListedForMating),
 			Standard:        standardOf(c.Standard),
 			VoltageMaxV:     working.Stated("U_con", "V", c.VoltageMaxV),
@@ -59,19 +60,9 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 	return all
 }
 
-func sameType(c schema.ConnectorPair) working.Flag {
-	switch {
-	case !c.Connector.Stated():
-		return working.UnknownFlag(c.Connector.At())
-	case !c.Mate.Stated():
-		return working.UnknownFlag(c.Mate.At())
-	}
-	return working.Is(c.Connector.Value == c.Mate.Value, c.Mate.At())
-}
-
-// unplugged stands for the connectors of a run of the PV side that does not
+// unstatedConnectors stands for the connectors of a run of the PV side that does not
 // state whether there are any.
-func unplugged(f *Run, r *schema.Run) Connector {
+func unstatedConnectors(f *Run, r *schema.Run) Connector {
 	var c Connector
 	blank(&c, r.Member("connectors"))
 	c.Subject = working.Subject{ID: f.ID + ".connectors", At: r.At(), Name: "connectors of " + f.Name}

@@ -20,41 +20,46 @@ var (
 	hotterBy = working.Source{Document: "IEC 60228", Edition: "2004", Clause: "Annex A, temperature correction", How: working.Memory}
 )
 
-// warm is the resistance of a conductor at a temperature.
-func warm(symbol string, cold, alpha, at working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "Ω/km", Text: cold.Symbol() + " · (1 + α · (T_R − 20))", Source: hotterBy}
-	return f.Of(func(x ...float64) float64 { return x[0] * (1 + x[1]*(x[2]-20)) }, cold, alpha.As("α"), at.As("T_R"))
+var (
+	hotResistance = working.NewFormula("R_T", "Ω/km", "R · (1 + α · (T_R − 20))", hotterBy)
+	bothWaysDrop  = working.NewFormula("ΔU", "V", "2 · l · I · R_T / 1000 / n_par", ohm)
+	threeDrop     = working.NewFormula("ΔU", "V", "√3 · l · I · R_T / 1000 / n_par", ohm)
+	tabulatedDrop = working.NewFormula("ΔU", "V", "l · I · m / 1000 / n_par", ohm)
+	coolerDrop    = working.NewFormula("ΔU", "V", "C_t · ΔU_full", coolerConductor)
+	dropShare     = working.NewFormula("Δu", "%", "100 · ΔU / U", working.ByDefinition)
+	vmpLeft       = working.NewFormula("U_mp,inv", "V", "U_mp,hot − ΔU_dc", working.ByDefinition)
+)
+
+// warmResistance is the resistance of a conductor at a temperature.
+func warmResistance(symbol string, cold, alpha, at working.Number) working.Number {
+	return hotResistance.Of(cold.For("R"), alpha, at.As("T_R")).As(symbol)
 }
 
-// lose works out the voltage drop of the run at its rated current: at maximum
+// voltageDrop works out the voltage drop of the run at its rated current: at maximum
 // power on the PV side, else at the design current.
-func (f *Run) lose(i int, r *schema.Run, p *plan, segments []Segment) {
+func (f *Run) voltageDrop(i int, r *schema.Run, p *plan, segments []Segment) {
 	f.DropV, f.DropPct = working.Unknown("ΔU", "V"), working.Unknown("Δu", "%")
 	f.U0V, f.UV, f.DropFactor = working.Unknown("U_0", "V"), working.Unknown("U", "V"), working.Unknown("C_t", "")
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
 	hot, alpha := p.book.Number("dc_drop_conductor_c", "T_R"), p.book.Number("resistance_per_k", "α")
 	switch f.Service.Value() {
 	case "pv_string", "pv_array":
-		f.DropV = overBoth(f.LengthM, f.ImpA, warm("R_T", f.Resistance20C, alpha, hot), many)
+		f.DropV = bothWays(f.LengthM, f.ImpA, warmResistance("R_T", f.Resistance20C, alpha, hot), many)
 		f.DropPct = percent(f.DropV, f.lowestVmp(p.strings[i]))
 	case "battery":
-		f.DropV = overBoth(f.LengthM, f.DesignCurrentA, warm("R_T", f.Resistance20C, alpha, hot), many)
+		f.DropV = bothWays(f.LengthM, f.DesignCurrentA, warmResistance("R_T", f.Resistance20C, alpha, hot), many)
 	case "ac":
 		f.acDrop(p, many, segments)
 	}
 }
 
-// overBoth is the drop over going and returning conductor.
-func overBoth(length, current, resistance, many working.Number) working.Number {
-	f := working.Formula{Symbol: "ΔU", Unit: "V", Text: "2 · l · I · R_T / 1000 / n_par", Source: ohm}
-	return f.Of(func(x ...float64) float64 { return 2 * x[0] * x[1] * x[2] / 1000 / x[3] },
-		length.As("l"), current.As("I"), resistance.As("R_T"), many)
+// bothWays is the drop over going and returning conductor.
+func bothWays(length, current, resistance, many working.Number) working.Number {
+	return bothWaysDrop.Of(length.As("l"), current.As("I"), resistance.As("R_T"), many)
 }
 
-func percent(drop, of working.Number) working.Number {
-	f := working.Formula{Symbol: "Δu", Unit: "%", Text: "100 · ΔU / " + of.Symbol(), Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, drop, of)
-}
+// percent is a drop as a share of a voltage.
+func percent(drop, of working.Number) working.Number { return dropShare.Of(drop, of.For("U")) }
 
 // lowestVmp is the lowest voltage at maximum power among the strings on the run.
 func (f *Run) lowestVmp(carried []*pvstring.String) working.Number {
@@ -87,10 +92,9 @@ func (f *Run) acDrop(p *plan, many working.Number, segments []Segment) {
 	default:
 		f.DropV = working.Unknown("ΔU", "V", append(word.Missing(), "the rule set's ac_drop_method can be resistance or table")...)
 	}
-	f.DropFactor = f.cooler(p, many, segments)
+	f.DropFactor = f.dropFactor(p, many, segments)
 	if c := f.DropFactor; !c.Known() || c.Value() != 1 {
-		full := working.Formula{Symbol: "ΔU", Unit: "V", Text: "C_t · ΔU_full", Source: coolerConductor}
-		f.DropV = full.Of(func(x ...float64) float64 { return x[0] * x[1] }, c, f.DropV.As("ΔU_full"))
+		f.DropV = coolerDrop.Of(c, f.DropV.As("ΔU_full"))
 	}
 	if !f.Loaded.Known() {
 		f.UV = working.Unknown("U", "V", f.Loaded.Missing()...)
@@ -100,16 +104,12 @@ func (f *Run) acDrop(p *plan, many working.Number, segments []Segment) {
 }
 
 func (f *Run) byResistance(p *plan, many working.Number, column string) working.Number {
-	r := warm("R_T", f.Resistance20C, p.book.Number("resistance_per_k", "α"), f.ConductorMaxC)
+	r := warmResistance("R_T", f.Resistance20C, p.book.Number("resistance_per_k", "α"), f.ConductorMaxC)
 	if column == "single_phase" {
-		return overBoth(f.LengthM, f.DesignCurrentA, r, many)
+		return bothWays(f.LengthM, f.DesignCurrentA, r, many)
 	}
-	lines := working.Formula{Symbol: "ΔU", Unit: "V", Text: "√3 · l · I · R_T / 1000 / n_par", Source: ohm}
-	return lines.Of(func(x ...float64) float64 { return root3 * x[0] * x[1] * x[2] / 1000 / x[3] },
-		f.LengthM.As("l"), f.DesignCurrentA.As("I"), r, many)
+	return threeDrop.Of(f.LengthM.As("l"), f.DesignCurrentA.As("I"), r, many)
 }
-
-const root3 = 1.7320508075688772
 
 // byTable takes the drop for each ampere and metre from the table of the rule
 // set; holds is false where the table does not know the conductor.
@@ -119,9 +119,7 @@ func (f *Run) byTable(p *plan, many working.Number, column string) (n working.Nu
 	if row.Lacked() {
 		return n, false
 	}
-	d := working.Formula{Symbol: "ΔU", Unit: "V", Text: "l · I · m / 1000 / n_par", Source: ohm}
-	return d.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 / x[3] },
-		f.LengthM.As("l"), f.DesignCurrentA.As("I"), row.Number(column, "m"), many), true
+	return tabulatedDrop.Of(f.LengthM.As("l"), f.DesignCurrentA.As("I"), row.Number(column, "m"), many), true
 }
 
 // drop adds up what the runs on the way of a string take from it.
@@ -139,7 +137,6 @@ func (p *plan) drop(s *pvstring.String, runs []Run) Drop {
 		d.CsaLeastMm2 = working.Least("S_min", "mm²", sizes...)
 	}
 	d.DcDropPct = percent(d.DcDropV.As("ΔU"), s.VmpStcV)
-	left := working.Formula{Symbol: "U_mp,inv", Unit: "V", Text: "U_mp,hot − ΔU_dc", Source: working.ByDefinition}
-	d.VmpAtInverter = left.Of(func(x ...float64) float64 { return x[0] - x[1] }, s.VmpHotV, d.DcDropV)
+	d.VmpAtInverter = vmpLeft.Of(s.VmpHotV, d.DcDropV)
 	return d
 }

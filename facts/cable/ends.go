@@ -20,10 +20,10 @@ type Ends struct {
 func endsOf(r *schema.Run, segments []Segment) Ends {
 	e := Ends{
 		TerminalTempC: working.Least("T_term", "°C", working.Stated("T_start", "°C", r.Start.TerminalTempMaxC), working.Stated("T_end", "°C", r.End.TerminalTempMaxC)),
-		GlandsFit:     both(fits(r.Start), fits(r.End)),
+		GlandsFit:     working.All(fits(r.Start), fits(r.End)),
 		StartEntry:    entry(r.Start),
 		EndEntry:      entry(r.End),
-		Strain:        both(working.StatedFlag(r.Start.StrainRelieved), working.StatedFlag(r.End.StrainRelieved)),
+		Strain:        working.All(working.StatedFlag(r.Start.StrainRelieved), working.StatedFlag(r.End.StrainRelieved)),
 	}
 	if n := len(segments); n > 0 {
 		first, last := &segments[0], &segments[n-1]
@@ -33,46 +33,18 @@ func endsOf(r *schema.Run, segments []Segment) Ends {
 	return e
 }
 
-// fits tells whether the gland of an end fits; where there is none there is
+// fits reports whether the gland of an end fits; where there is none there is
 // nothing to fit.
 func fits(e schema.CableEnd) working.Flag {
 	if e.Gland.Is("none") {
-		return working.Is(true, e.Gland.At())
+		return working.KnownFlag(true, e.Gland.At())
 	}
 	return working.StatedFlag(e.GlandFits)
 }
 
 func entry(e schema.CableEnd) working.Text {
 	if !e.Entry.Stated() && e.Gland.Is("none") {
-		return working.Word("none", e.Gland.At())
+		return working.KnownText("none", e.Gland.At())
 	}
 	return working.StatedText(e.Entry)
-}
-
-// both holds where each of the flags does; one that is known not to settles it.
-func both(flags ...working.Flag) working.Flag {
-	return settle(false, flags)
-}
-
-// one holds where any of the flags does; one that is known to settles it.
-func one(flags ...working.Flag) working.Flag {
-	return settle(true, flags)
-}
-
-func settle(by bool, flags []working.Flag) working.Flag {
-	var missing []string
-	at := ""
-	for _, f := range flags {
-		if f.Known() && f.Value() == by {
-			return f
-		}
-		missing, at = append(missing, f.Missing()...), f.At()
-		if !f.Known() && len(f.Missing()) == 0 {
-			missing = append(missing, at)
-		}
-	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.Is(!by, at)
 }

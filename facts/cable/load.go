@@ -39,7 +39,7 @@ func (f *Run) load(r *schema.Run, carried []*pvstring.String, p *plan) {
 	f.ImpA = working.Sum("I_mp,run", "A", mp...)
 	f.reverse(carried, p.inputs)
 	f.fuses(carried)
-	if p.pv.Untraced == nil || !carriesPV(r) {
+	if p.pv.Untraced == nil || !circuit.CarriesPV(r) {
 		return
 	}
 	f.Strings = working.UnknownList(p.pv.Untraced...)
@@ -50,6 +50,8 @@ func (f *Run) load(r *schema.Run, carried []*pvstring.String, p *plan) {
 }
 
 var reverseLaw = working.Source{Document: "IEC 62548", Edition: "2016", Clause: "table of minimum current ratings of circuits", How: working.Memory}
+
+var reverseMax = working.NewFormula("I_rev,max", "A", "I_sc,max,input − I_sc,max,run", reverseLaw)
 
 // reverse is what the strings of the same input that do not come through the
 // run can drive back through it.
@@ -63,26 +65,17 @@ func (f *Run) reverse(carried []*pvstring.String, inputs map[string]*pvstring.Mp
 		f.ReverseMaxA = working.Unknown("I_rev,max", "A", carried[0].Mppt.Missing()...)
 		return
 	}
-	all := input.IscMaxA.As("I_sc,max,input")
-	back := working.Formula{Symbol: "I_rev,max", Unit: "A", Text: "I_sc,max,input − I_sc,max,run", Source: reverseLaw}
-	f.ReverseMaxA = back.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, f.IscMaxA)
+	f.ReverseMaxA = reverseMax.Of(input.IscMaxA.As("I_sc,max,input"), f.IscMaxA)
 }
 
 // fuses takes the overcurrent protection of the strings on the run.
 func (f *Run) fuses(carried []*pvstring.String) {
-	f.Fused = working.Is(len(carried) > 0, f.At)
+	fitted := []working.Flag{working.KnownFlag(len(carried) > 0, f.At)}
 	var rated []working.Number
 	for _, s := range carried {
-		switch {
-		case !s.FuseFitted.Known():
-			if !f.Fused.Known() || f.Fused.Value() {
-				f.Fused = s.FuseFitted
-			}
-		case !s.FuseFitted.Value():
-			f.Fused = working.Is(false, s.FuseFitted.At())
-		}
-		rated = append(rated, s.FuseRatedA)
+		fitted, rated = append(fitted, s.FuseFitted), append(rated, s.FuseRatedA)
 	}
+	f.Fused = working.All(fitted...)
 	f.FuseRatedA = working.Greatest("I_n", "A", rated...)
 }
 

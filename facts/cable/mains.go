@@ -24,7 +24,7 @@ type mains struct {
 func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
 	m := mains{by: map[int][]source{}}
 	for _, inv := range in.Inverters {
-		sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+		sheet := inv.Datasheet.To()
 		m.add(in, c, inv.ID.Value+".ac", source{inv.ID.Value, working.Stated("I_ac", "A", sheet.ACCurrentMaxA), working.Stated("n_ph", "", sheet.Phases)})
 	}
 	if in.Inverters == nil {
@@ -34,7 +34,7 @@ func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
 		m.missing = append(m.missing, in.Storage.Member("batteries"))
 	}
 	for _, bat := range in.Storage.Batteries {
-		sheet := in.Datasheets.Batteries[bat.Datasheet.Value]
+		sheet := bat.Datasheet.To()
 		switch {
 		case sheet.Coupling.Is("ac"):
 			m.add(in, c, bat.ID.Value+".ac", source{bat.ID.Value, working.Stated("I_ac", "A", sheet.ACCurrentMaxA), working.Stated("n_ph", "", sheet.Phases)})
@@ -93,7 +93,7 @@ func (f *Run) feeds(run int, p *plan) {
 
 // loaded counts the loaded conductors. A cable of three cores and more on AC is
 // taken as three-phase; cables of one core by the sources, or the supply.
-func (f *Run) loaded(i int, sheet schema.CableDatasheet, p *plan) {
+func (f *Run) loaded(i int, sheet *schema.CableDatasheet, p *plan) {
 	f.Loaded = working.Counted("n_load", 2, f.At)
 	if f.Service.Value() != "ac" {
 		return
@@ -135,7 +135,7 @@ func batteriesOf(in *schema.Installation, c *circuit.Circuit) batteries {
 		if i < 0 || path.Ambiguous {
 			continue // coupled on the AC side, or its run is not described
 		}
-		sheet := in.Datasheets.Inverters[in.Inverters[i].Datasheet.Value]
+		sheet := in.Inverters[i].Datasheet.To()
 		for _, r := range path.Runs {
 			b[r] = working.Greatest("I_b", "A", working.Stated("I_bat", "A", sheet.BatteryCurrentMaxA))
 		}

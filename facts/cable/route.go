@@ -27,8 +27,7 @@ func (p *plan) routeOf(f *Run, r *schema.Run, segments []Segment) Route {
 		BendMm:          working.Stated("r", "mm", r.BendRadiusMinMm),
 		Jointed:         working.StatedFlag(r.Jointed),
 	}
-	ratio := working.Formula{Symbol: "r/D", Text: "r / D", Source: working.ByDefinition}
-	w.BendOverDiameter = ratio.Of(func(x ...float64) float64 { return x[0] / x[1] }, w.BendMm, f.OutsideDiameter)
+	w.BendOverDiameter = working.Ratio("r/D", w.BendMm, f.OutsideDiameter)
 	var outdoors, behind, alone []working.Flag
 	var around []working.Number
 	for i := range segments {
@@ -36,8 +35,8 @@ func (p *plan) routeOf(f *Run, r *schema.Run, segments []Segment) Route {
 		outdoors, behind, alone = append(outdoors, s.Outdoors), append(behind, s.BehindModules), append(alone, s.PolesApart)
 		around = append(around, s.SurroundingsC)
 	}
-	w.Outdoors, w.BehindModules = one(outdoors...), one(behind...)
-	w.EachAlone = one(f.CableDouble, both(alone...))
+	w.Outdoors, w.BehindModules = working.Any(outdoors...), working.Any(behind...)
+	w.EachAlone = working.Any(f.CableDouble, working.All(alone...))
 	w.SurroundingsMaxC = working.Greatest("T_s,max", "°C", around...)
 	return w
 }

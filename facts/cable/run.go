@@ -1,7 +1,6 @@
 package cable
 
 import (
-	"slices"
 	"strconv"
 
 	"sunclause/facts/working"
@@ -53,8 +52,8 @@ func (p *plan) run(i int) (Run, []Segment) {
 		LengthM: lengthOf(r),
 	}
 	f.DropBudgetPct = working.Stated("Δu_budget", "%", r.DropBudgetPct)
-	sheet := p.sheet(r.Cable.Text)
-	f.Wire = p.wireOf(r.Cable.Text)
+	sheet := r.Cable.To()
+	f.Wire = p.wireOf(r.Cable)
 	f.load(r, p.strings[i], p)
 	f.feeds(i, p)
 	f.design(i, p)
@@ -63,7 +62,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
 	f.worst(segments)
-	f.lose(i, r, p, segments)
+	f.voltageDrop(i, r, p, segments)
 	f.protect(r, p)
 	return f, segments
 }
@@ -89,11 +88,6 @@ func lengthOf(r *schema.Run) working.Number {
 		lengths = append(lengths, working.Stated("l_i", "m", s.LengthM))
 	}
 	return working.Sum("l", "m", lengths...)
-}
-
-// carriesPV reports whether a run belongs to the PV side.
-func carriesPV(r *schema.Run) bool {
-	return slices.Contains([]string{"pv_string", "pv_array"}, r.Service.Value)
 }
 
 func segmentID(run string, index int) string { return run + "." + strconv.Itoa(index+1) }

@@ -2,7 +2,6 @@ package cable
 
 import (
 	"reflect"
-	"slices"
 
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -62,17 +61,10 @@ var (
 	concealedPlaces = []string{"wall_cavity", "indoors_concealed"}
 )
 
-func among(t schema.Text, words []string) working.Flag {
-	if !t.Stated() {
-		return working.UnknownFlag(t.At())
-	}
-	return working.Is(slices.Contains(words, t.Value), t.At())
-}
-
 // segments derives the facts of the stretches of a run.
 func (p *plan) segments(f *Run, r *schema.Run) []Segment {
 	if r.Segments == nil {
-		return []Segment{unlaid(f, r)}
+		return []Segment{unstatedSegments(f, r)}
 	}
 	var all []Segment
 	for n := range r.Segments {
@@ -84,15 +76,16 @@ func (p *plan) segments(f *Run, r *schema.Run) []Segment {
 // segment derives the facts of one stretch.
 func (p *plan) segment(f *Run, r *schema.Run, n int) Segment {
 	s := &r.Segments[n]
+	place := working.StatedText(s.Place)
 	g := Segment{
 		Subject:        working.Subject{ID: segmentID(f.ID, n), At: s.At(), Name: "segment " + segmentID(f.ID, n)},
 		Service:        f.Service,
 		LengthM:        working.Stated("l", "m", s.LengthM),
-		Place:          working.StatedText(s.Place),
-		Outdoors:       among(s.Place, outdoorPlaces),
-		Indoors:        among(s.Place, indoorPlaces),
-		BehindModules:  among(s.Place, []string{"behind_modules"}),
-		Concealed:      among(s.Place, concealedPlaces),
+		Place:          place,
+		Outdoors:       place.OneOf(outdoorPlaces...),
+		Indoors:        place.OneOf(indoorPlaces...),
+		BehindModules:  place.OneOf("behind_modules"),
+		Concealed:      place.OneOf(concealedPlaces...),
 		SiteTempMaxC:   working.Stated("T_max", "°C", p.in.Site.TempMaxC),
 		CsaMm2:         f.CsaMm2,
 		DesignCurrentA: f.DesignCurrentA,
@@ -131,7 +124,7 @@ func guardOf(s *schema.Segment) Guard {
 // sharesWith tells what else lies in the enclosure; without one, nothing.
 func sharesWith(s *schema.Segment) working.Text {
 	if s.Enclosure.Is("none") && !s.SharesEnclosureWith.Stated() {
-		return working.Word("nothing", s.Enclosure.At())
+		return working.KnownText("nothing", s.Enclosure.At())
 	}
 	return working.StatedText(s.SharesEnclosureWith)
 }
@@ -155,13 +148,13 @@ func (g *Guard) passes(s *schema.Segment) {
 	case "":
 		g.Passage = working.UnknownText(s.Member("passage"), s.EndsAt.At())
 	default:
-		g.Passage = working.Word("none", s.EndsAt.At())
+		g.Passage = working.KnownText("none", s.EndsAt.At())
 	}
 }
 
-// unlaid stands for the stretches of a run that states none: nothing is known
+// unstatedSegments stands for the stretches of a run that states none: nothing is known
 // of how it is laid, which is not the same as nothing to be said.
-func unlaid(f *Run, r *schema.Run) Segment {
+func unstatedSegments(f *Run, r *schema.Run) Segment {
 	var g Segment
 	blank(&g, r.Member("segments"))
 	g.Subject = working.Subject{ID: segmentID(f.ID, 0), At: r.At(), Name: "segments of " + f.Name}
@@ -169,7 +162,7 @@ func unlaid(f *Run, r *schema.Run) Segment {
 	return g
 }
 
-// blank leaves every fact of a part unknown, for want of the member named.
+// blank leaves every fact of a part unknown because the named member is missing.
 func blank(part any, missing string) {
 	v := reflect.ValueOf(part).Elem()
 	for _, field := range reflect.VisibleFields(v.Type()) {

@@ -36,27 +36,22 @@ type Wire struct {
 	ReactanceOhmPerK working.Number `json:"reactance_ohm_per_km" words:"reactance of a conductor"`
 }
 
-// sheet is the datasheet of a cable; its members name the reference as what is
-// missing where the run states none.
-func (p *plan) sheet(key schema.Text) schema.CableDatasheet {
-	return p.in.Datasheets.Cables[key.Value]
-}
-
-// wireOf takes what the sheet states. Without a cable everything is unknown for
-// want of the reference.
-func (p *plan) wireOf(key schema.Text) Wire {
-	w, known := p.wires[key.Value]
-	switch {
-	case !key.Stated():
-		blank(&w, key.At())
-	case !known:
-		w = p.wireFrom(p.sheet(key))
-		p.wires[key.Value] = w
+// wireOf takes what the sheet of a cable states, of each sheet once. Without a
+// sheet everything is unknown, and names the reference.
+func (p *plan) wireOf(cable schema.Ref[schema.CableDatasheet]) Wire {
+	if !cable.Found() {
+		return p.wireFrom(cable.To())
+	}
+	sheet := cable.To()
+	w, known := p.wires[sheet]
+	if !known {
+		w = p.wireFrom(sheet)
+		p.wires[sheet] = w
 	}
 	return w
 }
 
-func (p *plan) wireFrom(s schema.CableDatasheet) Wire {
+func (p *plan) wireFrom(s *schema.CableDatasheet) Wire {
 	w := Wire{
 		Kind:             working.StatedText(s.Kind),
 		Standard:         standardOf(s.Standard),
@@ -96,12 +91,12 @@ func standardOf(t schema.Text) working.Text {
 			name = rest
 		}
 	}
-	return working.Word(strings.TrimSpace(name), t.At())
+	return working.KnownText(strings.TrimSpace(name), t.At())
 }
 
 // diameterOf is the overall diameter; of a flat cable its height, across which
 // it is bent.
-func diameterOf(s schema.CableDatasheet) working.Number {
+func diameterOf(s *schema.CableDatasheet) working.Number {
 	if !s.OutsideDiameterMm.Stated() && s.OutsideHeightMm.Stated() {
 		return working.Stated("D", "mm", s.OutsideHeightMm)
 	}
@@ -110,12 +105,11 @@ func diameterOf(s schema.CableDatasheet) working.Number {
 
 // bendOf is the smallest bend that the sheet allows, by either way of printing
 // it.
-func bendOf(s schema.CableDatasheet) working.Number {
+func bendOf(s *schema.CableDatasheet) working.Number {
 	if !s.BendRadiusMinDiameters.Stated() {
 		return working.Stated("r_min", "mm", s.BendRadiusMinMm)
 	}
-	times := working.Formula{Symbol: "r_min", Unit: "mm", Text: "n_D · D", Source: working.ByDefinition}
-	return times.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n_D", "", s.BendRadiusMinDiameters), diameterOf(s))
+	return bendByDiameters.Of(working.Stated("n_D", "", s.BendRadiusMinDiameters), diameterOf(s))
 }
 
 // resistance is the highest resistance that the standard allows for the
@@ -138,7 +132,10 @@ func (p *plan) resistance(metal schema.Text, class schema.Number, tinned schema.
 
 var adiabatic = working.Source{Document: "IEC 60364-4-43", Clause: "434.5.2", How: working.Memory}
 
-func withstand(k, csa working.Number) working.Number {
-	f := working.Formula{Symbol: "k²S²", Unit: "A²s", Text: k.Symbol() + "² · " + csa.Symbol() + "²", Source: adiabatic}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[0] * x[1] * x[1] }, k, csa)
-}
+var (
+	bendByDiameters = working.NewFormula("r_min", "mm", "n_D · D", working.ByDefinition)
+	withstood       = working.NewFormula("k²S²", "A²s", "k² · S²", adiabatic)
+)
+
+// withstand is the energy that a conductor bears until its insulation is harmed.
+func withstand(k, csa working.Number) working.Number { return withstood.Of(k.For("k"), csa.For("S")) }

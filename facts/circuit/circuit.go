@@ -51,10 +51,10 @@ type Circuit struct {
 	runs      []schema.Run
 	feeds     []int        // edge of a run, -1 for one that carries no power
 	ways      [][]int      // edges through an isolator, in the order of its ways
-	suns      []int        // terminals where a string feeds in
+	sources   []int        // terminals where a string feeds in
 	goals     map[int]goal // terminals that paths lead to
 	toward    []int        // edge that leads a terminal nearer to its goal
-	parts     []*part      // part of the graph in which a terminal lies
+	sections  []*section   // section of the graph in which a terminal lies
 }
 
 // Of builds the graph of an installation.
@@ -72,10 +72,10 @@ func Of(in *schema.Installation) *Circuit {
 		}
 	}
 	for _, s := range in.Strings {
-		c.suns = append(c.suns, c.terminal(s.ID.Value))
+		c.sources = append(c.sources, c.terminal(s.ID.Value))
 	}
 	for _, inv := range in.Inverters {
-		for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
+		for i := range inv.Datasheet.To().MPPTs {
 			name := Input(inv.ID.Value, i)
 			c.goals[c.terminal(name)] = goal{trackingInput, name}
 		}

@@ -10,29 +10,29 @@ import (
 // State is what the strings feed in daylight while some isolators are open. A
 // string cannot be switched off: its own terminals are live in every state.
 type State struct {
-	circuit *Circuit
-	sure    []bool   // by terminal: live whatever the ways not described break
-	perhaps []bool   // by terminal: live if those ways leave a conductor through
-	doubts  []string // the members that would tell
+	circuit      *Circuit
+	live         []bool   // by terminal: live whatever the ways not described break
+	maybeLive    []bool   // by terminal: live if those ways leave a conductor through
+	undetermined []string // the members that would settle it
 }
 
 // Daylight works out the state in which the isolators that isOpen names are
 // open and all others closed.
 func (c *Circuit) Daylight(isOpen func(isolator int) bool) State {
-	s := c.state(c.suns, isOpen)
+	s := c.state(c.sources, isOpen)
 	for i := range c.ways {
 		if isOpen(i) {
-			s.doubts = append(s.doubts, c.undescribed(i)...)
+			s.undetermined = append(s.undetermined, c.undescribed(i)...)
 		}
 	}
 	return s
 }
 
-func (c *Circuit) state(suns []int, isOpen func(isolator int) bool) State {
-	return State{circuit: c, sure: c.reach(suns, isOpen, false), perhaps: c.reach(suns, isOpen, true)}
+func (c *Circuit) state(sources []int, isOpen func(isolator int) bool) State {
+	return State{circuit: c, live: c.reach(sources, isOpen, false), maybeLive: c.reach(sources, isOpen, true)}
 }
 
-// undescribed names the members that would tell what an isolator breaks.
+// undescribed names the members that would say what an isolator breaks.
 func (c *Circuit) undescribed(isolator int) []string {
 	var members []string
 	for _, i := range c.ways[isolator] {
@@ -43,27 +43,27 @@ func (c *Circuit) undescribed(isolator int) []string {
 	return members
 }
 
-// Terminal tells whether a terminal is live.
+// Terminal reports whether a terminal is live.
 func (s State) Terminal(terminal, at string) working.Flag {
 	if t, known := s.circuit.terminals[terminal]; known {
 		return s.terminal(t, at)
 	}
-	return working.Is(false, at) // nothing ends there
+	return working.KnownFlag(false, at) // nothing ends there
 }
 
 func (s State) terminal(t int, at string) working.Flag {
-	if s.sure[t] == s.perhaps[t] {
-		return working.Is(s.sure[t], at)
+	if s.live[t] == s.maybeLive[t] {
+		return working.KnownFlag(s.live[t], at)
 	}
-	return working.UnknownFlag(s.doubts...)
+	return working.UnknownFlag(s.undetermined...)
 }
 
-// Run tells whether a run is live: one of its ends is. A conductor that carries
+// Run reports whether a run is live: one of its ends is. A conductor that carries
 // no power is not, though it may end at a part that is.
 func (s State) Run(i int) working.Flag {
 	at := s.circuit.runs[i].At()
 	if s.circuit.feeds[i] < 0 {
-		return working.Is(false, at)
+		return working.KnownFlag(false, at)
 	}
 	return s.terminal(s.circuit.edges[s.circuit.feeds[i]].a, at) // the run joins its ends: both are live or none
 }
@@ -73,12 +73,12 @@ func (s State) LiveRuns() working.Names {
 	var ids []string
 	for i := range s.circuit.runs {
 		r := &s.circuit.runs[i]
-		if !carriesDC(r) {
+		if !CarriesPV(r) {
 			continue
 		}
 		f := s.Run(i)
 		if !f.Known() {
-			return working.UnknownList(s.doubts...)
+			return working.UnknownList(s.undetermined...)
 		}
 		if f.Value() {
 			ids = append(ids, r.ID.Value)
@@ -91,18 +91,18 @@ func (s State) LiveRuns() working.Names {
 // the PV side that stay live in the circuits it opens, and those it makes dead.
 func (c *Circuit) Alone(isolator int) (live, dead working.Names) {
 	own := c.reach(c.endsOf(isolator), closed, false)
-	suns := slices.DeleteFunc(slices.Clone(c.suns), func(t int) bool { return !own[t] })
-	before := c.reach(suns, closed, false)
-	after := c.state(suns, func(i int) bool { return i == isolator })
-	after.doubts = c.undescribed(isolator)
+	sources := slices.DeleteFunc(slices.Clone(c.sources), func(t int) bool { return !own[t] })
+	before := c.reach(sources, closed, false)
+	after := c.state(sources, func(i int) bool { return i == isolator })
+	after.undetermined = c.undescribed(isolator)
 	var liveIDs, deadIDs []string
 	for i, feeds := range c.feeds {
-		if feeds < 0 || !before[c.edges[feeds].a] || !carriesDC(&c.runs[i]) {
+		if feeds < 0 || !before[c.edges[feeds].a] || !CarriesPV(&c.runs[i]) {
 			continue
 		}
 		switch f := after.Run(i); {
 		case !f.Known():
-			return working.UnknownList(after.doubts...), working.UnknownList(after.doubts...)
+			return working.UnknownList(after.undetermined...), working.UnknownList(after.undetermined...)
 		case f.Value():
 			liveIDs = append(liveIDs, c.runs[i].ID.Value)
 		default:
@@ -123,16 +123,13 @@ func (c *Circuit) endsOf(isolator int) []int {
 	return ends
 }
 
-// carriesDC keeps to the runs of the PV side: the others are no business of
-// daylight.
-func carriesDC(r *schema.Run) bool {
-	return slices.Contains([]string{"pv_string", "pv_array"}, r.Service.Value)
-}
+// CarriesPV reports whether a run belongs to the PV side, which daylight feeds.
+func CarriesPV(r *schema.Run) bool { return r.Service.Is("pv_string") || r.Service.Is("pv_array") }
 
 // reach finds every terminal that can be reached from some terminals while some
-// isolators are open. Doubt says whether a way that may or may not break all
+// isolators are open. With maybe, a way of which it is not known whether it breaks all
 // conductors is taken to leave what lies behind it live.
-func (c *Circuit) reach(from []int, isOpen func(int) bool, doubt bool) []bool {
+func (c *Circuit) reach(from []int, isOpen func(int) bool, maybe bool) []bool {
 	reached := make([]bool, len(c.meet))
 	todo := slices.Clone(from)
 	for len(todo) > 0 {
@@ -143,7 +140,7 @@ func (c *Circuit) reach(from []int, isOpen func(int) bool, doubt bool) []bool {
 		}
 		reached[t] = true
 		for _, i := range c.meet[t] {
-			if e := c.edges[i]; e.conducts(isOpen, doubt) {
+			if e := c.edges[i]; e.conducts(isOpen, maybe) {
 				todo = append(todo, e.far(t))
 			}
 		}
@@ -151,9 +148,9 @@ func (c *Circuit) reach(from []int, isOpen func(int) bool, doubt bool) []bool {
 	return reached
 }
 
-func (e edge) conducts(isOpen func(int) bool, doubt bool) bool {
+func (e edge) conducts(isOpen func(int) bool, maybe bool) bool {
 	if e.way == nil || !isOpen(e.way.isolator) {
 		return true
 	}
-	return e.way.breaks == some || e.way.breaks == unknown && doubt
+	return e.way.breaks == some || e.way.breaks == unknown && maybe
 }

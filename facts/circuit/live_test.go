@@ -140,8 +140,8 @@ func forest(t *rapid.T) *sketch {
 	return s
 }
 
-// Opening one more isolator never makes anything more live, neither for sure
-// nor perhaps.
+// Opening one more isolator never makes anything more live, neither for
+// certain nor as a possibility.
 func TestOpeningMakesNothingMoreLive(t *testing.T) {
 	rapid.Check(t, func(t *rapid.T) {
 		in := forest(t).installation(t)
@@ -157,7 +157,7 @@ func TestOpeningMakesNothingMoreLive(t *testing.T) {
 					t.Fatalf("run %s was dead and is not with isolator %d open too", in.Cables[r].ID.Value, i)
 				}
 				if !was.Known() && is.Known() && is.Value() {
-					t.Fatalf("run %s was in doubt and is live with isolator %d open too", in.Cables[r].ID.Value, i)
+					t.Fatalf("run %s was undetermined and is live with isolator %d open too", in.Cables[r].ID.Value, i)
 				}
 			}
 			before = after
@@ -183,7 +183,7 @@ func TestAloneAgreesWithTheWhole(t *testing.T) {
 				switch {
 				case !is.Known():
 					if live.Known() || dead.Known() {
-						t.Errorf("isolator %d: the lists are known, though run %s is in doubt", i, id)
+						t.Errorf("isolator %d: the lists are known, though run %s is undetermined", i, id)
 					}
 				case !live.Known():
 				case !is.Value() && !slices.Contains(dead.Values(), id):

@@ -74,7 +74,7 @@ func (d *deriver) groups(all []StringTest, voltage bool) map[kindOfString]*group
 // greater: the middle between them would halve what they differ by, and nearly
 // every fault makes a string read less.
 func median(readings []working.Number) working.Number {
-	f := working.Formula{Symbol: readings[0].Symbol() + "_med", Unit: readings[0].Unit(), Text: "median of the readings", Source: alikeStrings, Lookup: true}
+	f := working.Lookup{Symbol: readings[0].Symbol() + "_med", Unit: readings[0].Unit(), Text: "median of the readings", Source: alikeStrings}
 	if len(readings) == 2 {
 		f.Text = "the greater of two readings"
 	}

@@ -61,16 +61,16 @@ func (d *deriver) circuits() []CircuitTest {
 	return all
 }
 
-// rcdOn tells whether a residual current device protects a way.
+// rcdOn reports whether a residual current device protects a way.
 func (d *deriver) rcdOn(way *schema.BoardWay) working.Flag {
 	if way.RCD.Stated() {
-		return working.Is(true, way.RCD.At())
+		return working.KnownFlag(true, way.RCD.At())
 	}
 	if !way.Device.Stated() {
 		return working.UnknownFlag(way.Device.At())
 	}
 	kind := d.in.Datasheets.ProtectiveDevices[way.Device.Value].Kind
-	return working.Is(slices.Contains(withRCD, kind.Value), way.Device.At())
+	return working.KnownFlag(slices.Contains(withRCD, kind.Value), way.Device.At())
 }
 
 // withRCD are the kinds of protective device that open on residual current.
@@ -156,7 +156,7 @@ func (d *deriver) rcds() []RCDTest {
 			ButtonWorks:     d.button(r),
 		}
 		if device := d.residual(r.Part); device != nil {
-			times := working.Formula{Symbol: "k", Text: "I_test / I_Δn", Source: working.ByDefinition}
+			times := working.Closure{Symbol: "k", Text: "I_test / I_Δn", Source: working.ByDefinition}
 			all[i].CurrentMultiple = times.Of(func(x ...float64) float64 { return x[0] / x[1] },
 				working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa))
 			all[i].Delayed = working.StatedFlag(device.TimeDelayed)

@@ -83,7 +83,7 @@ func (d *deriver) at(member string) string { return d.in.Commissioning.Member(me
 
 // magnitude is how far a value is off what it should be, whichever way, in %.
 func magnitude(symbol, unit string, value, of working.Number, src working.Source) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: unit, Text: "100 · |" + value.Symbol() + " / " + of.Symbol() + " − 1|", Source: src}
+	f := working.Closure{Symbol: symbol, Unit: unit, Text: "100 · |" + value.Symbol() + " / " + of.Symbol() + " − 1|", Source: src}
 	return f.Of(func(x ...float64) float64 {
 		off := 100 * (x[0]/x[1] - 1)
 		if off < 0 {

@@ -35,7 +35,7 @@ func (d *deriver) continuity() []ContinuityTest {
 			TestCurrentMa: working.Stated("I_test", "mA", r.TestCurrentMa),
 			LeadsNulled:   working.StatedFlag(r.LeadsNulled),
 		}
-		over := working.Formula{Symbol: "ΔR", Unit: "Ω", Text: "R − R_20", Source: working.ByDefinition}
+		over := working.Closure{Symbol: "ΔR", Unit: "Ω", Text: "R − R_20", Source: working.ByDefinition}
 		all[i].ExcessOhm = over.Of(func(x ...float64) float64 { return x[0] - x[1] }, all[i].ResistanceOhm, all[i].ExpectedOhm)
 	}
 	return all
@@ -62,7 +62,7 @@ func (d *deriver) ohmPerKm(csa working.Number) working.Number {
 	if t == nil {
 		return working.Unknown("r", "Ω/km", "the rule set has no table "+name)
 	}
-	f := working.Formula{Symbol: "r", Unit: "Ω/km", Text: "table “" + t.Title + "”", Source: t.Source, Lookup: true}
+	f := working.Lookup{Symbol: "r", Unit: "Ω/km", Text: "table “" + t.Title + "”", Source: t.Source}
 	for _, row := range t.Rows {
 		if per, ok := row["resistance_20c_ohm_per_km"].(float64); ok && row["csa_mm2"] == csa.Value() {
 			return f.Of(func(...float64) float64 { return per }, csa)
@@ -89,6 +89,6 @@ func (d *deriver) runOhm(run *schema.Run, length working.Number) working.Number 
 }
 
 func ohms(per, length working.Number) working.Number {
-	f := working.Formula{Symbol: "R_20", Unit: "Ω", Text: "r · l / 1000", Source: conductorLaw}
+	f := working.Closure{Symbol: "R_20", Unit: "Ω", Text: "r · l / 1000", Source: conductorLaw}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, per.As("r"), length.As("l"))
 }

@@ -31,8 +31,8 @@ func (d *deriver) combiners() []CombinerTest {
 	if d.in.Commissioning.Combiners == nil {
 		return none[CombinerTest](d.in)
 	}
-	size := working.Formula{Symbol: "|U|", Unit: "V", Text: "|U|", Source: working.ByDefinition}
-	share := working.Formula{Symbol: "U/U_oc", Unit: "%", Text: "100 · |U| / U_oc,STC", Source: working.ByDefinition}
+	size := working.Closure{Symbol: "|U|", Unit: "V", Text: "|U|", Source: working.ByDefinition}
+	share := working.Closure{Symbol: "U/U_oc", Unit: "%", Text: "100 · |U| / U_oc,STC", Source: working.ByDefinition}
 	all := make([]CombinerTest, len(d.in.Commissioning.Combiners))
 	for i, r := range d.in.Commissioning.Combiners {
 		all[i] = CombinerTest{
@@ -73,7 +73,7 @@ func (d *deriver) curves() []CurveTest {
 }
 
 func fillFactor(ump, imp, uoc, isc working.Number) working.Number {
-	f := working.Formula{Symbol: "FF", Text: "U_mp · I_mp / (U_oc · I_sc)", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "FF", Text: "U_mp · I_mp / (U_oc · I_sc)", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / (x[2] * x[3]) }, ump, imp, uoc, isc)
 }
 

@@ -49,7 +49,7 @@ func recorded(t schema.Text) working.Flag {
 	if !t.Stated() {
 		return working.UnknownFlag(t.At())
 	}
-	return working.Is(true, t.At())
+	return working.KnownFlag(true, t.At())
 }
 
 // rating is a rating of the instrument that a reading names.

@@ -83,7 +83,7 @@ func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts ma
 
 // systemVoltage decides the test: the open-circuit voltage at STC, raised.
 func systemVoltage(stc working.Number, b book.Book) working.Number {
-	raised := working.Formula{Symbol: "U_sys", Unit: "V", Text: "k · U_oc,STC", Source: insulationTest}
+	raised := working.Closure{Symbol: "U_sys", Unit: "V", Text: "k · U_oc,STC", Source: insulationTest}
 	return raised.Of(func(x ...float64) float64 { return x[0] * x[1] }, b.Number("insulation_voltage_factor", "k"), stc)
 }
 
@@ -110,9 +110,9 @@ func (f *InsulationTest) untaken(r *schema.InsulationReading) {
 func (f *InsulationTest) ask(b book.Book) {
 	f.TestVoltageNeededV = upTo(b, f.SystemVoltageV, "test_voltage_v", "U_table")
 	f.ResistanceMinMegohm = upTo(b, f.SystemVoltageV, "resistance_min_megohm", "R_min")
-	over := working.Formula{Symbol: "R/R_min", Text: "R / R_min", Source: working.ByDefinition}
+	over := working.Closure{Symbol: "R/R_min", Text: "R / R_min", Source: working.ByDefinition}
 	f.OverMin = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.ResistanceMegohm, f.ResistanceMinMegohm)
-	wet := working.Formula{Symbol: "R_wet", Unit: "MΩ", Text: "40 / A", Source: wetModule}
+	wet := working.Closure{Symbol: "R_wet", Unit: "MΩ", Text: "40 / A", Source: wetModule}
 	f.WetModulesMegohm = wet.Of(func(x ...float64) float64 { return 40 / x[0] }, f.AreaM2)
 }
 
@@ -137,7 +137,7 @@ func together(r *schema.InsulationReading, parts map[string]working.Names) worki
 }
 
 func areaOf(series working.Number, m schema.Module) working.Number {
-	f := working.Formula{Symbol: "A", Unit: "m²", Text: "N_s · l · w / 1000000", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "A", Unit: "m²", Text: "N_s · l · w / 1000000", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1e6 },
 		series.As("N_s"), working.Stated("l", "mm", m.LengthMm), working.Stated("w", "mm", m.WidthMm))
 }
@@ -157,7 +157,7 @@ func upTo(b book.Book, u working.Number, want, symbol string) working.Number {
 			unit = c.Unit
 		}
 	}
-	f := working.Formula{Symbol: symbol, Unit: unit, Text: "table “" + t.Title + "”", Source: t.Source, Lookup: true}
+	f := working.Lookup{Symbol: symbol, Unit: unit, Text: "table “" + t.Title + "”", Source: t.Source}
 	for _, row := range t.Rows {
 		below, hasBelow := row["below_v"].(float64)
 		most, hasMost := row["up_to_v"].(float64)

@@ -111,11 +111,11 @@ func (d *deriver) spdsWhere(on func(schema.SPD) bool) working.Number {
 	return working.Counted("n_SPD", n, "/spds")
 }
 
-// connected tells whether surge protective devices were in circuit during a
+// connected reports whether surge protective devices were in circuit during a
 // reading. Where there are none, nobody has to say so.
 func connected(spds working.Number, stated schema.Flag) working.Flag {
 	if !stated.Stated() && spds.Known() && spds.Value() == 0 {
-		return working.Is(false, "/spds")
+		return working.KnownFlag(false, "/spds")
 	}
 	return working.StatedFlag(stated)
 }

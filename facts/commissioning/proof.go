@@ -50,7 +50,7 @@ func (d *deriver) of(test, part string) (some []*schema.FunctionalTest, missing 
 	return some, missing
 }
 
-// proved tells whether a test was done and every time passed. One that was not
+// proved reports whether a test was done and every time passed. One that was not
 // done is not known to have failed.
 func (d *deriver) proved(test, part string) working.Flag {
 	tests, missing := d.of(test, part)

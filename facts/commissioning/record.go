@@ -117,7 +117,7 @@ func (d *deriver) bondsUnread() working.Number {
 	return working.Counted("n", n, d.at("continuity"))
 }
 
-// read tells whether a resistance was read on a part, or with a lead on it.
+// read reports whether a resistance was read on a part, or with a lead on it.
 func read(readings []schema.ContinuityReading, id string) bool {
 	return slices.ContainsFunc(readings, func(r schema.ContinuityReading) bool {
 		return r.ResistanceOhm.Stated() && (r.Part.Is(id) || r.From.Is(id) || r.To.Is(id))
@@ -134,8 +134,8 @@ func (d *deriver) supplyPolarity() working.Flag {
 			return working.UnknownFlag(r.Polarity.At())
 		}
 		if !r.Polarity.Is("correct") {
-			return working.Is(false, r.Polarity.At())
+			return working.KnownFlag(false, r.Polarity.At())
 		}
 	}
-	return working.Is(true, d.at("supply"))
+	return working.KnownFlag(true, d.at("supply"))
 }

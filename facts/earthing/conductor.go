@@ -11,7 +11,7 @@ import (
 // copperSize is the cross-section of copper that conducts as well as a
 // conductor does.
 func copperSize(symbol string, size working.Number, metal working.Text, b book.Book) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "mm²", Text: size.Symbol() + " · κ", Source: sameConduction}
+	f := working.Closure{Symbol: symbol, Unit: "mm²", Text: size.Symbol() + " · κ", Source: sameConduction}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, size,
 		b.Keyed("metal_conductance", "metal", metal, "over_copper", "κ"))
 }
@@ -47,7 +47,7 @@ func heating(c schema.EarthConductor, b book.Book) working.Number {
 	if c.Insulated.Value {
 		key = strings.TrimSuffix(key, "bare") + "insulated"
 	}
-	return b.Keyed("earthing_conductor_k", "conductor", working.Word(key, c.Material.At()), "k", "k")
+	return b.Keyed("earthing_conductor_k", "conductor", working.KnownText(key, c.Material.At()), "k", "k")
 }
 
 // unstated lists the places of members that the document leaves out.

@@ -77,12 +77,12 @@ func frameOf(fr schema.ArrayFrame) Frame {
 // extraneousLimit is the resistance at which the line voltage drives through
 // part and person the current that is taken as still harmless.
 func extraneousLimit(in *schema.Installation, b book.Book) working.Number {
-	f := working.Formula{Symbol: "R_lim", Unit: "kΩ", Text: "U_0 / I_B − Z_T / 1000", Source: extraneousPart}
+	f := working.Closure{Symbol: "R_lim", Unit: "kΩ", Text: "U_0 / I_B − Z_T / 1000", Source: extraneousPart}
 	return f.Of(func(x ...float64) float64 { return x[0]/x[1] - x[2]/1000 },
 		working.Stated("U_0", "V", in.AC.Supply.VoltageV), b.Number("body_current_max_ma", "I_B"), b.Number("body_resistance_ohm", "Z_T"))
 }
 
-// extraneous tells whether a frame brings in earth potential. Touching metal
+// extraneous reports whether a frame brings in earth potential. Touching metal
 // that leads to earth settles it; not touching any does not, for only the
 // measurement tells what else the frame stands on.
 func extraneous(f Frame) working.Flag {
@@ -93,12 +93,12 @@ func extraneous(f Frame) working.Flag {
 		return working.UnknownFlag(missing...)
 	}
 	if within := f.ResistanceKohm.Value() <= f.LimitKohm.Value(); within || f.TouchesMetal.Known() {
-		return working.Is(within, f.ResistanceKohm.At())
+		return working.KnownFlag(within, f.ResistanceKohm.At())
 	}
 	return working.UnknownFlag(f.TouchesMetal.Missing()...)
 }
 
-// exposed tells whether the frame becomes live when the basic insulation of a
+// exposed reports whether the frame becomes live when the basic insulation of a
 // module fails: one module without double insulation settles it.
 func exposed(in *schema.Installation, fr schema.ArrayFrame) working.Flag {
 	if fr.Strings == nil {
@@ -113,16 +113,16 @@ func exposed(in *schema.Installation, fr schema.ArrayFrame) working.Flag {
 		case !class.Stated():
 			missing = append(missing, class.At())
 		case class.Value == "I" || class.Value == "0":
-			return working.Is(true, class.At())
+			return working.KnownFlag(true, class.At())
 		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, fr.At())
+	return working.KnownFlag(false, fr.At())
 }
 
-// separated tells whether all inverters behind the frame separate their DC side
+// separated reports whether all inverters behind the frame separate their DC side
 // from the supply: one that does not settles it.
 func separated(in *schema.Installation, fr schema.ArrayFrame, pv pvstring.Facts) working.Flag {
 	if fr.Strings == nil {
@@ -142,13 +142,13 @@ func separated(in *schema.Installation, fr schema.ArrayFrame, pv pvstring.Facts)
 		if !word.Known() {
 			missing = append(missing, word.Missing()...)
 		} else if word.Value() == "none" {
-			return working.Is(false, word.At())
+			return working.KnownFlag(false, word.At())
 		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(true, fr.At())
+	return working.KnownFlag(true, fr.At())
 }
 
 func carries(fr schema.ArrayFrame, id string) bool {

@@ -22,7 +22,7 @@ type Lightning struct {
 func lightningOf(in *schema.Installation, b book.Book) Lightning {
 	lp := in.Earthing.LightningProtection
 	down := working.Stated("n_down", "", lp.DownConductors)
-	f := working.Formula{Symbol: "s", Unit: "m", Text: "k_i · k_c / k_m · l", Source: separation}
+	f := working.Closure{Symbol: "s", Unit: "m", Text: "k_i · k_c / k_m · l", Source: separation}
 	return Lightning{
 		LightningFitted: working.StatedFlag(lp.Fitted),
 		LightningClass:  working.StatedText(lp.Class),

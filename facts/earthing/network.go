@@ -71,7 +71,7 @@ func runSize(in *schema.Installation, r schema.Run, b book.Book) working.Number 
 	if !r.ConductorsPerPole.Stated() {
 		return size
 	}
-	f := working.Formula{Symbol: "S", Unit: "mm²", Text: "n · S", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "S", Unit: "mm²", Text: "n · S", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n", "", r.ConductorsPerPole), size)
 }
 
@@ -117,7 +117,7 @@ func (n network) walk(root, kind string, tree map[string][]step) {
 // root tells what a part is earthed by.
 func (n network) root(part string) working.Text {
 	if kind := n.roots[part]; kind != "" {
-		return working.Word(kind, "/cables")
+		return working.KnownText(kind, "/cables")
 	}
 	return working.UnknownText(n.missing()...)
 }
@@ -149,7 +149,7 @@ func (n network) size(symbol, part string) working.Number {
 	return working.Least(symbol, "mm²", sizes...)
 }
 
-// besidePower tells whether all conductors on the way are laid along with a run
+// besidePower reports whether all conductors on the way are laid along with a run
 // that carries power.
 func (n network) besidePower(part string) working.Flag {
 	path := n.path(part)
@@ -163,13 +163,13 @@ func (n network) besidePower(part string) working.Flag {
 		case !beside.Stated():
 			missing = append(missing, beside.At())
 		case !n.carriesPower(beside.Value):
-			return working.Is(false, beside.At())
+			return working.KnownFlag(false, beside.At())
 		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(true, n.in.Cables[path[0]].LaidWith.At())
+	return working.KnownFlag(true, n.in.Cables[path[0]].LaidWith.At())
 }
 
 func (n network) carriesPower(run string) bool {
@@ -178,7 +178,7 @@ func (n network) carriesPower(run string) bool {
 	})
 }
 
-// enclosed tells whether runs lie all their way in an enclosure that guards them
+// enclosed reports whether runs lie all their way in an enclosure that guards them
 // against damage, or within switchgear.
 func (n network) enclosed(runs []int) working.Flag {
 	var missing []string
@@ -199,17 +199,17 @@ func (n network) enclosed(runs []int) working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(true, n.in.Cables[runs[0]].At())
+	return working.KnownFlag(true, n.in.Cables[runs[0]].At())
 }
 
 func enclosedStretch(s *schema.Segment) working.Flag {
 	switch closed := []string{"conduit", "flexible_conduit", "trunking", "ducting"}; {
 	case s.Place.Is("switchgear"):
-		return working.Is(true, s.Place.At())
+		return working.KnownFlag(true, s.Place.At())
 	case !s.Enclosure.Stated():
 		return working.UnknownFlag(s.Enclosure.At())
 	case !slices.Contains(closed, s.Enclosure.Value):
-		return working.Is(false, s.Enclosure.At())
+		return working.KnownFlag(false, s.Enclosure.At())
 	}
 	return working.StatedFlag(s.MechanicallyProtected)
 }

@@ -17,7 +17,7 @@ var (
 // with no heat lost on the way: the square root of I²t, over k. It holds from
 // 0.1 s to 5 s; below, the let-through energy of the device counts.
 func Adiabatic(symbol string, current, time, k working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "mm²", Source: adiabatic,
+	f := working.Closure{Symbol: symbol, Unit: "mm²", Source: adiabatic,
 		Text: "√(" + current.Symbol() + "² · " + time.Symbol() + ") / " + k.Symbol()}
 	return f.Of(func(x ...float64) float64 { return math.Sqrt(x[0]*x[0]*x[1]) / x[2] }, current, time, k)
 }
@@ -26,7 +26,7 @@ func Adiabatic(symbol string, current, time, k working.Number) working.Number {
 // that of the line conductor of the same metal, as a size that is made: as
 // large up to 16 mm², 16 mm² up to 35 mm², half of it above.
 func ProtectiveSize(symbol string, line working.Number, b book.Book) working.Number {
-	f := working.Formula{Symbol: "S_tab", Unit: "mm²", Source: protectiveSize, Lookup: true,
+	f := working.Lookup{Symbol: "S_tab", Unit: "mm²", Source: protectiveSize,
 		Text: "all of " + line.Symbol() + " to 16 mm², 16 mm² to 35 mm², half of it above"}
 	return StandardSize(symbol, f.Of(func(x ...float64) float64 {
 		switch {

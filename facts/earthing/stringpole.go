@@ -48,7 +48,7 @@ func earthedPole(in *schema.Installation, inverter working.Text) working.Text {
 	if missing != nil {
 		return working.UnknownText(missing...)
 	}
-	return working.Word("none", at)
+	return working.KnownText("none", at)
 }
 
 // unfusedPoles counts the poles left without a device. With one in both there

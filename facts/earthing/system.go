@@ -74,7 +74,7 @@ func leastKnown(symbol string, sizes ...working.Number) working.Number {
 // originAdiabatic is the size that stands the earth fault current at the origin
 // until the supply's device opens, as a size that is made.
 func originAdiabatic(in *schema.Installation, b book.Book) working.Number {
-	fault := working.Formula{Symbol: "I_f", Unit: "A", Text: "U_0 / Z_e", Source: faultAtOrigin}
+	fault := working.Closure{Symbol: "I_f", Unit: "A", Text: "U_0 / Z_e", Source: faultAtOrigin}
 	current := fault.Of(func(x ...float64) float64 { return x[0] / x[1] },
 		working.Stated("U_0", "V", in.AC.Supply.VoltageV), working.Stated("Z_e", "Ω", in.AC.Supply.ZeOhm))
 	size := Adiabatic("S_ad", current, opensWithin(in, current), heating(in.Earthing.EarthingConductor, b))
@@ -119,7 +119,7 @@ func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	case s.Arrangement.Value() == "TN-C-S":
 		return covering(b, "main_bonding_pme", "neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2), "bond_mm2", "S_b,min")
 	}
-	f := working.Formula{Symbol: "S_half", Unit: "mm²", Text: "S_E / 2, at least S_min, at most S_max", Source: mainBonding, Lookup: true}
+	f := working.Lookup{Symbol: "S_half", Unit: "mm²", Text: "S_E / 2, at least S_min, at most S_max", Source: mainBonding}
 	half := f.Of(func(x ...float64) float64 { return math.Min(math.Max(x[0]/2, x[1]), x[2]) }, leastKnown("S_E", s.EarthingTableMm2, s.EarthingMm2),
 		b.Number("main_bond_min_mm2", "S_min"), b.Number("main_bond_max_mm2", "S_max"))
 	return StandardSize("S_b,min", half, b)

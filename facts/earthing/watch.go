@@ -42,7 +42,7 @@ func watches(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cab
 // watchOf takes what the datasheet of an inverter states.
 func watchOf(in *schema.Installation, inv schema.Inverter, b book.Book) Watch {
 	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
-	f := working.Formula{Symbol: "R_iso,min", Unit: "kΩ", Text: "U_max / I_iso", Source: insulationTest}
+	f := working.Closure{Symbol: "R_iso,min", Unit: "kΩ", Text: "U_max / I_iso", Source: insulationTest}
 	w := Watch{
 		InsulationMinKohm: working.Stated("R_iso", "kΩ", sheet.InsulationMinKohm),
 		InsulationDueKohm: f.Of(func(x ...float64) float64 { return x[0] / x[1] },
@@ -84,7 +84,7 @@ func anyOf(all []schema.EarthFaultAlarm, at string, member func(schema.EarthFaul
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, at)
+	return working.KnownFlag(false, at)
 }
 
 // earths takes the protective conductors that lead to the inverter: the one of

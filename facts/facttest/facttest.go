@@ -85,7 +85,7 @@ type Unknowable interface {
 func Is[V comparable](t T, what string, got Fact[V], want V) {
 	t.Helper()
 	if !got.Known() {
-		t.Errorf("%s is not known, for want of %v; want %v", what, got.Missing(), want)
+		t.Errorf("%s is not known, missing %v; want %v", what, got.Missing(), want)
 	} else if got.Value() != want {
 		t.Errorf("%s is %v, want %v", what, got.Value(), want)
 	}
@@ -95,7 +95,7 @@ func Is[V comparable](t T, what string, got Fact[V], want V) {
 func Near(t T, what string, got working.Number, want, within float64) {
 	t.Helper()
 	if !got.Known() {
-		t.Errorf("%s is not known, for want of %v; want %v", what, got.Missing(), want)
+		t.Errorf("%s is not known, missing %v; want %v", what, got.Missing(), want)
 	} else if math.Abs(got.Value()-want) > within {
 		t.Errorf("%s is %v, want %v within %v", what, got.Value(), want, within)
 	}
@@ -105,17 +105,17 @@ func Near(t T, what string, got working.Number, want, within float64) {
 func Lists(t T, what string, got working.Names, want ...string) {
 	t.Helper()
 	if !got.Known() {
-		t.Errorf("%s is not known, for want of %v; want %v", what, got.Missing(), want)
+		t.Errorf("%s is not known, missing %v; want %v", what, got.Missing(), want)
 	} else if !slices.Equal(got.Values(), want) {
 		t.Errorf("%s lists %v, want %v", what, got.Values(), want)
 	}
 }
 
-// Wants makes sure that a fact is unknown, for want of just the members named.
+// Wants makes sure that a fact is unknown because just the named members are missing.
 func Wants(t T, what string, got Unknowable, missing ...string) {
 	t.Helper()
 	if got.Known() {
-		t.Errorf("%s is known: %v; want it unknown for want of %v", what, got, missing)
+		t.Errorf("%s is known: %v; want it unknown because %v are missing", what, got, missing)
 	} else if !slices.Equal(got.Missing(), missing) {
 		t.Errorf("%s wants %v, want %v", what, got.Missing(), missing)
 	}

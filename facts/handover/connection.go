@@ -61,7 +61,7 @@ func connection(in *schema.Installation, c *circuit.Circuit, b book.Book) Connec
 // firstWord is the name of a standard without its edition: G100 of "G100 issue 2".
 func firstWord(t schema.Text) working.Text {
 	if words := strings.Fields(t.Value); t.Stated() && len(words) > 0 {
-		return working.Word(words[0], t.At())
+		return working.KnownText(words[0], t.At())
 	}
 	return working.UnknownText(t.At())
 }

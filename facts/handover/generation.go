@@ -62,17 +62,17 @@ func unstated(in *schema.Installation) []string {
 // powerOf is the rated AC power of a battery with an inverter built in, of all
 // its units together.
 func powerOf(b schema.Battery, sheet schema.BatteryDatasheet) working.Number {
-	f := working.Formula{Symbol: "P", Unit: "W", Text: "n_units · P_unit", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "P", Unit: "W", Text: "n_units · P_unit", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] },
 		working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
 }
 
-// typeTested tells whether a sheet claims a type test for connection.
+// typeTested reports whether a sheet claims a type test for connection.
 func typeTested(standard schema.Text) working.Flag {
 	if !standard.Stated() {
 		return working.UnknownFlag(standard.At())
 	}
-	return working.Is(standard.Value != "none", standard.At())
+	return working.KnownFlag(standard.Value != "none", standard.At())
 }
 
 func phasesOfWays(in *schema.Installation) map[string]schema.Text {
@@ -147,12 +147,12 @@ func (g generator) on(supply schema.Number) (phases, missing []string) {
 
 // none is no current at all, so that of no generators there is a greatest.
 func none(u0 working.Number) working.Number {
-	f := working.Formula{Symbol: "0", Unit: "A", Text: "0", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "0", Unit: "A", Text: "0", Source: working.ByDefinition}
 	return f.Of(func(...float64) float64 { return 0 }, u0)
 }
 
 func amps(g generator, u0 working.Number) working.Number {
-	f := working.Formula{Symbol: "I", Unit: "A", Text: "P / (n · U_0)", Source: perPhase}
+	f := working.Closure{Symbol: "I", Unit: "A", Text: "P / (n · U_0)", Source: perPhase}
 	return f.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) }, g.power, g.phases, u0)
 }
 

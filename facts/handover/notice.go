@@ -27,7 +27,7 @@ func notices(in *schema.Installation) []Notice {
 		}
 		return nil
 	}
-	off := working.Formula{Symbol: "|t|", Unit: "d", Text: "|t|", Source: working.ByDefinition}
+	off := working.Closure{Symbol: "|t|", Unit: "d", Text: "|t|", Source: working.ByDefinition}
 	all := make([]Notice, len(in.Handover.Notifications))
 	for i, n := range in.Handover.Notifications {
 		all[i] = Notice{

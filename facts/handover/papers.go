@@ -121,7 +121,7 @@ func estimateOff(e schema.PerformanceEstimate, pv pvstring.Facts) working.Number
 		}
 		power = working.Sum("P_dc", "W", all...)
 	}
-	f := working.Formula{Symbol: "ΔE", Unit: "%", Text: "100 · |E / (Y · P_dc / 1000) − 1|", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "ΔE", Unit: "%", Text: "100 · |E / (Y · P_dc / 1000) − 1|", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 {
 		off := 100 * (x[0]/(x[1]*x[2]/1000) - 1)
 		return max(off, -off)
@@ -145,5 +145,5 @@ func recorded(t schema.Text) working.Flag {
 	if !t.Stated() {
 		return working.UnknownFlag(t.At())
 	}
-	return working.Is(true, t.At())
+	return working.KnownFlag(true, t.At())
 }

@@ -108,7 +108,7 @@ func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Se
 		}
 		f := Setting{
 			Subject: working.Subject{ID: part + "." + name, At: at, Name: "setting " + name + " of " + part},
-			Setting: working.Word(name, at),
+			Setting: working.KnownText(name, at),
 			Value:   working.Stated("x", unitOf(name), of(s)),
 		}
 		f.allowed(b)
@@ -133,8 +133,8 @@ func (f *Setting) allowed(b book.Book) {
 		return b.Keyed("grid_settings", "setting", f.Setting, column, symbol)
 	}
 	unit := f.Value.Unit()
-	least := working.Formula{Symbol: "x_min", Unit: unit, Text: "x_set − δ_below", Source: working.ByDefinition}
-	most := working.Formula{Symbol: "x_max", Unit: unit, Text: "x_set + δ_above", Source: working.ByDefinition}
+	least := working.Closure{Symbol: "x_min", Unit: unit, Text: "x_set − δ_below", Source: working.ByDefinition}
+	most := working.Closure{Symbol: "x_max", Unit: unit, Text: "x_set + δ_above", Source: working.ByDefinition}
 	f.Set = cell("set", "x_set")
 	f.Least = least.Of(func(x ...float64) float64 { return x[0] - x[1] }, f.Set, cell("below", "δ_below"))
 	f.Most = most.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.Set, cell("above", "δ_above"))

@@ -110,7 +110,7 @@ func mainRoute(gone working.Names, list string) working.Text {
 	}
 	for _, way := range []string{"apply_before", "fast_track", "multiple_premises", "connect_and_notify"} {
 		if slices.Contains(gone.Values(), way) {
-			return working.Word(way, list)
+			return working.KnownText(way, list)
 		}
 	}
 	return working.UnknownText(list)

@@ -38,7 +38,7 @@ func workingDays(symbol string, from, to schema.Text, list string, b book.Book) 
 			n++
 		}
 	}
-	f := working.Formula{Symbol: symbol, Unit: "d", Source: t.Source, Lookup: true,
+	f := working.Lookup{Symbol: symbol, Unit: "d", Source: t.Source,
 		Text: "days from " + from.Value + " to " + to.Value + " without weekends and those of “" + t.Title + "”"}
 	return f.Of(func(...float64) float64 { return sign * n }, plain)
 }

@@ -45,7 +45,7 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]w
 func (f *Isolator) serves(inverters []string, builtIn map[string]working.Flag) {
 	f.Inverters = working.List(inverters...)
 	f.InvertersServed = working.Counted("n_inv", len(f.Inverters.Values()), f.At)
-	f.InverterIsolator = working.Is(false, f.At)
+	f.InverterIsolator = working.KnownFlag(false, f.At)
 	for _, id := range f.Inverters.Values() {
 		if flag := builtIn[id]; !flag.Known() || flag.Value() {
 			f.InverterIsolator = flag
@@ -76,8 +76,8 @@ func (f *Isolator) idle() {
 	f.noDuty(missing)
 }
 
-// noDuty leaves unknown what hangs on the strings, for want of the members
-// named.
+// noDuty leaves unknown what hangs on the strings, because the named
+// members are missing.
 func (f *Isolator) noDuty(missing []string) {
 	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
 	f.IscMaxA = working.Unknown("I_duty", "A", missing...)

@@ -86,7 +86,7 @@ func isolatorOf(in *schema.Installation, iso schema.Isolator) Isolator {
 		IthA:              working.Stated("I_the", "A", sheet.ItheA),
 		IthAmbientC:       working.Stated("T_the", "°C", sheet.ItheAmbientC),
 		AmbientMaxC:       working.Stated("T_amb", "°C", iso.AmbientMaxC),
-		BuiltIn:           working.Is(iso.BuiltInto.Stated(), iso.At()),
+		BuiltIn:           working.KnownFlag(iso.BuiltInto.Stated(), iso.At()),
 		DistanceM:         working.Stated("d", "m", iso.DistanceToInverterM),
 		Accessible:        working.StatedFlag(iso.ReadilyAccessible),
 	}
@@ -127,10 +127,10 @@ func breaksAll(iso schema.Isolator) working.Flag {
 			return working.UnknownFlag(w.ConductorsOpened.At())
 		}
 		if !circuit.BreaksAll(w.ConductorsOpened) {
-			return working.Is(false, w.ConductorsOpened.At())
+			return working.KnownFlag(false, w.ConductorsOpened.At())
 		}
 	}
-	return working.Is(true, iso.At())
+	return working.KnownFlag(true, iso.At())
 }
 
 // conductorsBroken counts the conductors that each word of conductors_opened
@@ -150,6 +150,6 @@ func polesUsed(iso schema.Isolator) working.Number {
 		}
 		conductors += conductorsBroken[w.ConductorsOpened.Value]
 	}
-	f := working.Formula{Symbol: "n_used", Text: "n_con · n_ser", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "n_used", Text: "n_con · n_ser", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Counted("n_con", int(conductors), iso.At()), inSeries)
 }

@@ -10,8 +10,8 @@ import (
 
 // dues are the words that a label table may use for when a label is due.
 var dues = map[string]func(*job) working.Flag{
-	"always":               func(*job) working.Flag { return working.Is(true, "") },
-	"never":                func(*job) working.Flag { return working.Is(false, "") },
+	"always":               func(*job) working.Flag { return working.KnownFlag(true, "") },
+	"never":                func(*job) working.Flag { return working.KnownFlag(false, "") },
 	"several_dc_isolators": severalIsolators,
 	"battery_fitted":       batteryFitted,
 	"backup_output":        backupOutput,
@@ -19,7 +19,7 @@ var dues = map[string]func(*job) working.Flag{
 	"not_dwelling":         notDwelling,
 }
 
-// dueWhen tells whether a label is due, as far as the word of the table decides.
+// dueWhen reports whether a label is due, as far as the word of the table decides.
 func (j *job) dueWhen(word string) working.Flag {
 	decide, known := dues[word]
 	if !known {
@@ -33,10 +33,10 @@ func notDwelling(j *job) working.Flag {
 	if !dwelling.Known() {
 		return dwelling
 	}
-	return working.Is(!dwelling.Value(), dwelling.At())
+	return working.KnownFlag(!dwelling.Value(), dwelling.At())
 }
 
-// severalIsolators tells whether it takes more than one movement to isolate the
+// severalIsolators reports whether it takes more than one movement to isolate the
 // strings. Of isolators one behind the other any opens the same strings: where
 // one of them opens all, one is enough. One that opens none, as far as the cables
 // tell, may open anything.
@@ -53,7 +53,7 @@ func severalIsolators(j *job) working.Flag {
 		}
 	}
 	oneIsEnough := most == len(j.pv.Strings) && least > 0
-	return working.Is(n > 1 && !oneIsEnough, "/isolators")
+	return working.KnownFlag(n > 1 && !oneIsEnough, "/isolators")
 }
 
 // opens counts the strings that pass through an isolator.
@@ -81,15 +81,15 @@ func anyOf(at string, flags ...working.Flag) working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, at)
+	return working.KnownFlag(false, at)
 }
 
-// batteryFitted tells whether there is a battery: one described, or an inverter
+// batteryFitted reports whether there is a battery: one described, or an inverter
 // to which one is connected.
 func batteryFitted(j *job) working.Flag {
 	flags := []working.Flag{working.UnknownFlag("/storage/batteries")}
 	if j.in.Storage.Batteries != nil {
-		flags[0] = working.Is(len(j.in.Storage.Batteries) > 0, "/storage/batteries")
+		flags[0] = working.KnownFlag(len(j.in.Storage.Batteries) > 0, "/storage/batteries")
 	}
 	for _, inv := range j.in.Inverters {
 		if inv.BatteryFitted.Yes() {
@@ -99,7 +99,7 @@ func batteryFitted(j *job) working.Flag {
 	return anyOf("/storage/batteries", flags...)
 }
 
-// backupOutput tells whether loads can be supplied while the public supply is
+// backupOutput reports whether loads can be supplied while the public supply is
 // away: by an inverter, a battery, or another source behind a switch.
 func backupOutput(j *job) working.Flag {
 	flags := []working.Flag{present(len(j.in.AC.Changeovers), j.in.AC.Changeovers == nil, "/ac/changeovers")}
@@ -121,12 +121,12 @@ func backupOutput(j *job) working.Flag {
 	return anyOf("/inverters", flags...)
 }
 
-// present tells whether a list that is stated has members.
+// present reports whether a list that is stated has members.
 func present(n int, isNil bool, at string) working.Flag {
 	if isNil {
 		return working.UnknownFlag(at)
 	}
-	return working.Is(n > 0, at)
+	return working.KnownFlag(n > 0, at)
 }
 
 // ofSheet takes a flag of a datasheet; without the sheet it is the reference

@@ -14,7 +14,7 @@ type gap struct {
 
 func (g gap) length() working.Number { return between("g", g.from, g.to) }
 
-// on tells whether some of the gap lies on a stretch.
+// on reports whether some of the gap lies on a stretch.
 func (g gap) on(s stretch) bool {
 	return max(g.from.Value(), s.from.Value()) < min(g.to.Value(), s.to.Value())
 }
@@ -136,7 +136,7 @@ func (w *way) coverage(b book.Book) working.Number {
 	if len(total) == 0 {
 		return working.Unknown("c", "%")
 	}
-	f := working.Formula{Symbol: "c", Unit: "%", Text: "100 · l_cov / l_mark", Source: working.ByDefinition}
+	f := working.Closure{Symbol: "c", Unit: "%", Text: "100 · l_cov / l_mark", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, working.Sum("l_cov", "m", covered...), working.Sum("l_mark", "m", total...))
 }
 

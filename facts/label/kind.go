@@ -42,7 +42,7 @@ var kinds = map[string]func(*job) ([]site, []string){
 }
 
 // always fits wherever the place is there at all.
-func always(at string) working.Flag { return working.Is(true, at) }
+func always(at string) working.Flag { return working.KnownFlag(true, at) }
 
 // unstated names a list that is not stated.
 func unstated(isNil bool, pointer string) []string {
@@ -85,12 +85,12 @@ func junctionBoxes(j *job) (all []site, missing []string) {
 	return all, unstated(j.in.Arrays == nil, "/arrays")
 }
 
-// is tells whether a text reads so.
+// is reports whether a text reads so.
 func is(t schema.Text, words ...string) working.Flag {
 	if !t.Stated() {
 		return working.UnknownFlag(t.At())
 	}
-	return working.Is(slices.Contains(words, t.Value), t.At())
+	return working.KnownFlag(slices.Contains(words, t.Value), t.At())
 }
 
 // stringFuses stand for the holder: a label on the string, or on the box that
@@ -141,7 +141,7 @@ func (j *job) cableSites(markings []Marking) (all []site, missing []string) {
 // roofAccess is the hatch to a roof space through which PV cable runs.
 func roofAccess(j *job) ([]site, []string) {
 	missing := unstated(j.in.Cables == nil, "/cables")
-	fits := working.Is(false, "/cables")
+	fits := working.KnownFlag(false, "/cables")
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
 		if !slices.Contains(pvServices, r.Service.Value) {

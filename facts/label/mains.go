@@ -47,7 +47,7 @@ func pvBoards(j *job) (all []site, missing []string) {
 	fed, missing := j.fedBoards()
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
-		fits := working.Is(fed[b.ID.Value], b.At())
+		fits := working.KnownFlag(fed[b.ID.Value], b.At())
 		if !fits.Value() && missing != nil {
 			fits = working.UnknownFlag(missing...)
 		}
@@ -92,7 +92,7 @@ var residual = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 func rcdBoards(j *job) (all []site, missing []string) {
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
-		fits := working.Is(false, b.At())
+		fits := working.KnownFlag(false, b.At())
 		if b.Ways == nil {
 			fits = working.UnknownFlag(b.Member("ways"))
 		}
@@ -100,7 +100,7 @@ func rcdBoards(j *job) (all []site, missing []string) {
 			w := &b.Ways[k]
 			device := j.in.Datasheets.ProtectiveDevices[w.Device.Value]
 			if w.RCD.Stated() || slices.Contains(residual, device.Kind.Value) {
-				fits = working.Is(true, w.At())
+				fits = working.KnownFlag(true, w.At())
 				break
 			}
 			if !w.Device.Stated() && !w.Serves.Is("spare") {

@@ -56,7 +56,7 @@ func (m *Marking) unknown(missing []string) {
 	}
 }
 
-// warningDue tells whether a run needs warnings. One that every isolator
+// warningDue reports whether a run needs warnings. One that every isolator
 // together makes dead needs none of its own; nor does one whose function is
 // evident all the way.
 func (j *job) warningDue(i int, w *way) working.Flag {
@@ -67,7 +67,7 @@ func (j *job) warningDue(i int, w *way) working.Flag {
 	}
 	pv := working.UnknownFlag(r.Service.At())
 	if r.Service.Stated() {
-		pv = working.Is(slices.Contains(pvServices, r.Service.Value), r.Service.At())
+		pv = working.KnownFlag(slices.Contains(pvServices, r.Service.Value), r.Service.At())
 	}
 	return both(r.At(), pv, live, w.someNeed(r))
 }
@@ -80,13 +80,13 @@ func both(at string, flags ...working.Flag) working.Flag {
 		case !f.Known():
 			missing = append(missing, f.Missing()...)
 		case !f.Value():
-			return working.Is(false, at)
+			return working.KnownFlag(false, at)
 		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(true, at)
+	return working.KnownFlag(true, at)
 }
 
 // legendAlong is the legend of the warnings along a run, as the label tables

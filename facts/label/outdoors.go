@@ -12,7 +12,7 @@ var openPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground", "beh
 // entrance.
 var openLocations = []string{"outside_wall", "building_entrance"}
 
-// outdoors tells whether a label hangs in the open: where its part stands, or
+// outdoors reports whether a label hangs in the open: where its part stands, or
 // where the cable lies at its position.
 func (j *job) outdoors(l *schema.Label) working.Flag {
 	switch {
@@ -48,7 +48,7 @@ func (j *job) locationOutdoors(l *schema.Label) working.Flag {
 	return is(l.Location, openLocations...)
 }
 
-// openAt tells whether a run lies in the open at a position.
+// openAt reports whether a run lies in the open at a position.
 func openAt(r *schema.Run, position schema.Number) working.Flag {
 	w := way{at: r.At()}
 	w.walk(r)
@@ -76,12 +76,12 @@ func (j *job) bareOutdoors(id string) (working.Flag, bool) {
 	}
 	for _, f := range j.in.Earthing.Frames {
 		if f.ID.Value == id {
-			return working.Is(true, f.At()), true
+			return working.KnownFlag(true, f.At()), true
 		}
 	}
 	for _, s := range j.in.Strings {
 		if s.ID.Value == id {
-			return working.Is(true, s.At()), true
+			return working.KnownFlag(true, s.At()), true
 		}
 	}
 	return working.Flag{}, false

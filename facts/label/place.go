@@ -76,11 +76,11 @@ func pointerOf(missing []string) string {
 func (j *job) place(id string, a asked, s site, due working.Flag) Place {
 	p := Place{
 		Subject: working.Subject{ID: id, At: s.at, Name: "label " + a.legend + " at " + s.part},
-		Legend:  working.Word(a.legend, ""),
-		Kind:    working.Word(a.place, ""),
-		Part:    working.Word(s.part, s.at),
-		Where:   working.Word(a.where, ""),
-		Prints:  working.Word(a.prints, ""),
+		Legend:  working.KnownText(a.legend, ""),
+		Kind:    working.KnownText(a.place, ""),
+		Part:    working.KnownText(s.part, s.at),
+		Where:   working.KnownText(a.where, ""),
+		Prints:  working.KnownText(a.prints, ""),
 		Due:     due,
 	}
 	p.VoltageDueV, p.CurrentDueA = j.toPrint(a, s)
@@ -134,11 +134,11 @@ func (j *job) serve(p *Place, legend string, s site) {
 		}
 	}
 	p.ServedBy = working.List(ids...)
-	p.Present = working.Is(len(ids) >= max(s.least, 1), s.at)
+	p.Present = working.KnownFlag(len(ids) >= max(s.least, 1), s.at)
 	if !p.Present.Value() && doubt && s.perhaps != "" {
 		p.Present = working.UnknownFlag(s.perhaps)
 	}
-	p.OnFixed = working.Is(fixed, s.at)
+	p.OnFixed = working.KnownFlag(fixed, s.at)
 	if !fixed && unsaid != nil {
 		p.OnFixed = working.UnknownFlag(unsaid...)
 	}

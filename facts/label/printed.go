@@ -140,7 +140,7 @@ func (f *Label) printed(j *job, l *schema.Label) {
 }
 
 func over(symbol string, printed, derived working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Text: printed.Symbol() + " / " + derived.Symbol(), Source: working.ByDefinition}
+	f := working.Closure{Symbol: symbol, Text: printed.Symbol() + " / " + derived.Symbol(), Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, printed, derived)
 }
 
@@ -158,7 +158,7 @@ func (f *Label) battery(j *job, l *schema.Label) {
 			continue
 		}
 		sheet := j.in.Datasheets.Batteries[b.Datasheet.Value]
-		product := working.Formula{Symbol: "E", Unit: "kWh", Text: "n_units · E_unit", Source: working.ByDefinition}
+		product := working.Closure{Symbol: "E", Unit: "kWh", Text: "n_units · E_unit", Source: working.ByDefinition}
 		f.EnergyDerivedKwh = product.Of(func(x ...float64) float64 { return x[0] * x[1] },
 			working.Stated("n_units", "", b.Units), working.Stated("E_unit", "kWh", sheet.EnergyKwh))
 		f.BatteryNominalV = working.Stated("U_nom", "V", sheet.VoltageNominalV)

@@ -1,8 +1,6 @@
 package label
 
 import (
-	"time"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -60,7 +58,7 @@ func (j *job) labels() []Label {
 		all[i].printed(j, l)
 		all[i].battery(j, l)
 		all[i].names(j, l)
-		all[i].DaysAfterService = daysBetween(j.in.Commissioning.Date, l.DatePrinted)
+		all[i].DaysAfterService = daysAfter(j.in.Commissioning.Date, l.DatePrinted)
 	}
 	return all
 }
@@ -103,20 +101,11 @@ func carrier(l *schema.Label) working.Text {
 	return working.UnknownText(l.On.At())
 }
 
-// daysBetween counts the days from one date to another. Dates are stated as
-// year, month and day, which the document was held to when it was read.
-func daysBetween(from, to schema.Text) working.Number {
-	var missing []string
-	var days [2]float64
-	for i, t := range []schema.Text{from, to} {
-		d, err := time.Parse(time.DateOnly, t.Value)
-		if !t.Stated() || err != nil {
-			missing = append(missing, t.At())
-		}
-		days[i] = float64(d.Unix()) / (24 * 60 * 60)
+// daysAfter counts the days from one date to another, as a bare count.
+func daysAfter(from, to schema.Text) working.Number {
+	days := working.Days("n_days", from, to)
+	if !days.Known() {
+		return working.Unknown("n_days", "", days.Missing()...)
 	}
-	if missing != nil {
-		return working.Unknown("n_days", "", missing...)
-	}
-	return working.Counted("n_days", int(days[1]-days[0]), to.At())
+	return working.Counted("n_days", int(days.Value()), to.At())
 }

@@ -96,7 +96,7 @@ func either(flags ...working.Flag) bool {
 	return slices.ContainsFunc(flags, func(f working.Flag) bool { return !f.Known() || f.Value() })
 }
 
-// needBefore tells whether the route must be marked before the end of a
+// needBefore reports whether the route must be marked before the end of a
 // stretch, and needAfter whether beyond it. Stretches that are a passage
 // themselves are looked through.
 func (w *way) needBefore(i int) working.Flag {
@@ -105,7 +105,7 @@ func (w *way) needBefore(i int) working.Flag {
 			return w.stretches[i].need
 		}
 	}
-	return working.Is(false, w.at)
+	return working.KnownFlag(false, w.at)
 }
 
 func (w *way) needAfter(i int) working.Flag {
@@ -114,7 +114,7 @@ func (w *way) needAfter(i int) working.Flag {
 			return w.stretches[i].need
 		}
 	}
-	return working.Is(false, w.at)
+	return working.KnownFlag(false, w.at)
 }
 
 // turns counts the spots to be marked that have no warning near.
@@ -136,7 +136,7 @@ func (w *way) turns(symbol string, near working.Number, spots []spot, missing []
 	return working.Counted(symbol, bare, w.at)
 }
 
-// has tells whether a warning stands on the spot and not too far from the
+// has reports whether a warning stands on the spot and not too far from the
 // passage or bend. Right at a passage it must say on which side it is.
 func (s *spot) has(l point, near float64) bool {
 	x := l.at.Value()

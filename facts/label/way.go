@@ -48,7 +48,7 @@ func (w *way) walk(r *schema.Run) {
 	for i := range r.Segments {
 		s := &r.Segments[i]
 		length := working.Stated("l_i", "m", s.LengthM)
-		to := working.Formula{Symbol: "x", Unit: "m", Text: "x + l_i", Source: working.ByDefinition}.
+		to := working.Closure{Symbol: "x", Unit: "m", Text: "x + l_i", Source: working.ByDefinition}.
 			Of(func(x ...float64) float64 { return x[0] + x[1] }, from, length)
 		w.unplaced = append(w.unplaced, length.Missing()...)
 		w.stretches = append(w.stretches, stretchOf(s, from, to))
@@ -65,16 +65,16 @@ func stretchOf(s *schema.Segment, from, to working.Number) stretch {
 	}
 }
 
-// needOf tells whether a stretch must be marked: its function is not evident,
+// needOf reports whether a stretch must be marked: its function is not evident,
 // and it is not where nobody could read a label.
 func needOf(s *schema.Segment) working.Flag {
 	readable := working.UnknownFlag(s.Place.At())
 	if s.Place.Stated() {
-		readable = working.Is(!slices.Contains(hiddenPlaces, s.Place.Value) && !slices.Contains(passagePlaces, s.Place.Value), s.Place.At())
+		readable = working.KnownFlag(!slices.Contains(hiddenPlaces, s.Place.Value) && !slices.Contains(passagePlaces, s.Place.Value), s.Place.At())
 	}
 	obscure := working.UnknownFlag(s.FunctionEvident.At())
 	if s.FunctionEvident.Stated() {
-		obscure = working.Is(!s.FunctionEvident.Value, s.FunctionEvident.At())
+		obscure = working.KnownFlag(!s.FunctionEvident.Value, s.FunctionEvident.At())
 	}
 	return both(s.At(), readable, obscure)
 }
@@ -104,7 +104,7 @@ func (w *way) put(j *job, r *schema.Run) {
 	})
 }
 
-// someNeed tells whether any stretch must be marked.
+// someNeed reports whether any stretch must be marked.
 func (w *way) someNeed(r *schema.Run) working.Flag {
 	var missing []string
 	if r.Segments == nil {
@@ -115,13 +115,13 @@ func (w *way) someNeed(r *schema.Run) working.Flag {
 		case !s.need.Known():
 			missing = append(missing, s.need.Missing()...)
 		case s.need.Value():
-			return working.Is(true, w.at)
+			return working.KnownFlag(true, w.at)
 		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, w.at)
+	return working.KnownFlag(false, w.at)
 }
 
 // length adds up what must be marked.
@@ -143,7 +143,7 @@ func (w *way) length() working.Number {
 
 // between is the distance from one place on the route to another.
 func between(symbol string, from, to working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "m", Text: "x_2 − x_1", Source: working.ByDefinition}
+	f := working.Closure{Symbol: symbol, Unit: "m", Text: "x_2 − x_1", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, to.As("x_2"), from.As("x_1"))
 }
 

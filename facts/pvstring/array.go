@@ -45,8 +45,8 @@ func (f *Facts) arrays(in *schema.Installation, c *circuit.Circuit) []Array {
 			BlockingDiodes:  working.StatedFlag(a.BlockingDiodes),
 		}
 		all[i].joins(through[a.ID.Value], f.Untraced)
-		all[i].DiodeOverVoc = ratio("U_R/U_oc,max", working.Stated("U_R", "V", a.DiodeVoltageV), all[i].VocMaxV)
-		all[i].DiodeOverIsc = ratio("I_F/I_sc", working.Stated("I_F", "A", a.DiodeCurrentA), all[i].StringIscA)
+		all[i].DiodeOverVoc = working.Ratio("U_R/U_oc,max", working.Stated("U_R", "V", a.DiodeVoltageV), all[i].VocMaxV)
+		all[i].DiodeOverIsc = working.Ratio("I_F/I_sc", working.Stated("I_F", "A", a.DiodeCurrentA), all[i].StringIscA)
 	}
 	return all
 }

@@ -37,15 +37,6 @@ type input struct {
 	mppt     *schema.MPPTDatasheet
 }
 
-// number takes a number of an input's datasheet; without the input it is
-// unknown.
-func (i *input) number(symbol, unit string, member func(*input) schema.Number, missing []string) working.Number {
-	if i == nil {
-		return working.Unknown(symbol, unit, missing...)
-	}
-	return working.Stated(symbol, unit, member(i))
-}
-
 // inputs are the tracking inputs of every inverter, in document order.
 type inputs struct {
 	list []*input
@@ -56,9 +47,9 @@ func inputsOf(in *schema.Installation) inputs {
 	all := inputs{at: map[string]*input{}}
 	for n := range in.Inverters {
 		inv := &in.Inverters[n]
-		sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+		sheet := inv.Datasheet.To()
 		for m := range sheet.MPPTs {
-			i := &input{circuit.Input(inv.ID.Value, m), inv, &sheet, &sheet.MPPTs[m]}
+			i := &input{circuit.Input(inv.ID.Value, m), inv, sheet, &sheet.MPPTs[m]}
 			all.list = append(all.list, i)
 			all.at[i.terminal] = i
 		}
@@ -66,12 +57,14 @@ func inputsOf(in *schema.Installation) inputs {
 	return all
 }
 
-// missing names what to state when a string was not found to reach an input.
-func (all inputs) missing() []string {
+// none stands for the input of a string that was not found to reach one: nothing
+// of it is stated, and what is missing are the cables to it, or all inverters.
+func (all inputs) none() *input {
+	at := "/cables"
 	if len(all.list) == 0 {
-		return []string{"/inverters"}
+		at = "/inverters"
 	}
-	return []string{"/cables"}
+	return &input{sheet: schema.Blank[schema.InverterDatasheet](at), mppt: schema.Blank[schema.MPPTDatasheet](at)}
 }
 
 // feeder is a string that feeds an input: what the document states of it, and
@@ -82,7 +75,7 @@ type feeder struct {
 }
 
 // mpptOf derives the facts of one input from the strings that feed it.
-func mpptOf(in *schema.Installation, i *input, fed []feeder, dark circuit.State) Mppt {
+func mpptOf(i *input, fed []feeder, dark circuit.State) Mppt {
 	m := Mppt{
 		Subject:         working.Subject{ID: i.terminal, At: i.inv.At(), Name: "input " + i.terminal},
 		StringInputs:    working.Stated("n_in", "", i.mppt.StringInputs),
@@ -101,7 +94,7 @@ func mpptOf(in *schema.Installation, i *input, fed []feeder, dark circuit.State)
 	m.IscMaxA = working.Sum("I_sc,max,tot", "A", each(fed, func(s *String) working.Number { return s.IscMaxA })...)
 	m.ImpA = working.Sum("I_mp,tot", "A", each(fed, func(s *String) working.Number { return s.ImpA })...)
 	m.VocMaxV = working.Greatest("U_oc,max", "V", each(fed, func(s *String) working.Number { return s.VocMaxV })...)
-	m.match(in, fed)
+	m.match(fed)
 	return m
 }
 

@@ -9,25 +9,27 @@ import (
 )
 
 // match works out how alike the strings of one input are.
-func (m *Mppt) match(in *schema.Installation, fed []feeder) {
+func (m *Mppt) match(fed []feeder) {
 	m.SeriesSpread = working.Spread("ΔN_s", "", each(fed, func(s *String) working.Number { return s.ModulesInSeries })...)
 	m.VocMismatchPct = m.vocMismatch(fed)
 	m.ModuleTypes = distinct("n_types", fed, func(s *schema.String) schema.Text { return s.Module.Text })
 	m.Planes = distinct("n_planes", fed, func(s *schema.String) schema.Text { return s.Plane.Text })
 	var azimuths, pitches []working.Number
-	for _, p := range directionsOf(in, fed) {
-		azimuths = append(azimuths, p.azimuth)
-		pitches = append(pitches, p.pitch)
+	for i, f := range fed {
+		plane, n := f.stated.Plane.To(), strconv.Itoa(i+1)
+		azimuths = append(azimuths, working.Stated("α_"+n, "°", plane.AzimuthDeg))
+		pitches = append(pitches, working.Stated("p_"+n, "°", plane.PitchDeg))
 	}
 	m.PitchSpreadDeg = working.Spread("Δpitch", "°", pitches...)
 	m.AzimuthSpreadDeg = widestAngle(azimuths)
 }
 
+var mismatch = working.NewFormula("ΔU", "%", "100 · (U_hi − U_lo) / U_hi", working.ByDefinition)
+
 func (m *Mppt) vocMismatch(fed []feeder) working.Number {
 	vocs := each(fed, func(s *String) working.Number { return s.VocStcV })
 	hi, lo := working.Greatest("U_hi", "V", vocs...), working.Least("U_lo", "V", vocs...)
-	f := working.Formula{Symbol: "ΔU", Unit: "%", Text: "100 · (U_hi − U_lo) / U_hi", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return 100 * (x[0] - x[1]) / x[0] }, hi, lo)
+	return mismatch.Of(hi, lo)
 }
 
 // distinct counts the different words that the strings state; one string that
@@ -50,35 +52,14 @@ func distinct(symbol string, fed []feeder, member func(*schema.String) schema.Te
 	return working.Counted(symbol, len(seen), at)
 }
 
-// direction is where a roof plane faces and how steep it is.
-type direction struct{ azimuth, pitch working.Number }
-
-// directionsOf takes for each string the direction of the plane that carries it.
-func directionsOf(in *schema.Installation, fed []feeder) []direction {
-	planes := map[string]*schema.Plane{}
-	for i := range in.Roof.Planes {
-		planes[in.Roof.Planes[i].ID.Value] = &in.Roof.Planes[i]
-	}
-	all := make([]direction, len(fed))
-	for i, f := range fed {
-		azimuth, pitch := "α_"+strconv.Itoa(i+1), "p_"+strconv.Itoa(i+1)
-		plane := f.stated.Plane
-		all[i] = direction{working.Unknown(azimuth, "°", plane.At()), working.Unknown(pitch, "°", plane.At())}
-		if p := planes[plane.Value]; p != nil {
-			all[i] = direction{working.Stated(azimuth, "°", p.AzimuthDeg), working.Stated(pitch, "°", p.PitchDeg)}
-		}
-	}
-	return all
-}
-
 // widestAngle is the widest angle between two of some compass directions, at
 // most 180°.
 func widestAngle(azimuths []working.Number) working.Number {
 	if len(azimuths) == 0 {
 		return working.Unknown("Δα", "°")
 	}
-	f := working.Formula{Symbol: "Δα", Unit: "°", Text: "widest angle between the azimuths", Source: working.ByDefinition, Lookup: true}
-	return f.Of(func(x ...float64) float64 {
+	widest := working.Lookup{Symbol: "Δα", Unit: "°", Text: "widest angle between the azimuths", Source: working.ByDefinition}
+	return widest.Of(func(x ...float64) float64 {
 		widest := 0.0
 		for i, a := range x {
 			for _, b := range x[i+1:] {

@@ -9,18 +9,32 @@ import (
 // Sources of the formulas of this room. None of these texts was at hand when
 // the formulas were written down, so none is marked verified.
 var (
-	coldVoltage = working.Source{Document: "IEC 60364-7-712", Edition: "2017", Clause: "Annex B", How: working.Memory}
-	voltageStep = working.Source{Document: "IEC 62548", Edition: "2016", Clause: "maximum PV array voltage, table for crystalline silicon", How: working.Memory}
-	fixedFactor = working.Source{Document: "PV in Buildings, guide to the installation of PV systems", Edition: "2nd ed. 2006", Clause: "2.1.2", How: working.Memory}
-	designAmps  = working.Source{Document: "IEC 60364-7-712", Edition: "2017", Clause: "Annex B", How: working.Memory}
-	bifacialIsc = working.Source{Document: "IEC 62548-1", Edition: "2023", How: working.Memory}
-	hotVoltage  = working.Source{Document: "design practice with the coefficient of maximum power", How: working.CommonPractice}
-	seriesLaw   = working.ByDefinition
+	coldLaw     = working.Source{Document: "IEC 60364-7-712", Edition: "2017", Clause: "Annex B", How: working.Memory}
+	coldTable   = working.Source{Document: "IEC 62548", Edition: "2016", Clause: "maximum PV array voltage, table for crystalline silicon", How: working.Memory}
+	coldFactor  = working.Source{Document: "PV in Buildings, guide to the installation of PV systems", Edition: "2nd ed. 2006", Clause: "2.1.2", How: working.Memory}
+	designLaw   = working.Source{Document: "IEC 60364-7-712", Edition: "2017", Clause: "Annex B", How: working.Memory}
+	rearLight   = working.Source{Document: "IEC 62548-1", Edition: "2023", How: working.Memory}
+	hotPractice = working.Source{Document: "design practice with the coefficient of maximum power", How: working.CommonPractice}
+)
+
+// Formulas of one string, of N_s modules in series.
+var (
+	vocCoefficient = working.NewFormula("β", "%/K", "100 · δ / U_oc", working.ByDefinition)
+	vocStc         = working.NewFormula("U_oc,STC", "V", "N_s · U_oc", working.ByDefinition)
+	vmpStc         = working.NewFormula("U_mp,STC", "V", "N_s · U_mp", working.ByDefinition)
+	power          = working.NewFormula("P", "W", "N_s · P_max", working.ByDefinition)
+	vocAt          = working.NewFormula("U_oc,T", "V", "N_s · U_oc · (1 + β/100 · (T − 25))", coldLaw)
+	vmpAt          = working.NewFormula("U_mp,T", "V", "N_s · U_mp · (1 + γ/100 · (T − 25))", hotPractice)
+	vocByTable     = working.NewFormula("U_oc,table", "V", "K_T · U_oc,STC", coldTable)
+	vocByFactor    = working.NewFormula("U_oc,factor", "V", "K_U · U_oc,STC", coldFactor)
+	hottestCell    = working.NewFormula("T_hot", "°C", "T_max + ΔT", hotPractice)
+	iscRaised      = working.NewFormula("I_sc,bi", "A", "I_sc · (1 + φ · G_rear / 1000)", rearLight)
+	iscDesign      = working.NewFormula("I_sc,max", "A", "K_I · I", designLaw)
 )
 
 // module is one module of a string with its coefficients brought to one unit.
 type module struct {
-	sheet schema.Module
+	sheet *schema.Module
 	voc   working.Number
 	vmp   working.Number
 	isc   working.Number
@@ -29,28 +43,25 @@ type module struct {
 	gamma working.Number // of maximum power, % per K
 }
 
-func moduleOf(m schema.Module) module {
+func moduleOf(m *schema.Module) module {
 	return module{
 		sheet: m,
 		voc:   working.Stated("U_oc", "V", m.VocV),
 		vmp:   working.Stated("U_mp", "V", m.VmpV),
 		isc:   working.Stated("I_sc", "A", m.IscA),
 		imp:   working.Stated("I_mp", "A", m.ImpA),
-		beta:  percentPerKelvin("β", m.VocCoeffPctPerK, m.VocCoeffVPerK, "U_oc", "V", m.VocV),
+		beta:  vocPercentPerKelvin(m),
 		gamma: working.Stated("γ", "%/K", m.PmaxCoeffPctPerK),
 	}
 }
 
-// percentPerKelvin takes a coefficient as the sheet prints it, in % per K or in
-// the quantity's own unit per K, and gives it in % per K. The document states
-// only one of the two.
-func percentPerKelvin(symbol string, pct, perK schema.Number, of, unit string, base schema.Number) working.Number {
-	if pct.Stated() || !perK.Stated() {
-		return working.Stated(symbol, "%/K", pct)
+// vocPercentPerKelvin takes the coefficient as the sheet prints it, in % or in V
+// per K, and gives it in % per K. The document states only one of the two.
+func vocPercentPerKelvin(m *schema.Module) working.Number {
+	if m.VocCoeffPctPerK.Stated() || !m.VocCoeffVPerK.Stated() {
+		return working.Stated("β", "%/K", m.VocCoeffPctPerK)
 	}
-	f := working.Formula{Symbol: symbol, Unit: "%/K", Text: "100 · δ / " + of, Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] },
-		working.Stated("δ", unit+"/K", perK), working.Stated(of, unit, base))
+	return vocCoefficient.Of(working.Stated("δ", "V/K", m.VocCoeffVPerK), working.Stated("U_oc", "V", m.VocV))
 }
 
 // crystalline reports whether the tables and factors made for crystalline
@@ -69,20 +80,14 @@ func (m module) onlyCrystalline(n working.Number) working.Number {
 	return working.Unknown(n.Symbol(), n.Unit(), m.sheet.Technology.At())
 }
 
-// scaled is a voltage of Ns modules at another cell temperature, linear in the
-// temperature: Ns · U · (1 + c/100 · (T − 25)), c in % per K, T in °C.
-func scaled(symbol string, series, u, coefficient, temperature working.Number, src working.Source) working.Number {
-	f := working.Formula{
-		Symbol: symbol, Unit: "V", Source: src,
-		Text: series.Symbol() + " · " + u.Symbol() + " · (1 + " + coefficient.Symbol() + "/100 · (" + temperature.Symbol() + " − 25))",
-	}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] * (1 + x[2]/100*(x[3]-25)) }, series, u, coefficient, temperature)
+// vocAt and vmpAt are voltages of the string at a cell temperature in °C, linear in
+// the temperature.
+func (m module) vocAt(symbol string, series, temperature working.Number) working.Number {
+	return vocAt.Of(series, m.voc, m.beta, temperature.For("T")).As(symbol)
 }
 
-// times is a product of two quantities.
-func times(symbol, unit string, a, b working.Number, src working.Source) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: unit, Text: a.Symbol() + " · " + b.Symbol(), Source: src}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, a, b)
+func (m module) vmpAt(symbol string, series, temperature working.Number) working.Number {
+	return vmpAt.Of(series, m.vmp, m.gamma, temperature.For("T")).As(symbol)
 }
 
 // designShortCircuit is the greatest short-circuit current of the module that
@@ -94,10 +99,8 @@ func (m module) designShortCircuit(b book.Book) working.Number {
 		return working.Unknown("I_sc,max", "A", m.sheet.Bifacial.At())
 	}
 	if !m.sheet.Bifacial.Value {
-		return times("I_sc,max", "A", factor, m.isc, designAmps)
+		return iscDesign.Of(factor, m.isc.For("I"))
 	}
-	f := working.Formula{Symbol: "I_sc,bi", Unit: "A", Text: "I_sc · (1 + φ · G_rear / 1000)", Source: bifacialIsc}
-	raised := f.Of(func(x ...float64) float64 { return x[0] * (1 + x[1]*x[2]/1000) },
-		m.isc, working.Stated("φ", "", m.sheet.BifacialityFraction), b.Number("rear_irradiance_w_per_m2", "G_rear"))
-	return times("I_sc,max", "A", factor, raised, designAmps)
+	raised := iscRaised.Of(m.isc, working.Stated("φ", "", m.sheet.BifacialityFraction), b.Number("rear_irradiance_w_per_m2", "G_rear"))
+	return iscDesign.Of(factor, raised.For("I"))
 }

@@ -34,6 +34,12 @@ type Inverter struct {
 	DcAcRatio   working.Number `json:"dc_ac_ratio" words:"rated power of the modules over rated AC power"`
 }
 
+var (
+	fromParallel   = working.Source{Document: "IEC 62548", Edition: "2016", Clause: "6.5.3", How: working.Read}
+	reverseCurrent = working.NewFormula("I_rev", "A", "I_sc,tot − I_sc", fromParallel)
+	reverseDesign  = working.NewFormula("I_rev,max", "A", "I_sc,max,tot − I_sc,max", fromParallel)
+)
+
 // Derive derives the facts of every string, tracking input and inverter.
 func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 	var f Facts
@@ -51,7 +57,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 	}
 	dark := c.Daylight(func(int) bool { return true })
 	for _, i := range all.list {
-		m := mpptOf(in, i, fed[i.terminal], dark)
+		m := mpptOf(i, fed[i.terminal], dark)
 		for _, s := range fed[i.terminal] {
 			s.neighbours(m)
 		}
@@ -60,10 +66,10 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 		}
 		f.Mppts = append(f.Mppts, m)
 	}
-	f.alone()
+	f.markParallelUnknown()
 	f.Arrays = f.arrays(in, c)
 	for _, inv := range in.Inverters {
-		f.Inverters = append(f.Inverters, f.inverterOf(in, inv, fed))
+		f.Inverters = append(f.Inverters, f.inverterOf(inv, fed))
 	}
 	return f
 }
@@ -100,19 +106,13 @@ func (m *Mppt) untraced(missing []string) {
 // is faulted, all others can feed the fault.
 func (s *String) neighbours(m Mppt) {
 	s.StringsParallel = m.StringsParallel
-	s.ReverseA = difference("I_rev", m.IscStcA, s.IscStcA.As("I_sc"))
-	s.ReverseMaxA = difference("I_rev,max", m.IscMaxA, s.IscMaxA.As("I_sc,max"))
+	s.ReverseA = reverseCurrent.Of(m.IscStcA, s.IscStcA)
+	s.ReverseMaxA = reverseDesign.Of(m.IscMaxA, s.IscMaxA.As("I_sc,max"))
 }
 
-func difference(symbol string, all, own working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "A", Text: all.Symbol() + " − " + own.Symbol(),
-		Source: working.Source{Document: "IEC 62548", Edition: "2016", Clause: "6.5.3", How: working.Read}}
-	return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, all, own)
-}
-
-// alone leaves the facts about neighbours unknown where some string was not
+// markParallelUnknown leaves the facts about neighbours unknown where some string was not
 // found to reach an input: it may be a neighbour of any.
-func (f *Facts) alone() {
+func (f *Facts) markParallelUnknown() {
 	if f.Untraced == nil {
 		return
 	}
@@ -124,8 +124,8 @@ func (f *Facts) alone() {
 	}
 }
 
-func (f *Facts) inverterOf(in *schema.Installation, inv schema.Inverter, fed map[string][]feeder) Inverter {
-	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+func (f *Facts) inverterOf(inv schema.Inverter, fed map[string][]feeder) Inverter {
+	sheet := inv.Datasheet.To()
 	var own []feeder
 	for i := range sheet.MPPTs {
 		own = append(own, fed[circuit.Input(inv.ID.Value, i)]...)
@@ -142,6 +142,6 @@ func (f *Facts) inverterOf(in *schema.Installation, inv schema.Inverter, fed map
 		v.Strings = working.Unknown("n", "", f.Untraced...)
 		v.DcPowerW = working.Unknown("P_dc", "W", f.Untraced...)
 	}
-	v.DcAcRatio = ratio("P_dc/P_ac", v.DcPowerW, v.AcPowerW)
+	v.DcAcRatio = working.Ratio("P_dc/P_ac", v.DcPowerW, v.AcPowerW)
 	return v
 }

@@ -67,7 +67,7 @@ type String struct {
 // stringOf derives the facts of a string, but for what hangs on its neighbours
 // at the input, which neighbours adds.
 func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
-	m := moduleOf(in.Datasheets.Modules[s.Module.Value])
+	m := moduleOf(s.Module.To())
 	series := working.Stated("N_s", "", s.ModulesInSeries)
 	cold := working.Stated("T_min", "°C", in.Site.TempMinC)
 	f := String{
@@ -76,29 +76,29 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 		ModulesInSeries: series,
 		VocCoeffPctPerK: m.beta,
 		TempMinC:        cold,
-		VocStcV:         times("U_oc,STC", "V", series, m.voc, seriesLaw),
-		VmpStcV:         times("U_mp,STC", "V", series, m.vmp, seriesLaw),
+		VocStcV:         vocStc.Of(series, m.voc),
+		VmpStcV:         vmpStc.Of(series, m.vmp),
 		IscStcA:         m.isc,
 		IscMaxA:         m.designShortCircuit(b),
 		ImpA:            m.imp,
-		PowerW:          times("P", "W", series, working.Stated("P_max", "W", m.sheet.PmaxW), seriesLaw),
+		PowerW:          power.Of(series, working.Stated("P_max", "W", m.sheet.PmaxW)),
 		SystemVoltageV:  working.Stated("U_sys", "V", m.sheet.SystemVoltageMaxV),
 		OcprMaxA:        working.Stated("I_OCPR", "A", m.sheet.OCPRMaxA),
-		ConnectorSame:   sameConnector(m.sheet.Connector, s.ConnectorMate),
+		ConnectorSame:   working.Same(working.StatedText(m.sheet.Connector), working.StatedText(s.ConnectorMate)),
 	}
 	f.cold(m, series, cold, b)
 	f.hot(m, series, in, s, b)
-	f.overcurrent(in, s, b)
+	f.overcurrent(s, b)
 	return f
 }
 
 // cold works the cold voltages out by every method a region may ask for.
 func (f *String) cold(m module, series, cold working.Number, b book.Book) {
-	f.VocCoefficientV = scaled("U_oc,cold", series, m.voc, m.beta, cold, coldVoltage)
-	f.VmpColdV = scaled("U_mp,cold", series, m.vmp, m.gamma, cold, hotVoltage)
+	f.VocCoefficientV = m.vocAt("U_oc,cold", series, cold)
+	f.VmpColdV = m.vmpAt("U_mp,cold", series, cold)
 	step := b.Step("voc_temperature_factors", "at_least_c", cold, "factor", "K_T")
-	f.VocTableV = m.onlyCrystalline(times("U_oc,table", "V", step, f.VocStcV, voltageStep))
-	f.VocFactorV = m.onlyCrystalline(times("U_oc,factor", "V", b.Number("voc_factor", "K_U"), f.VocStcV, fixedFactor))
+	f.VocTableV = m.onlyCrystalline(vocByTable.Of(step, f.VocStcV))
+	f.VocFactorV = m.onlyCrystalline(vocByFactor.Of(b.Number("voc_factor", "K_U"), f.VocStcV))
 	f.VocMaxV = f.chosen(b.Word("voltage_method"), m.crystalline())
 }
 
@@ -132,11 +132,9 @@ func (f *String) chosen(method working.Text, crystalline bool) working.Number {
 // safely. On CdTe it reads a few per cent high.
 func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
 	rise := b.Keyed("cell_temperature_rise", "mounting", working.StatedText(s.Mounting), "rise_k", "ΔT")
-	t := working.Formula{Symbol: "T_hot", Unit: "°C", Text: "T_max + ΔT", Source: hotVoltage}
-	f.CellTempMaxC = t.Of(func(x ...float64) float64 { return x[0] + x[1] },
-		working.Stated("T_max", "°C", in.Site.TempMaxC), rise)
-	f.VocHotV = scaled("U_oc,hot", series, m.voc, m.beta, f.CellTempMaxC, coldVoltage)
-	f.VmpHotV = scaled("U_mp,hot", series, m.vmp, m.gamma, f.CellTempMaxC, hotVoltage)
+	f.CellTempMaxC = hottestCell.Of(working.Stated("T_max", "°C", in.Site.TempMaxC), rise)
+	f.VocHotV = m.vocAt("U_oc,hot", series, f.CellTempMaxC)
+	f.VmpHotV = m.vmpAt("U_mp,hot", series, f.CellTempMaxC)
 	if m.sheet.Technology.Is("other_thin_film") {
 		// There the coefficient of power says next to nothing of the voltage.
 		f.VmpHotV = working.Unknown("U_mp,hot", "V", m.sheet.Technology.At())
@@ -147,19 +145,17 @@ func (f *String) hot(m module, series working.Number, in *schema.Installation, s
 // path follows the cables to the tracking input and takes its limits along.
 func (f *String) path(c *circuit.Circuit, all inputs) {
 	p := c.From(f.ID)
-	f.Mppt = working.Word(p.Input, f.At)
-	f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
-	if p.Input == "" || p.Ambiguous {
-		f.Mppt = working.UnknownText(all.missing()...)
-		f.IsolatorsInPath = working.Unknown("n", "", all.missing()...)
+	fed := all.at[p.Input]
+	if fed == nil || p.Ambiguous {
+		fed = all.none()
+		f.Mppt, f.Inverter = working.UnknownText(fed.sheet.At()), working.UnknownText(fed.sheet.At())
+		f.IsolatorsInPath = working.Unknown("n", "", fed.sheet.At())
+	} else {
+		f.Mppt, f.Inverter = working.KnownText(p.Input, f.At), working.KnownText(circuit.Part(p.Input), f.At)
+		f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
 	}
-	f.Inverter = working.UnknownText(f.Mppt.Missing()...)
-	if f.Mppt.Known() {
-		f.Inverter = working.Word(circuit.Part(p.Input), f.At)
-	}
-	fed, missing := all.at[f.Mppt.Value()], f.Mppt.Missing()
-	f.InverterDcMaxV = fed.number("U_dc,max", "V", func(i *input) schema.Number { return i.sheet.DCVoltageMaxV }, missing)
-	f.InverterStartV = fed.number("U_start", "V", func(i *input) schema.Number { return i.sheet.DCStartVoltageV }, missing)
-	f.MpptMinV = fed.number("U_mppt,min", "V", func(i *input) schema.Number { return i.mppt.VoltageMinV }, missing)
-	f.MpptMaxV = fed.number("U_mppt,max", "V", func(i *input) schema.Number { return i.mppt.VoltageMaxV }, missing)
+	f.InverterDcMaxV = working.Stated("U_dc,max", "V", fed.sheet.DCVoltageMaxV)
+	f.InverterStartV = working.Stated("U_start", "V", fed.sheet.DCStartVoltageV)
+	f.MpptMinV = working.Stated("U_mppt,min", "V", fed.mppt.VoltageMinV)
+	f.MpptMaxV = working.Stated("U_mppt,max", "V", fed.mppt.VoltageMaxV)
 }

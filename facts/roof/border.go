@@ -34,7 +34,7 @@ func (s *slope) nearest(symbol string, m *laid, of func(string) bool) working.Nu
 	return working.Least(symbol, "mm", all...)
 }
 
-// hasWalls tells whether a side or line of the plane is a party or compartment
+// hasWalls reports whether a side or line of the plane is a party or compartment
 // wall. Lines left out could hold one.
 func (s *slope) hasWalls() working.Flag {
 	p := s.doc
@@ -43,12 +43,12 @@ func (s *slope) hasWalls() working.Flag {
 		if !side.Stated() {
 			missing = append(missing, side.At())
 		} else if isWall(side.Value) {
-			return working.Is(true, side.At())
+			return working.KnownFlag(true, side.At())
 		}
 	}
 	for _, e := range p.Edges {
 		if isWall(e.Kind.Value) {
-			return working.Is(true, e.Kind.At())
+			return working.KnownFlag(true, e.Kind.At())
 		}
 	}
 	if p.Edges == nil {
@@ -57,5 +57,5 @@ func (s *slope) hasWalls() working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, p.At())
+	return working.KnownFlag(false, p.At())
 }

@@ -77,7 +77,7 @@ func (g grip) place() (outside, push, pull working.Number, allowed bool, missing
 		if !z.Side.Is(g.side()) {
 			continue
 		}
-		out := working.Formula{Symbol: "d_zone", Unit: "mm", Text: "greatest of 0, a_min − a, a − a_max", Source: makersZones, Lookup: true}.Of(
+		out := working.Lookup{Symbol: "d_zone", Unit: "mm", Text: "greatest of 0, a_min − a, a − a_max", Source: makersZones}.Of(
 			func(x ...float64) float64 { return max(0, x[1]-x[0], x[0]-x[2]) }, at, working.Stated("a_min", "mm", z.FromMm), working.Stated("a_max", "mm", z.ToMm))
 		away = append(away, out)
 		if out.Known() && out.Value() == 0 {
@@ -140,7 +140,7 @@ func (s *slope) offRail(g grip, r *bar) working.Number {
 	if !r.across {
 		lower, upper = g.module.box.left, g.module.box.right
 	}
-	f := working.Formula{Symbol: "d_rail", Unit: "mm", Text: "distance of the rail from a in from a corner", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d_rail", Unit: "mm", Text: "distance of the rail from a in from a corner", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 {
 		return min(math.Abs(x[0]+x[2]-x[3]), math.Abs(x[1]-x[2]-x[3]))
 	}, lower, upper, working.Stated("a", "mm", g.hold.FromCornerMm), r.at)

@@ -58,7 +58,7 @@ func (s *slope) clampOf(doc *schema.Clamp) Clamp {
 func (s *slope) sit(f *Clamp, doc *schema.Clamp, grips []grip) {
 	var sides []string
 	var outside, off, frames []working.Number
-	f.SideAllowed = working.Is(true, doc.At())
+	f.SideAllowed = working.KnownFlag(true, doc.At())
 	rail := s.barOf(doc.Rail.Text)
 	for _, g := range grips {
 		sides = append(sides, g.side())
@@ -67,7 +67,7 @@ func (s *slope) sit(f *Clamp, doc *schema.Clamp, grips []grip) {
 			out = working.Unknown("d_out", "mm", missing...)
 			f.SideAllowed = working.UnknownFlag(missing...)
 		} else if !allowed {
-			f.SideAllowed = working.Is(false, g.hold.Side.At())
+			f.SideAllowed = working.KnownFlag(false, g.hold.Side.At())
 		}
 		outside = append(outside, out)
 		frames = append(frames, working.Stated("h", "mm", g.module.sheet.ThicknessMm))
@@ -87,7 +87,7 @@ func (s *slope) pull(f *Clamp, grips []grip) {
 	var shares []working.Number
 	for _, g := range grips {
 		n := working.Counted("n_c", len(s.clamps[g.module.doc.ID.Value]), s.doc.Member("clamps"))
-		share := working.Formula{Symbol: "F_m", Unit: "kN", Text: "γ_Q · w_pull / 1000 · A / n_c", Source: combination}
+		share := working.Closure{Symbol: "F_m", Unit: "kN", Text: "γ_Q · w_pull / 1000 · A / n_c", Source: combination}
 		shares = append(shares, share.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 * x[2] / x[3] },
 			s.param("load_factor_variable", "γ_Q"), g.module.pull, g.module.area, n))
 	}

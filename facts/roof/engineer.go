@@ -14,11 +14,11 @@ func (s *slope) wantsEngineer(f *Plane) {
 	found, missing := s.engineerFor()
 	switch {
 	case found != nil:
-		f.EngineerWant, f.EngineerFor = working.Is(true, f.At), working.List(found...)
+		f.EngineerWant, f.EngineerFor = working.KnownFlag(true, f.At), working.List(found...)
 	case missing != nil:
 		f.EngineerWant, f.EngineerFor = working.UnknownFlag(missing...), working.UnknownList(missing...)
 	default:
-		f.EngineerWant, f.EngineerFor = working.Is(false, f.At), working.List()
+		f.EngineerWant, f.EngineerFor = working.KnownFlag(false, f.At), working.List()
 	}
 }
 

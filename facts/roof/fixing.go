@@ -88,7 +88,7 @@ func (s *slope) loadOn(f *Fixing, i int) besides {
 	}
 	kc := s.param("rail_continuity_factor", "k_c")
 	on := func(symbol string, line working.Number) working.Number {
-		g := working.Formula{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
+		g := working.Closure{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, kc, line, f.TributaryMm)
 	}
 	f.UpliftKn = on("F_d", line)
@@ -97,7 +97,7 @@ func (s *slope) loadOn(f *Fixing, i int) besides {
 	return besides{on("F_k", lineOf(s.areal.Service, r)), on("F_slide", lineOf(s.slide, r))}
 }
 
-// notLoaded leaves the loads unknown, for want of the members named.
+// notLoaded leaves the loads unknown because the named members are missing.
 func (f *Fixing) notLoaded(missing ...string) besides {
 	unknown := func(symbol string) working.Number { return working.Unknown(symbol, "kN", missing...) }
 	f.UpliftKn, f.DownKn, f.AlongKn = unknown("F_d"), unknown("F_down"), unknown("F_along")
@@ -114,7 +114,7 @@ func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) besides {
 	}
 	n := s.railless[doc.Module.Value]
 	of := func(symbol string, areal working.Number) working.Number {
-		g := working.Formula{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
+		g := working.Closure{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
 		return g.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, areal, m.area, working.Counted("n_f", n, s.doc.Member("fixings")))
 	}
 	f.UpliftKn, f.DownKn, f.AlongKn = of("F_d", m.uplift), of("F_down", s.areal.Down), of("F_along", s.areal.Along)
@@ -131,7 +131,7 @@ func (s *slope) tributary(r *bar, i int) working.Number {
 		}
 		return " / 2"
 	}
-	f := working.Formula{Symbol: "a", Unit: "mm", Text: "(x − x_a)" + half(first) + " + (x_b − x)" + half(last), Source: statics}
+	f := working.Closure{Symbol: "a", Unit: "mm", Text: "(x − x_a)" + half(first) + " + (x_b − x)" + half(last), Source: statics}
 	return f.Of(func(v ...float64) float64 {
 		a, b := v[0]-v[1], v[2]-v[0]
 		if !first {
@@ -159,7 +159,7 @@ func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, 
 	return before, after, first, last
 }
 
-// beyond tells whether a fixing is known to stand beyond an end of its rail.
+// beyond reports whether a fixing is known to stand beyond an end of its rail.
 func (s *slope) beyond(r *bar, i int) bool {
 	x := s.fixingAt(r, i)
 	return x.Known() && (r.from.Known() && x.Value() < r.from.Value() || r.to.Known() && x.Value() > r.to.Value())

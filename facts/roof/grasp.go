@@ -96,9 +96,9 @@ func (s *slope) graspOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, loads
 // pulled works out the pull on the screws of a hook: the load acts at an arm from
 // the middle of the screws, and the plate turns about its edge on the other side.
 func (g *Grasp) pulled(load working.Number, t timber, arm, pivot working.Number) {
-	g.HalfWidthMm = working.Formula{Symbol: "b_2", Unit: "mm", Text: "b / 2", Source: working.ByDefinition}.Of(
+	g.HalfWidthMm = working.Closure{Symbol: "b_2", Unit: "mm", Text: "b / 2", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return x[0] / 2 }, t.width)
-	g.PullKn = working.Formula{Symbol: "T", Unit: "kN", Text: "F_d · (1 + e / c)", Source: statics}.Of(
+	g.PullKn = working.Closure{Symbol: "T", Unit: "kN", Text: "F_d · (1 + e / c)", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * (1 + x[1]/x[2]) }, load.As("F_d"), arm, pivot)
 }
 
@@ -115,10 +115,10 @@ func (g *Grasp) notInTimber(at string) {
 func (s *slope) spaces(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatasheet, t timber) {
 	g.DiameterMm = sheetNumber("d", "mm", screw, doc.Screw.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.DiameterMm })
 	over := func(symbol, of string, n working.Number) working.Number {
-		f := working.Formula{Symbol: symbol, Text: of + " / d", Source: en1995("8.7.2, table 8.6", working.Read)}
+		f := working.Closure{Symbol: symbol, Text: of + " / d", Source: en1995("8.7.2, table 8.6", working.Read)}
 		return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, n.As(of), g.DiameterMm)
 	}
-	edge := working.Formula{Symbol: "a_edge", Unit: "mm", Text: "b / 2 − e_m", Source: working.ByDefinition}
+	edge := working.Closure{Symbol: "a_edge", Unit: "mm", Text: "b / 2 − e_m", Source: working.ByDefinition}
 	inputs := []working.Number{t.width, t.offMiddle}
 	spacing := working.Stated("a_1", "mm", doc.ScrewSpacingMm)
 	if !doc.ScrewArrangement.Is("in_line") { // the screws stand apart across the timber too
@@ -144,32 +144,32 @@ func (s *slope) spaces(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatashe
 
 // withdraw works out what pull the screws bear in the timber.
 func (s *slope) withdraw(g *Grasp, doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) {
-	n := working.Formula{Symbol: "n_ef", Text: "n^0.9", Source: en1995("8.7.2, (8.41)", working.Read)}.Of(
+	n := working.Closure{Symbol: "n_ef", Text: "n^0.9", Source: en1995("8.7.2, (8.41)", working.Read)}.Of(
 		func(x ...float64) float64 { return math.Pow(x[0], 0.9) }, g.Screws)
 	g.DepthMm = s.depth(doc, sheet, screw, t)
-	g.DepthOverD = working.Formula{Symbol: "l_ef/d", Text: "l_ef / d", Source: en1995("8.7.2", working.Read)}.Of(
+	g.DepthOverD = working.Closure{Symbol: "l_ef/d", Text: "l_ef / d", Source: en1995("8.7.2", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] / x[1] }, g.DepthMm, g.DiameterMm)
 	strength := s.strength(g, doc, screw, t)
-	small := working.Least("k_d", "", working.Formula{Symbol: "d/8", Text: "d / 8", Source: en1995("8.7.2, (8.40)", working.Read)}.Of(
+	small := working.Least("k_d", "", working.Closure{Symbol: "d/8", Text: "d / 8", Source: en1995("8.7.2, (8.40)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] / 8 }, g.DiameterMm), working.Figure("1", "", 1, "the rule", en1995("8.7.2, (8.40)", working.Read)))
 	if !s.byFormula(screw) {
 		small = working.Figure("k_d", "", 1, "a declared withdrawal parameter", en1995("8.7.2, (8.40a)", working.Read))
 	}
-	rk := working.Formula{Symbol: "F_ax,Rk", Unit: "N", Text: "n_ef · f_ax · d · l_ef · k_d / (1.2 · cos(α_s)² + sin(α_s)²)", Source: en1995("8.7.2, (8.38)", working.Read)}.Of(
+	rk := working.Closure{Symbol: "F_ax,Rk", Unit: "N", Text: "n_ef · f_ax · d · l_ef · k_d / (1.2 · cos(α_s)² + sin(α_s)²)", Source: en1995("8.7.2, (8.38)", working.Read)}.Of(
 		func(x ...float64) float64 {
 			if x[5] < 30 { // outside what the clause covers
 				return math.NaN()
 			}
 			return x[0] * x[1] * x[2] * x[3] * x[4] / (1.2*square(cos(x[5])) + square(sin(x[5])))
 		}, n, strength, g.DiameterMm, g.DepthMm, small, g.AngleDeg)
-	g.WithdrawalKn = working.Formula{Symbol: "F_ax,Rd", Unit: "kN", Text: "k_mod · F_ax,Rk / γ_M / 1000", Source: en1995("2.4.3", working.Memory)}.Of(
+	g.WithdrawalKn = working.Closure{Symbol: "F_ax,Rd", Unit: "kN", Text: "k_mod · F_ax,Rk / γ_M / 1000", Source: en1995("2.4.3", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] / x[2] / 1000 }, s.duration("wind_load_duration"), rk, s.param("timber_connection_factor", "γ_M"))
-	g.TensionKn = working.Formula{Symbol: "F_t,Rd", Unit: "kN", Text: "n_ef · f_tens / γ_M2", Source: en1995("8.7.2, (8.40c)", working.Read)}.Of(
+	g.TensionKn = working.Closure{Symbol: "F_t,Rd", Unit: "kN", Text: "n_ef · f_tens / γ_M2", Source: en1995("8.7.2, (8.40c)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] / x[2] }, n,
 		sheetNumber("f_tens", "kN", screw, doc.Screw.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Screw.TensionKn }), s.param("steel_tension_factor", "γ_M2"))
 }
 
-// byFormula tells whether the screw is one for which Eurocode 5 gives the
+// byFormula reports whether the screw is one for which Eurocode 5 gives the
 // withdrawal strength itself: 6 to 12 mm thick, with a core of 0.6 to 0.75 of
 // that. For any other the maker has to declare it.
 func (s *slope) byFormula(screw *schema.FixingDatasheet) bool {
@@ -186,13 +186,13 @@ func (s *slope) strength(g *Grasp, doc *schema.Fixing, screw *schema.FixingDatas
 		return sheetNumber(symbol, unit, screw, doc.Screw.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}
 	if s.byFormula(screw) {
-		f := working.Formula{Symbol: "f_ax", Unit: "N/mm²", Text: "0.52 · d^−0.5 · l_ef^−0.1 · ρ_k^0.8", Source: en1995("8.7.2, (8.39)", working.Read)}
+		f := working.Closure{Symbol: "f_ax", Unit: "N/mm²", Text: "0.52 · d^−0.5 · l_ef^−0.1 · ρ_k^0.8", Source: en1995("8.7.2, (8.39)", working.Read)}
 		core := of("d_1", "mm", func(s schema.ScrewDatasheet) schema.Number { return s.CoreDiameterMm })
 		return f.Of(func(x ...float64) float64 {
 			return 0.52 * math.Pow(x[0], -0.5) * math.Pow(x[1], -0.1) * math.Pow(x[2], 0.8)
 		}, g.DiameterMm, g.DepthMm, t.density, core)
 	}
-	f := working.Formula{Symbol: "f_ax", Unit: "N/mm²", Text: "f_sheet · (ρ_k / ρ_a)^0.8", Source: en1995("8.7.2, (8.40a)", working.Read)}
+	f := working.Closure{Symbol: "f_ax", Unit: "N/mm²", Text: "f_sheet · (ρ_k / ρ_a)^0.8", Source: en1995("8.7.2, (8.40a)", working.Read)}
 	return f.Of(func(x ...float64) float64 { return x[0] * math.Pow(x[1]/x[2], 0.8) },
 		of("f_sheet", "N/mm²", func(s schema.ScrewDatasheet) schema.Number { return s.WithdrawalNPerMm2 }), t.density,
 		of("ρ_a", "kg/m³", func(s schema.ScrewDatasheet) schema.Number { return s.WithdrawalDensityKgPerM3 }))

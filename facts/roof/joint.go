@@ -44,7 +44,7 @@ func (s *slope) besideBreak(r *bar, x working.Number) working.Number {
 	for _, i := range r.fixings {
 		inputs = append(inputs, s.fixingAt(r, i))
 	}
-	f := working.Formula{Symbol: "d_fix", Unit: "mm", Text: "greater distance from the break to the fixing before and after it", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d_fix", Unit: "mm", Text: "greater distance from the break to the fixing before and after it", Source: working.ByDefinition}
 	return f.Of(func(v ...float64) float64 {
 		before, after := math.Inf(1), math.Inf(1)
 		for _, fixing := range v[1:] {

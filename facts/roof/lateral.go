@@ -19,7 +19,7 @@ func (s *slope) due(g *Grasp, screw *schema.FixingDatasheet) {
 		if !declared.Stated() {
 			return s.param(parameter, symbol)
 		}
-		f := working.Formula{Symbol: symbol, Text: "a_sheet / d", Source: working.Source{Document: "datasheet of the screw", How: working.Read}}
+		f := working.Closure{Symbol: symbol, Text: "a_sheet / d", Source: working.Source{Document: "datasheet of the screw", How: working.Read}}
 		return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, working.Stated("a_sheet", "mm", declared), g.DiameterMm)
 	}
 	g.EdgeDueD = over("a_edge,min/d", "screw_edge_min_d", sheet.EdgeDistanceMinMm)
@@ -36,29 +36,29 @@ func (s *slope) shear(g *Grasp, doc *schema.Fixing, sheet, screw *schema.FixingD
 	of := func(symbol, unit string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
 		return sheetNumber(symbol, unit, screw, doc.Screw.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
 	}
-	d := working.Formula{Symbol: "d_ef", Unit: "mm", Text: "1.1 · d_1", Source: en1995("8.7.1(3)", working.Read)}.Of(
+	d := working.Closure{Symbol: "d_ef", Unit: "mm", Text: "1.1 · d_1", Source: en1995("8.7.1(3)", working.Read)}.Of(
 		func(x ...float64) float64 { return 1.1 * x[0] }, of("d_1", "mm", func(s schema.ScrewDatasheet) schema.Number { return s.CoreDiameterMm }))
 	moment := of("M_y", "N·m", func(s schema.ScrewDatasheet) schema.Number { return s.YieldMomentNM })
 	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
 	if !doc.PlateOn.Is("timber") || !doc.PackingMm.Stated() || doc.PackingMm.Value > 0 {
 		plate = working.Unknown("t_plate", "mm", doc.PlateOn.At(), doc.PackingMm.At())
 	}
-	row := working.Formula{Symbol: "n_row", Text: "n^0.9 · (a_1 / (13 · d))^0.25", Source: en1995("8.5.1.1, (8.34)", working.Memory)}.Of(
+	row := working.Closure{Symbol: "n_row", Text: "n^0.9 · (a_1 / (13 · d))^0.25", Source: en1995("8.5.1.1, (8.34)", working.Memory)}.Of(
 		func(x ...float64) float64 { return math.Pow(x[0], 0.9) * math.Pow(x[1]/(13*x[2]), 0.25) },
 		g.Screws, working.Stated("a_1", "mm", doc.ScrewSpacingMm), g.DiameterMm)
 	n := working.Least("n_ef,v", "", g.Screws, row)
 	one := johansen(s.embedment(doc, d, t), g.DepthMm, d, moment, plate, g.DiameterMm)
-	g.ShearKn = working.Formula{Symbol: "F_v,Rd", Unit: "kN", Text: "k_mod · n_ef,v · F_v,Rk / γ_M / 1000", Source: en1995("2.4.3", working.Memory)}.Of(
+	g.ShearKn = working.Closure{Symbol: "F_v,Rd", Unit: "kN", Text: "k_mod · n_ef,v · F_v,Rk / γ_M / 1000", Source: en1995("2.4.3", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] / x[3] / 1000 }, s.duration("snow_load_duration"), n, one, s.param("timber_connection_factor", "γ_M"))
 }
 
 // embedment is the strength of the timber under the screw, along the grain.
 func (s *slope) embedment(doc *schema.Fixing, d working.Number, t timber) working.Number {
 	if doc.Predrilled.Yes() {
-		f := working.Formula{Symbol: "f_h", Unit: "N/mm²", Text: "0.082 · (1 − 0.01 · d_ef) · ρ_k", Source: en1995("8.3.1.1, (8.16)", working.Memory)}
+		f := working.Closure{Symbol: "f_h", Unit: "N/mm²", Text: "0.082 · (1 − 0.01 · d_ef) · ρ_k", Source: en1995("8.3.1.1, (8.16)", working.Memory)}
 		return f.Of(func(x ...float64) float64 { return 0.082 * (1 - 0.01*x[0]) * x[1] }, d, t.density)
 	}
-	f := working.Formula{Symbol: "f_h", Unit: "N/mm²", Text: "0.082 · ρ_k · d_ef^−0.3", Source: en1995("8.3.1.1, (8.15)", working.Memory)}
+	f := working.Closure{Symbol: "f_h", Unit: "N/mm²", Text: "0.082 · ρ_k · d_ef^−0.3", Source: en1995("8.3.1.1, (8.15)", working.Memory)}
 	return f.Of(func(x ...float64) float64 { return 0.082 * x[1] * math.Pow(x[0], -0.3) }, d, t.density)
 }
 
@@ -68,7 +68,7 @@ func (s *slope) embedment(doc *schema.Fixing, d working.Number, t timber) workin
 // one the plate stands between a thin and a thick one.
 func johansen(bearing, depth, d, moment, plate, outer working.Number) working.Number {
 	of := func(symbol, text string, compute func(x ...float64) float64, inputs ...working.Number) working.Number {
-		return working.Formula{Symbol: symbol, Unit: "N", Text: text, Source: en1995("8.2.3, (8.9) and (8.10)", working.Read)}.Of(compute, inputs...)
+		return working.Closure{Symbol: symbol, Unit: "N", Text: text, Source: en1995("8.2.3, (8.9) and (8.10)", working.Read)}.Of(compute, inputs...)
 	}
 	c := of("F_c", "f_h · l_ef · d_ef", func(x ...float64) float64 { return x[0] * x[1] * x[2] }, bearing, depth, d)
 	thin := working.Least("F_thin", "N",
@@ -77,7 +77,7 @@ func johansen(bearing, depth, d, moment, plate, outer working.Number) working.Nu
 	thick := working.Least("F_thick", "N", c,
 		of("F_d", "F_c · (√(2 + 4 · 1000 · M_y / (F_c · l_ef)) − 1)", func(x ...float64) float64 { return x[0] * (math.Sqrt(2+4000*x[1]/(x[0]*x[2])) - 1) }, c, moment, depth),
 		of("F_e", "2.3 · √(1000 · M_y · f_h · d_ef)", func(x ...float64) float64 { return 2.3 * math.Sqrt(1000*x[0]*x[1]*x[2]) }, moment, bearing, d))
-	between := working.Formula{Symbol: "k_t", Text: "2 · t_plate / d − 1, at least 0 and at most 1", Source: en1995("8.2.3(1)", working.Read), Lookup: true}.Of(
+	between := working.Lookup{Symbol: "k_t", Text: "2 · t_plate / d − 1, at least 0 and at most 1", Source: en1995("8.2.3(1)", working.Read)}.Of(
 		func(x ...float64) float64 { return max(0, min(1, 2*x[0]/x[1]-1)) }, plate, outer)
 	return of("F_v,Rk", "F_thin + k_t · (F_thick − F_thin)", func(x ...float64) float64 { return x[0] + x[1]*(x[2]-x[0]) }, thin, between, thick)
 }
@@ -85,10 +85,10 @@ func johansen(bearing, depth, d, moment, plate, outer working.Number) working.Nu
 // together holds pull and load across the screws against what they bear of each: the
 // wind that lifts with the array's own weight down the slope, and snow alone.
 func (g *Grasp) together(loads pulls) {
-	lifted := working.Formula{Symbol: "η_lift", Text: "(T / F_ax,Rd)² + (F_slide / F_v,Rd)²", Source: en1995("8.7.3, (8.28)", working.Read)}.Of(
+	lifted := working.Closure{Symbol: "η_lift", Text: "(T / F_ax,Rd)² + (F_slide / F_v,Rd)²", Source: en1995("8.7.3, (8.28)", working.Read)}.Of(
 		func(x ...float64) float64 { return square(x[0]/x[1]) + square(x[2]/x[3]) },
 		g.PullKn, g.WithdrawalKn, loads.slide, g.ShearKn)
-	snowed := working.Formula{Symbol: "η_snow", Text: "(F_along / F_v,Rd)²", Source: en1995("8.7.3, (8.28)", working.Read)}.Of(
+	snowed := working.Closure{Symbol: "η_snow", Text: "(F_along / F_v,Rd)²", Source: en1995("8.7.3, (8.28)", working.Read)}.Of(
 		func(x ...float64) float64 { return square(x[0] / x[1]) }, loads.along, g.ShearKn)
 	g.Combined = working.Greatest("η", "", lifted, snowed)
 }

@@ -55,9 +55,9 @@ func (s *slope) lain(m *schema.PlacedModule) laid {
 		long, short = working.Unknown("l", "mm", missing), working.Unknown("w", "mm", missing)
 		l.mass = working.Unknown("m", "kg", missing)
 	}
-	l.area = working.Formula{Symbol: "A", Unit: "m²", Text: "l · w / 1000000", Source: working.ByDefinition}.Of(
+	l.area = working.Closure{Symbol: "A", Unit: "m²", Text: "l · w / 1000000", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] / 1e6 }, long, short)
-	l.dead = working.Formula{Symbol: "g", Unit: "kN/m²", Text: "9.81 · m / A / 1000", Source: working.ByDefinition}.Of(
+	l.dead = working.Closure{Symbol: "g", Unit: "kN/m²", Text: "9.81 · m / A / 1000", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return gravity * x[0] / x[1] }, l.mass, l.area)
 	if m.Orientation.Is("portrait") {
 		long, short = short, long
@@ -84,7 +84,7 @@ func (b *box) missing() []string { return append(b.right.Missing(), b.top.Missin
 // gap is how far two boxes are apart along the one axis on which they do not
 // overlap; below zero it is how deep they overlap.
 func gap(a, b *box) working.Number {
-	f := working.Formula{Symbol: "d", Unit: "mm", Text: "greatest of x_2 − x_r1, x_1 − x_r2, y_2 − y_t1, y_1 − y_t2", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d", Unit: "mm", Text: "greatest of x_2 − x_r1, x_1 − x_r2, y_2 − y_t1, y_1 − y_t2", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 {
 		return max(x[0]-x[1], x[2]-x[3], x[4]-x[5], x[6]-x[7])
 	}, b.left.As("x_2"), a.right.As("x_r1"), a.left.As("x_1"), b.right.As("x_r2"), b.bottom.As("y_2"), a.top.As("y_t1"), a.bottom.As("y_1"), b.top.As("y_t2"))
@@ -116,7 +116,7 @@ type borders struct{ eaves, ridge, left, right, side working.Number }
 
 func (s *slope) borders(b *box) borders {
 	less := func(symbol, text string, from, to working.Number) working.Number {
-		f := working.Formula{Symbol: symbol, Unit: "mm", Text: text, Source: working.ByDefinition}
+		f := working.Closure{Symbol: symbol, Unit: "mm", Text: text, Source: working.ByDefinition}
 		return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, from, to)
 	}
 	r := borders{
@@ -132,7 +132,7 @@ func (s *slope) borders(b *box) borders {
 // toLine is the distance from a box to a line drawn on the plane; 0 where the
 // line crosses it.
 func toLine(b *box, e schema.RoofEdge) working.Number {
-	f := working.Formula{Symbol: "d_" + e.ID.Value, Unit: "mm", Text: "shortest distance to the line", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d_" + e.ID.Value, Unit: "mm", Text: "shortest distance to the line", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return boxToSegment(x[0], x[1], x[2], x[3], x[4], x[5], x[6], x[7]) },
 		b.left, b.right, b.bottom, b.top, working.Stated("x_a", "mm", e.FromXMm), working.Stated("y_a", "mm", e.FromYMm),
 		working.Stated("x_b", "mm", e.ToXMm), working.Stated("y_b", "mm", e.ToYMm))

@@ -23,15 +23,15 @@ func (s *slope) weigh() {
 	d.AreaM2 = area
 	mounting := working.Stated("m_rails", "kg", s.doc.MountingMassKg)
 	ballast := working.Stated("m_ballast", "kg", s.doc.BallastMassKg)
-	d.ArrayKgM2 = working.Formula{Symbol: "m_pv", Unit: "kg/m²", Text: "(m_modules + m_rails + m_ballast) / A_modules", Source: working.ByDefinition}.Of(
+	d.ArrayKgM2 = working.Closure{Symbol: "m_pv", Unit: "kg/m²", Text: "(m_modules + m_rails + m_ballast) / A_modules", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return (x[0] + x[1] + x[2]) / x[3] }, mass, mounting, ballast, area)
-	d.ArrayKnM2 = working.Formula{Symbol: "g_pv", Unit: "kN/m²", Text: "9.81 · m_pv / 1000", Source: working.ByDefinition}.Of(
+	d.ArrayKnM2 = working.Closure{Symbol: "g_pv", Unit: "kN/m²", Text: "9.81 · m_pv / 1000", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return gravity * x[0] }, d.ArrayKgM2)
 	approved := working.Source{Document: "LABC best practice note on retrofitting solar panels (Approved Document A)", How: working.Read}
-	d.AddedPct = working.Formula{Symbol: "Δ_g", Unit: "%", Text: "100 · g_pv / g_roof", Source: approved}.Of(
+	d.AddedPct = working.Closure{Symbol: "Δ_g", Unit: "%", Text: "100 · g_pv / g_roof", Source: approved}.Of(
 		func(x ...float64) float64 { return 100 * x[0] / x[1] }, d.ArrayKnM2, d.RoofDead)
 	variable := working.Greatest("q", "kN/m²", s.snow.SnowKnM2, working.Stated("q_access", "kN/m²", s.doc.ImposedLoadKnPerM2))
-	d.AddedTotal = working.Formula{Symbol: "Δ_t", Unit: "%", Text: "100 · g_pv / (g_roof + q)", Source: approved}.Of(
+	d.AddedTotal = working.Closure{Symbol: "Δ_t", Unit: "%", Text: "100 · g_pv / (g_roof + q)", Source: approved}.Of(
 		func(x ...float64) float64 { return 100 * x[0] / (x[1] + x[2]) }, d.ArrayKnM2, d.RoofDead, variable)
 	s.dead = d
 }
@@ -55,9 +55,9 @@ func (s *slope) massAndArea(d *DeadLoad) (mass, area working.Number) {
 	var masses, areas []working.Number
 	for _, m := range order {
 		n := working.Counted("n", counts[m.key], at)
-		masses = append(masses, working.Formula{Symbol: "m_n", Unit: "kg", Text: "n · m", Source: working.ByDefinition}.Of(
+		masses = append(masses, working.Closure{Symbol: "m_n", Unit: "kg", Text: "n · m", Source: working.ByDefinition}.Of(
 			func(x ...float64) float64 { return x[0] * x[1] }, n, m.mass))
-		areas = append(areas, working.Formula{Symbol: "A_n", Unit: "m²", Text: "n · A", Source: working.ByDefinition}.Of(
+		areas = append(areas, working.Closure{Symbol: "A_n", Unit: "m²", Text: "n · A", Source: working.ByDefinition}.Of(
 			func(x ...float64) float64 { return x[0] * x[1] }, n, m.area))
 	}
 	return working.Sum("m_modules", "kg", masses...), working.Sum("A_modules", "m²", areas...)
@@ -78,20 +78,20 @@ func (s *slope) bearDown() {
 	if off := s.offRoof(); off != nil {
 		push = working.Unknown("c_push", "", off...)
 	}
-	wind := working.Formula{Symbol: "w", Unit: "kN/m²", Text: "c_push · q_p", Source: netSource}.Of(
+	wind := working.Closure{Symbol: "w", Unit: "kN/m²", Text: "c_push · q_p", Source: netSource}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] }, push, s.wind.PeakKnM2)
-	dead := working.Formula{Symbol: "g_n", Unit: "kN/m²", Text: "g_pv · cos(α)", Source: statics}.Of(
+	dead := working.Closure{Symbol: "g_n", Unit: "kN/m²", Text: "g_pv · cos(α)", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * cos(x[1]) }, s.dead.ArrayKnM2, s.pitch)
-	snow := working.Formula{Symbol: "s_n", Unit: "kN/m²", Text: "s · cos(α)²", Source: statics}.Of(
+	snow := working.Closure{Symbol: "s_n", Unit: "kN/m²", Text: "s · cos(α)²", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * square(cos(x[1])) }, s.snow.SnowKnM2, s.pitch)
 	g, q := s.param("load_factor_dead", "γ_G"), s.param("load_factor_variable", "γ_Q")
 	psiW, psiS := s.param("wind_combination_factor", "ψ_w"), s.param("snow_combination_factor", "ψ_s")
 	design := func(symbol, text string, inputs ...working.Number) working.Number {
-		return working.Formula{Symbol: symbol, Unit: "kN/m²", Text: text, Source: combination}.Of(
+		return working.Closure{Symbol: symbol, Unit: "kN/m²", Text: text, Source: combination}.Of(
 			func(x ...float64) float64 { return x[0]*x[1] + x[2]*(x[3]+x[4]*x[5]) }, append([]working.Number{g, dead, q}, inputs...)...)
 	}
 	service := func(symbol, text string, inputs ...working.Number) working.Number {
-		return working.Formula{Symbol: symbol, Unit: "kN/m²", Text: text, Source: combination}.Of(
+		return working.Closure{Symbol: symbol, Unit: "kN/m²", Text: text, Source: combination}.Of(
 			func(x ...float64) float64 { return x[0] + x[1] + x[2]*x[3] }, append([]working.Number{dead}, inputs...)...)
 	}
 	s.areal.Down = working.Greatest("p_d", "kN/m²",
@@ -100,10 +100,10 @@ func (s *slope) bearDown() {
 	s.areal.Service = working.Greatest("p_k", "kN/m²",
 		service("p_snow", "g_n + s_n + ψ_w · w", snow, psiW, wind),
 		service("p_wind", "g_n + w + ψ_s · s_n", wind, psiS, snow))
-	s.areal.Along = working.Formula{Symbol: "p_along", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", Source: combination}.Of(
+	s.areal.Along = working.Closure{Symbol: "p_along", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0]*x[1]*sin(x[2]) + x[3]*x[4]*cos(x[2])*sin(x[2]) },
 		g, s.dead.ArrayKnM2, s.pitch, q, s.snow.SnowKnM2)
-	s.slide = working.Formula{Symbol: "p_slide", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α)", Source: combination}.Of(
+	s.slide = working.Closure{Symbol: "p_slide", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * sin(x[2]) }, g, s.dead.ArrayKnM2, s.pitch)
 }
 
@@ -173,9 +173,9 @@ func (s *slope) blow(m *laid) {
 		suction, m.zones = s.suction(columns), working.List(columns...)
 	}
 	m.net = working.Greatest("c_net", "", s.param("roof_net_uplift_min", "c_min"), suction)
-	m.pull = working.Formula{Symbol: "w_pull", Unit: "Pa", Text: "1000 · c_net · q_p", Source: en1991Wind("5.2", working.Memory)}.Of(
+	m.pull = working.Closure{Symbol: "w_pull", Unit: "Pa", Text: "1000 · c_net · q_p", Source: en1991Wind("5.2", working.Memory)}.Of(
 		func(x ...float64) float64 { return 1000 * x[0] * x[1] }, m.net, s.wind.PeakKnM2)
-	m.uplift = working.Formula{Symbol: "u", Unit: "kN/m²", Text: "γ_Q · w_pull / 1000 − γ_G,inf · g · cos(α)", Source: combination}.Of(
+	m.uplift = working.Closure{Symbol: "u", Unit: "kN/m²", Text: "γ_Q · w_pull / 1000 − γ_G,inf · g · cos(α)", Source: combination}.Of(
 		func(x ...float64) float64 { return x[0]*x[1]/1000 - x[2]*x[3]*cos(x[4]) },
 		s.param("load_factor_variable", "γ_Q"), m.pull, s.param("load_factor_dead_favourable", "γ_G,inf"), m.dead, s.pitch)
 }

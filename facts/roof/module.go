@@ -55,7 +55,7 @@ func (s *slope) moduleFacts() []Module {
 		}
 		s.place(&f, i)
 		f.WindZones, f.NetUplift, f.PullPa, f.UpliftKnM2 = m.zones, m.net, m.pull, m.uplift
-		f.PushPa = working.Formula{Symbol: "p_push", Unit: "Pa", Text: "1000 · p_k", Source: combination}.Of(
+		f.PushPa = working.Closure{Symbol: "p_push", Unit: "Pa", Text: "1000 · p_k", Source: combination}.Of(
 			func(x ...float64) float64 { return 1000 * x[0] }, s.areal.Service)
 		f.Direct = countedList(s.doc.Fixings, s.doc.Member("fixings"))
 		if f.Direct.Known() {
@@ -123,7 +123,7 @@ func (s *slope) toOpenings(b *box) (count, distance working.Number) {
 
 // distanceOf is the straight distance between two boxes with its working.
 func distanceOf(symbol string, a, b *box) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: "mm", Text: "straight distance between the two rectangles", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: symbol, Unit: "mm", Text: "straight distance between the two rectangles", Source: working.ByDefinition}
 	return f.Of(func(...float64) float64 { return apart(a, b) }, a.left, a.right, a.bottom, a.top, b.left, b.right, b.bottom, b.top)
 }
 

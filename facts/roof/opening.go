@@ -78,7 +78,7 @@ func (s *slope) around(f *Opening, o *box) {
 // at its height, or to the side of the plane.
 func (s *slope) beside(o *box) working.Number {
 	b := s.borders(o)
-	f := working.Formula{Symbol: "d_side", Unit: "mm", Text: "greater of the free widths left and right", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d_side", Unit: "mm", Text: "greater of the free widths left and right", Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 {
 		left, right := x[0], x[1]
 		for i := range s.layout {

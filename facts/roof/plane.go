@@ -94,16 +94,16 @@ func (s *slope) frame() Frame {
 // dead load and snow, over what its timber bears.
 func (s *slope) bending(dead working.Number) working.Number {
 	r := s.doc.Rafters
-	w := working.Formula{Symbol: "w_r", Unit: "kN/m", Text: "(γ_G · " + dead.Symbol() + " · cos(α) + γ_Q · s · cos(α)²) · s_r / 1000", Source: combination}.Of(
+	w := working.Closure{Symbol: "w_r", Unit: "kN/m", Text: "(γ_G · " + dead.Symbol() + " · cos(α) + γ_Q · s · cos(α)²) · s_r / 1000", Source: combination}.Of(
 		func(x ...float64) float64 { return (x[0]*x[1]*cos(x[2]) + x[3]*x[4]*square(cos(x[2]))) * x[5] / 1000 },
 		s.param("load_factor_dead", "γ_G"), dead, s.pitch, s.param("load_factor_variable", "γ_Q"), s.snow.SnowKnM2, working.Stated("s_r", "mm", r.SpacingMm))
 	b, h := working.Stated("b", "mm", r.WidthMm), working.Stated("h", "mm", r.HeightMm)
-	stress := working.Formula{Symbol: "σ_m", Unit: "N/mm²", Text: "w_r · L² / 8 / (b · h² / 6)", Source: en1995("6.1.6", working.Memory)}.Of(
+	stress := working.Closure{Symbol: "σ_m", Unit: "N/mm²", Text: "w_r · L² / 8 / (b · h² / 6)", Source: en1995("6.1.6", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * square(x[1]) / 8 / (x[2] * square(x[3]) / 6) }, w, working.Stated("L", "mm", r.SpanMm), b, h)
-	strength := working.Formula{Symbol: "f_md", Unit: "N/mm²", Text: "k_mod · k_sys · k_h · f_mk / γ_M", Source: en1995("2.4.1, 3.2, 6.6", working.Memory)}.Of(
+	strength := working.Closure{Symbol: "f_md", Unit: "N/mm²", Text: "k_mod · k_sys · k_h · f_mk / γ_M", Source: en1995("2.4.1, 3.2, 6.6", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] / x[4] },
 		s.duration("snow_load_duration"), s.system(), depthFactor(h), s.material("bending_n_per_mm2", "f_mk", r.TimberClass, r.TimberBendingNPerMm2), s.param("timber_factor", "γ_M"))
-	return working.Formula{Symbol: "σ/f", Text: "σ_m / f_md", Source: en1995("6.1.6", working.Memory)}.Of(
+	return working.Closure{Symbol: "σ/f", Text: "σ_m / f_md", Source: en1995("6.1.6", working.Memory)}.Of(
 		func(x ...float64) float64 { return x[0] / x[1] }, stress, strength)
 }
 
@@ -123,6 +123,6 @@ func (s *slope) system() working.Number {
 
 // depthFactor raises the bending strength of shallow timber.
 func depthFactor(h working.Number) working.Number {
-	f := working.Formula{Symbol: "k_h", Text: "(150 / h)^0.2, at most 1.3, and 1 from 150 mm", Source: en1995("3.2(3), (3.1)", working.Memory), Lookup: true}
+	f := working.Lookup{Symbol: "k_h", Text: "(150 / h)^0.2, at most 1.3, and 1 from 150 mm", Source: en1995("3.2(3), (3.1)", working.Memory)}
 	return f.Of(func(x ...float64) float64 { return math.Max(1, math.Min(math.Pow(150/x[0], 0.2), 1.3)) }, h)
 }

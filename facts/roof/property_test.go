@@ -180,7 +180,7 @@ func TestMoved(t *testing.T) {
 func notLess(r *rapid.T, what string, low, high working.Number) {
 	r.Helper()
 	if !low.Known() || !high.Known() {
-		r.Fatalf("%s: not known, for want of %v %v", what, low.Missing(), high.Missing())
+		r.Fatalf("%s: not known, missing %v %v", what, low.Missing(), high.Missing())
 	}
 	if high.Value() < low.Value()-1e-9*math.Abs(low.Value()) {
 		r.Fatalf("%s fell from %v to %v", what, low.Value(), high.Value())

@@ -133,7 +133,7 @@ func (s *slope) share(r *bar) {
 		m := &s.layout[j]
 		_, _, y0, y1 := r.along(&m.box)
 		low, high := y0.As("y_0"), y1.As("y_1")
-		t := working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) / n_rails", Source: beams}
+		t := working.Closure{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) / n_rails", Source: beams}
 		lines := s.lines(m)
 		width := t.Of(func(x ...float64) float64 { return (x[1] - x[0]) / x[2] }, low, high, working.Counted("n_rails", len(lines), m.doc.At()))
 		if len(lines) == 2 {
@@ -141,13 +141,13 @@ func (s *slope) share(r *bar) {
 			if other.at.Value() == r.at.Value() {
 				other = lines[1]
 			}
-			t = working.Formula{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) · lever of the other rail about the middle of the module, over the distance of the two", Source: statics, Lookup: true}
-			width = t.Of(func(x ...float64) float64 {
+			level := working.Lookup{Symbol: "t", Unit: "mm", Text: "(y_1 − y_0) · lever of the other rail about the middle of the module, over the distance of the two", Source: statics}
+			width = level.Of(func(x ...float64) float64 {
 				return (x[1] - x[0]) * math.Abs((x[3]-(x[0]+x[1])/2)/(x[3]-x[2]))
 			}, low, high, r.at.As("y_rail"), other.at.As("y_other"))
 		}
 		r.width = append(r.width, width)
-		r.line = append(r.line, working.Formula{Symbol: "w_d", Unit: "kN/m", Text: "u · t / 1000", Source: statics}.Of(
+		r.line = append(r.line, working.Closure{Symbol: "w_d", Unit: "kN/m", Text: "u · t / 1000", Source: statics}.Of(
 			func(x ...float64) float64 { return x[0] * x[1] / 1000 }, m.uplift, width))
 	}
 }

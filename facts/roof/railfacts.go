@@ -79,7 +79,7 @@ func (s *slope) bear(f *Rail, r *bar) {
 	var beyond []working.Number
 	for _, j := range r.modules {
 		from, to, _, _ := r.along(&s.layout[j].box)
-		less := working.Formula{Symbol: "c_end", Unit: "mm", Text: "x_a − x_b", Source: working.ByDefinition}
+		less := working.Closure{Symbol: "c_end", Unit: "mm", Text: "x_a − x_b", Source: working.ByDefinition}
 		minus := func(x ...float64) float64 { return x[0] - x[1] }
 		beyond = append(beyond, less.Of(minus, from.As("x_a"), r.from.As("x_b")), less.Of(minus, r.to.As("x_a"), to.As("x_b")))
 	}
@@ -105,7 +105,7 @@ func (s *slope) unplaced() []string {
 
 // lineOf is a load on a square metre of modules as a load on a metre of rail.
 func lineOf(areal working.Number, r *bar) working.Number {
-	f := working.Formula{Symbol: "p_line", Unit: "kN/m", Text: areal.Symbol() + " · t / 1000", Source: statics}
+	f := working.Closure{Symbol: "p_line", Unit: "kN/m", Text: areal.Symbol() + " · t / 1000", Source: statics}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, areal, working.Greatest("t", "mm", r.width...))
 }
 
@@ -128,7 +128,7 @@ func (s *slope) move(f *Rail, r *bar, sheet *schema.FixingDatasheet) {
 	f.Breaks = working.Counted("n", len(breaks), r.doc.Member("joints"))
 	f.UnbrokenM = unbroken(r, breaks)
 	rate := sheetNumber("α_T", "µm/(m·K)", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ExpansionUmPerMPerK })
-	f.ExpansionMm = working.Formula{Symbol: "ΔL", Unit: "mm", Text: "α_T · L · ΔT / 1000", Source: working.Source{Document: "thermal expansion", How: working.Definition}}.Of(
+	f.ExpansionMm = working.Closure{Symbol: "ΔL", Unit: "mm", Text: "α_T · L · ΔT / 1000", Source: working.Source{Document: "thermal expansion", How: working.Definition}}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, rate, f.UnbrokenM, s.param("rail_temperature_range_k", "ΔT"))
 	f.GapDueMm = f.ExpansionMm
 	if sheet != nil && sheet.Rail.ExpansionGapMinMm.Stated() {
@@ -146,7 +146,7 @@ func (f *Rail) noJoints(at string) {
 
 // unbroken is the longest piece of rail between two breaks or ends.
 func unbroken(r *bar, breaks []schema.RailJoint) working.Number {
-	f := working.Formula{Symbol: "L", Unit: "m", Text: "longest of the pieces between the breaks / 1000", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "L", Unit: "m", Text: "longest of the pieces between the breaks / 1000", Source: working.ByDefinition}
 	inputs := []working.Number{working.Stated("l_rail", "mm", r.doc.LengthMm)}
 	for _, j := range breaks {
 		inputs = append(inputs, working.Stated("x_j", "mm", j.AtMm))

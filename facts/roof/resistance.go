@@ -25,6 +25,6 @@ func (s *slope) resistance(symbol string, sheet *schema.FixingDatasheet, ref sch
 		return declared.As(symbol)
 	}
 	factor := s.book.Keyed("fixing_material_factors", "failure", working.StatedText(l.Failure), "factor", "γ_M")
-	f := working.Formula{Symbol: symbol, Unit: "kN", Text: "F_R / γ_M", Source: working.Source{Document: "MCS 012", Edition: "3.0", How: working.Read}}
+	f := working.Closure{Symbol: symbol, Unit: "kN", Text: "F_R / γ_M", Source: working.Source{Document: "MCS 012", Edition: "3.0", How: working.Read}}
 	return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, declared, factor)
 }

@@ -15,7 +15,7 @@ type Snow struct {
 
 func (s *slope) snowOn() Snow {
 	w := Snow{Obstacles: working.StatedText(s.doc.SnowObstruction), SnowShape: s.snowShape()}
-	f := working.Formula{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2", working.Read)}
+	f := working.Closure{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2", working.Read)}
 	w.SnowKnM2 = f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
 		w.SnowShape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
 	return w
@@ -24,9 +24,9 @@ func (s *slope) snowOn() Snow {
 // snowShape is the greatest shape coefficient: of snow as it falls, as it drifts
 // over the ridge, held back by an obstruction, or drifted against a wall.
 func (s *slope) snowShape() working.Number {
-	fallen := working.Formula{Symbol: "μ_1", Text: "μ_1 by the pitch α", Source: en1991Snow("5.3.2, table 5.2", working.Read), Lookup: true}.Of(
+	fallen := working.Lookup{Symbol: "μ_1", Text: "μ_1 by the pitch α", Source: en1991Snow("5.3.2, table 5.2", working.Read)}.Of(
 		func(x ...float64) float64 { return byPitch(0.8, x[0]) }, s.pitch)
-	drifted := working.Formula{Symbol: "μ_d", Text: "μ by the pitch α with its peak μ_p", Source: en1991Snow("5.3.3 and national annexes", working.Memory), Lookup: true}.Of(
+	drifted := working.Lookup{Symbol: "μ_d", Text: "μ by the pitch α with its peak μ_p", Source: en1991Snow("5.3.3 and national annexes", working.Memory)}.Of(
 		func(x ...float64) float64 { return byPitch(x[1], x[0]) }, s.pitch, s.param("snow_drifted_peak", "μ_p"))
 	cases := []working.Number{fallen, drifted}
 	switch held := s.doc.SnowObstruction; {
@@ -60,11 +60,11 @@ func (s *slope) againstWall() working.Number {
 	d := s.doc.SnowDrift
 	h, b1, b2 := working.Stated("h", "m", d.HeightM), working.Stated("b_1", "m", d.LengthB1M), working.Stated("b_2", "m", d.LengthB2M)
 	src := en1991Snow("B.4", working.Read)
-	high := working.Formula{Symbol: "h_5", Unit: "m", Text: "5 · h", Source: src}.Of(func(x ...float64) float64 { return 5 * x[0] }, h)
+	high := working.Closure{Symbol: "h_5", Unit: "m", Text: "5 · h", Source: src}.Of(func(x ...float64) float64 { return 5 * x[0] }, h)
 	length := working.Least("l_s", "m", high, b1, working.Figure("15", "m", 15, "longest drift", src))
 	sk := working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2)
-	byHeight := working.Formula{Symbol: "μ_h", Text: "2 · h / s_k", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, h, sk)
-	byLength := working.Formula{Symbol: "μ_l", Text: "2 · b_2 / l_s", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, b2, length)
+	byHeight := working.Closure{Symbol: "μ_h", Text: "2 · h / s_k", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, h, sk)
+	byLength := working.Closure{Symbol: "μ_l", Text: "2 · b_2 / l_s", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, b2, length)
 	return working.Least("μ_w", "", byHeight, byLength, working.Figure("8", "", 8, "greatest coefficient", src))
 }
 

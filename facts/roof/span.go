@@ -20,7 +20,7 @@ func (s *slope) span(f *Rail, r *bar) {
 		return
 	}
 	var spans []working.Number
-	less := working.Formula{Symbol: "s", Unit: "mm", Text: "x_b − x_a", Source: working.ByDefinition}
+	less := working.Closure{Symbol: "s", Unit: "mm", Text: "x_b − x_a", Source: working.ByDefinition}
 	minus := func(x ...float64) float64 { return x[0] - x[1] }
 	for i := 1; i < len(r.fixings); i++ {
 		spans = append(spans, less.Of(minus, s.fixingAt(r, r.fixings[i]).As("x_b"), s.fixingAt(r, r.fixings[i-1]).As("x_a")))
@@ -34,7 +34,7 @@ func (s *slope) span(f *Rail, r *bar) {
 	}
 	r.shortest = working.Least("s_min", "mm", spans...)
 	f.SpanMm = working.Greatest("s", "mm", spans...)
-	f.OverhangShare = working.Formula{Symbol: "c_s", Text: "c / s_min", Source: working.ByDefinition}.Of(
+	f.OverhangShare = working.Closure{Symbol: "c_s", Text: "c / s_min", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return x[0] / x[1] }, f.OverhangMm, r.shortest)
 }
 
@@ -49,7 +49,7 @@ func (s *slope) overhangAllowed(r *bar, sheet *schema.FixingDatasheet) working.N
 	if shortest.Symbol() == "" {
 		shortest = working.Unknown("s_min", "mm", s.doc.Member("fixings"))
 	}
-	share := working.Formula{Symbol: "c_share", Unit: "mm", Text: "c_sheet · s_min", Source: working.Source{Document: "datasheet of the rail", How: working.Read}}.Of(
+	share := working.Closure{Symbol: "c_share", Unit: "mm", Text: "c_sheet · s_min", Source: working.Source{Document: "datasheet of the rail", How: working.Read}}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("c_sheet", "", sheet.Rail.CantileverMaxFraction), shortest)
 	return working.Least("c_max", "mm", most, share)
 }

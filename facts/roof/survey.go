@@ -62,7 +62,7 @@ func surveyOf(in *schema.Installation) Survey {
 		Rescue:          working.StatedFlag(w.RescuePlanned),
 	}
 	if v.Role.Is("structural_engineer") {
-		s.EngineerGiven = working.Is(true, v.Role.At())
+		s.EngineerGiven = working.KnownFlag(true, v.Role.At())
 	}
 	switch {
 	case s.EngineerGiven.Known():
@@ -70,7 +70,7 @@ func surveyOf(in *schema.Installation) Survey {
 	case !v.Role.Stated():
 		s.ByEngineer = working.UnknownFlag(v.Role.At())
 	default:
-		s.ByEngineer = working.Is(false, v.Role.At())
+		s.ByEngineer = working.KnownFlag(false, v.Role.At())
 	}
 	return s
 }

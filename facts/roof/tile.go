@@ -16,25 +16,25 @@ func (s *slope) overTile(f *Fixing, doc *schema.Fixing, sheet *schema.FixingData
 	f.ClearanceMm = working.Stated("d_tile", "mm", doc.TileClearanceMm)
 	f.ClearanceMinMm = sheetNumber("d_min", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.TileClearanceMinMm })
 	rate := sheetNumber("c_δ", "mm/kN", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.DeflectionMmPerKn })
-	f.DeflectionMm = working.Formula{Symbol: "δ", Unit: "mm", Text: "c_δ · F_k", Source: statics}.Of(
+	f.DeflectionMm = working.Closure{Symbol: "δ", Unit: "mm", Text: "c_δ · F_k", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] }, rate, pushed)
-	f.ClearanceUnderMm = working.Formula{Symbol: "d_loaded", Unit: "mm", Text: "d_tile − δ", Source: statics}.Of(
+	f.ClearanceUnderMm = working.Closure{Symbol: "d_loaded", Unit: "mm", Text: "d_tile − δ", Source: statics}.Of(
 		func(x ...float64) float64 { return x[0] - x[1] }, f.ClearanceMm, f.DeflectionMm)
 	f.TileNotched, f.TileLiesFlat = working.StatedFlag(doc.TileNotched), working.StatedFlag(doc.TileLiesFlat)
 	f.Weathering = working.StatedText(doc.Weathering)
 }
 
-// tiled tells whether the covering is of tiles or slates.
+// tiled reports whether the covering is of tiles or slates.
 func (s *slope) tiled() working.Flag {
 	kind := s.doc.Covering.Kind
 	if !kind.Stated() {
 		return working.UnknownFlag(kind.At())
 	}
 	small := strings.HasSuffix(kind.Value, "tile") || strings.HasSuffix(kind.Value, "slate")
-	return working.Is(small, kind.At())
+	return working.KnownFlag(small, kind.At())
 }
 
-// certified tells whether the certificate of a fixing names the standard that
+// certified reports whether the certificate of a fixing names the standard that
 // the rule set wants.
 func (s *slope) certified(sheet *schema.FixingDatasheet, ref schema.Text) working.Flag {
 	standard := s.book.Word("mounting_kit_standard")
@@ -46,5 +46,5 @@ func (s *slope) certified(sheet *schema.FixingDatasheet, ref schema.Text) workin
 	case !standard.Known():
 		return working.UnknownFlag(standard.Missing()...)
 	}
-	return working.Is(strings.Contains(sheet.Certificate.Value, standard.Value()), sheet.Certificate.At())
+	return working.KnownFlag(strings.Contains(sheet.Certificate.Value, standard.Value()), sheet.Certificate.At())
 }

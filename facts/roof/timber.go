@@ -29,7 +29,7 @@ func (s *slope) depth(doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, 
 	default: // not stated, or on a sheet with a profile of its own
 		between = append(between, working.Unknown("t", "mm", doc.PlateOn.At()))
 	}
-	in := working.Formula{Symbol: "l_in", Unit: "mm", Text: "l_screw − t_between", Source: working.ByDefinition}.Of(
+	in := working.Closure{Symbol: "l_in", Unit: "mm", Text: "l_screw − t_between", Source: working.ByDefinition}.Of(
 		func(x ...float64) float64 { return math.Max(0, x[0]-x[1]) },
 		of("l_screw", func(s schema.ScrewDatasheet) schema.Number { return s.LengthMm }), working.Sum("t_between", "mm", between...))
 	return working.Least("l_ef", "mm", in, of("l_thread", func(s schema.ScrewDatasheet) schema.Number { return s.ThreadLengthMm }), t.height.As("h"))
@@ -77,20 +77,20 @@ func (s *slope) duration(parameter string) working.Number {
 	return s.book.Step("timber_duration", "service_class", working.Stated("SC", "", s.doc.Rafters.ServiceClass), class.Value(), "k_mod")
 }
 
-// inTimber tells whether a fixing is in timber of the roof.
+// inTimber reports whether a fixing is in timber of the roof.
 func (s *slope) inTimber(member schema.Text) working.Flag {
 	structure := s.doc.Rafters.Structure
 	switch {
 	case !member.Stated():
 		return working.UnknownFlag(member.At())
 	case member.Is("noggin"):
-		return working.Is(true, member.At())
+		return working.KnownFlag(true, member.At())
 	case !member.Is("rafter") && !member.Is("purlin"):
-		return working.Is(false, member.At())
+		return working.KnownFlag(false, member.At())
 	case !structure.Stated():
 		return working.UnknownFlag(structure.At())
 	}
-	return working.Is(!structure.Is("steel_frame") && !structure.Is("concrete_deck"), structure.At())
+	return working.KnownFlag(!structure.Is("steel_frame") && !structure.Is("concrete_deck"), structure.At())
 }
 
 // offTimber is how far a fixing is from the middle line of the nearest rafter,
@@ -99,7 +99,7 @@ func (s *slope) offTimber(doc *schema.Fixing, noggin *schema.Noggin) working.Num
 	if doc.Member.Is("noggin") {
 		return s.offNoggin(doc, noggin)
 	}
-	f := working.Formula{Symbol: "d_t", Unit: "mm", Text: "distance to the nearest middle line", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d_t", Unit: "mm", Text: "distance to the nearest middle line", Source: working.ByDefinition}
 	at := s.acrossTimber(doc)
 	if line := s.lineBelow(doc); line != nil {
 		return f.Of(func(x ...float64) float64 { return math.Abs(x[0] - x[1]) }, at, working.Stated("x_r", "mm", line.AtMm))
@@ -150,7 +150,7 @@ func (s *slope) offNoggin(doc *schema.Fixing, noggin *schema.Noggin) working.Num
 	if noggin == nil {
 		return working.Unknown("d_t", "mm", doc.Noggin.At())
 	}
-	f := working.Formula{Symbol: "d_t", Unit: "mm", Text: "distance to the middle line of the noggin", Source: working.ByDefinition, Lookup: true}
+	f := working.Lookup{Symbol: "d_t", Unit: "mm", Text: "distance to the middle line of the noggin", Source: working.ByDefinition}
 	across := s.doc.Rafters.Direction.Is("across_slope")
 	return f.Of(func(x ...float64) float64 {
 		along, square := math.Abs(x[0]-x[2]), math.Abs(x[1]-x[3])

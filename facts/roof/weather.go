@@ -35,7 +35,7 @@ func weatherOf(in *schema.Installation, b book.Book) Weather {
 
 // groundSnow is the snow on the ground in a zone of the British map.
 func groundSnow(in *schema.Installation, zone working.Number) working.Number {
-	f := working.Formula{Symbol: "s_k", Unit: "kN/m²", Text: "0.15 + 0.1 · Z + 0.05 + (A − 100) / 525",
+	f := working.Closure{Symbol: "s_k", Unit: "kN/m²", Text: "0.15 + 0.1 · Z + 0.05 + (A − 100) / 525",
 		Source: working.Source{Document: "NA to BS EN 1991-1-3", Edition: "2003, corrected 2007", Clause: "(NA.1)", How: working.Read}}
 	return f.Of(func(x ...float64) float64 { return 0.15 + 0.1*x[0] + 0.05 + (x[1]-100)/525 }, zone, working.Stated("A", "m", in.Site.AltitudeM))
 }
@@ -45,7 +45,7 @@ func given(t schema.Text) working.Flag {
 	if !t.Stated() {
 		return working.UnknownFlag(t.At())
 	}
-	return working.Is(true, t.At())
+	return working.KnownFlag(true, t.At())
 }
 
 // categories are the terrain categories from the smoothest to the roughest, and
@@ -61,27 +61,27 @@ func (s *slope) terrain() working.Text {
 	}
 	category := categories[site.Terrain.Value]
 	if category == "0" {
-		return working.Word("0", site.Terrain.At())
+		return working.KnownText("0", site.Terrain.At())
 	}
 	near, known := s.nearer(site.DistanceToSeaKm, "terrain_sea_distance_km")
 	if known != nil {
 		return working.UnknownText(known...)
 	}
 	if near {
-		return working.Word("0", site.DistanceToSeaKm.At())
+		return working.KnownText("0", site.DistanceToSeaKm.At())
 	}
 	if category == "III" || category == "IV" {
 		if near, known = s.nearer(site.DistanceIntoTownKm, "terrain_town_distance_km"); known != nil {
 			return working.UnknownText(known...)
 		}
 		if near {
-			return working.Word("II", site.DistanceIntoTownKm.At())
+			return working.KnownText("II", site.DistanceIntoTownKm.At())
 		}
 	}
-	return working.Word(category, site.Terrain.At())
+	return working.KnownText(category, site.Terrain.At())
 }
 
-// nearer tells whether a distance is below the one of the rule set, or what is
+// nearer reports whether a distance is below the one of the rule set, or what is
 // missing to tell.
 func (s *slope) nearer(n schema.Number, parameter string) (near bool, missing []string) {
 	limit := s.param(parameter, "x")

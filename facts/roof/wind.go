@@ -27,17 +27,17 @@ func (s *slope) windOn() Pressure {
 	zMin := s.book.Keyed("terrain_categories", "category", p.Terrain, "zmin_m", "z_min")
 	z := working.Greatest("z", "m", height, zMin)
 	p.AltitudeF = s.altitudeFactor(height)
-	p.VbMPerS = working.Formula{Symbol: "v_b", Unit: "m/s", Text: "c_dir · c_season · c_alt · v_b,map", Source: en1991Wind("4.2", working.Read)}.Of(
+	p.VbMPerS = working.Closure{Symbol: "v_b", Unit: "m/s", Text: "c_dir · c_season · c_alt · v_b,map", Source: en1991Wind("4.2", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
 		s.param("wind_direction_factor", "c_dir"), s.param("wind_season_factor", "c_season"), p.AltitudeF, working.Stated("v_b,map", "m/s", s.in.Site.WindVbMapMPerS))
-	kr := working.Formula{Symbol: "k_r", Text: "0.19 · (z_0 / 0.05)^0.07", Source: en1991Wind("4.3.2, (4.5)", working.Read)}.Of(
+	kr := working.Closure{Symbol: "k_r", Text: "0.19 · (z_0 / 0.05)^0.07", Source: en1991Wind("4.3.2, (4.5)", working.Read)}.Of(
 		func(x ...float64) float64 { return 0.19 * math.Pow(x[0]/0.05, 0.07) }, z0)
-	p.Roughness = working.Formula{Symbol: "c_r", Text: "k_r · ln(z / z_0)", Source: en1991Wind("4.3.2, (4.4)", working.Read)}.Of(
+	p.Roughness = working.Closure{Symbol: "c_r", Text: "k_r · ln(z / z_0)", Source: en1991Wind("4.3.2, (4.4)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] * math.Log(x[1]/x[2]) }, kr, z, z0)
 	co := s.orography()
-	p.VmMPerS = working.Formula{Symbol: "v_m", Unit: "m/s", Text: "c_r · c_o · v_b", Source: en1991Wind("4.3.1, (4.3)", working.Read)}.Of(
+	p.VmMPerS = working.Closure{Symbol: "v_m", Unit: "m/s", Text: "c_r · c_o · v_b", Source: en1991Wind("4.3.1, (4.3)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] * x[1] * x[2] }, p.Roughness, co, p.VbMPerS)
-	p.Turbulence = working.Formula{Symbol: "I_v", Text: "1 / (c_o · ln(z / z_0))", Source: en1991Wind("4.4, (4.7)", working.Read)}.Of(
+	p.Turbulence = working.Closure{Symbol: "I_v", Text: "1 / (c_o · ln(z / z_0))", Source: en1991Wind("4.4, (4.7)", working.Read)}.Of(
 		func(x ...float64) float64 { return 1 / (x[0] * math.Log(x[1]/x[2])) }, co, z, z0)
 	s.peak(&p)
 	return p
@@ -46,11 +46,11 @@ func (s *slope) windOn() Pressure {
 // peak works out the velocity pressures.
 func (s *slope) peak(p *Pressure) {
 	rho := s.param("air_density_kg_per_m3", "ρ")
-	p.BasicKnM2 = working.Formula{Symbol: "q_b", Unit: "kN/m²", Text: "ρ / 2 · v_b² / 1000", Source: en1991Wind("4.5, (4.10)", working.Read)}.Of(
+	p.BasicKnM2 = working.Closure{Symbol: "q_b", Unit: "kN/m²", Text: "ρ / 2 · v_b² / 1000", Source: en1991Wind("4.5, (4.10)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] / 2 * square(x[1]) / 1000 }, rho, p.VbMPerS)
-	p.PeakKnM2 = working.Formula{Symbol: "q_p", Unit: "kN/m²", Text: "(1 + 7 · I_v) · ρ / 2 · v_m² / 1000", Source: en1991Wind("4.5, (4.8)", working.Read)}.Of(
+	p.PeakKnM2 = working.Closure{Symbol: "q_p", Unit: "kN/m²", Text: "(1 + 7 · I_v) · ρ / 2 · v_m² / 1000", Source: en1991Wind("4.5, (4.8)", working.Read)}.Of(
 		func(x ...float64) float64 { return (1 + 7*x[0]) * x[1] / 2 * square(x[2]) / 1000 }, p.Turbulence, rho, p.VmMPerS)
-	p.Exposure = working.Formula{Symbol: "c_e", Text: "q_p / q_b", Source: en1991Wind("4.5, (4.9)", working.Read)}.Of(
+	p.Exposure = working.Closure{Symbol: "c_e", Text: "q_p / q_b", Source: en1991Wind("4.5, (4.9)", working.Read)}.Of(
 		func(x ...float64) float64 { return x[0] / x[1] }, p.PeakKnM2, p.BasicKnM2)
 }
 
@@ -61,7 +61,7 @@ func (s *slope) altitudeFactor(height working.Number) working.Number {
 	annex := working.Source{Document: "NA to BS EN 1991-1-4", Edition: "2005+A1:2010", Clause: "influence of altitude", How: working.Read}
 	above := working.Greatest("A", "m", working.Figure("A_0", "m", 0, "sea level", annex), working.Stated("A_site", "m", s.in.Site.AltitudeM))
 	z := working.Greatest("z_alt", "m", working.Figure("z_10", "m", 10, "the height above which the factor falls", annex), height)
-	f := working.Formula{Symbol: "c_alt", Text: "1 + k_alt · A · (10 / z_alt)^0.2", Source: annex}
+	f := working.Closure{Symbol: "c_alt", Text: "1 + k_alt · A · (10 / z_alt)^0.2", Source: annex}
 	return f.Of(func(x ...float64) float64 { return 1 + x[0]*x[1]*math.Pow(10/x[2], 0.2) }, s.param("wind_altitude_rate_per_m", "k_alt"), above, z)
 }
 

@@ -18,9 +18,9 @@ type Strips struct {
 var figure78 = en1991Wind("7.2.4 to 7.2.6, figures 7.7 to 7.9", working.Memory)
 
 func (s *slope) strips() Strips {
-	twice := working.Formula{Symbol: "h_2", Unit: "m", Text: "2 · h", Source: figure78}.Of(
+	twice := working.Closure{Symbol: "h_2", Unit: "m", Text: "2 · h", Source: figure78}.Of(
 		func(x ...float64) float64 { return 2 * x[0] }, working.Stated("h", "m", s.doc.RidgeHeightM))
-	tenth := working.Formula{Symbol: "e_10", Unit: "m", Text: "e / 10", Source: figure78}
+	tenth := working.Closure{Symbol: "e_10", Unit: "m", Text: "e / 10", Source: figure78}
 	part := func(x ...float64) float64 { return x[0] / 10 }
 	return Strips{
 		Eaves: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingLengthM), twice)),
@@ -60,7 +60,7 @@ func (s *slope) suction(columns []string) working.Number {
 	if !ok {
 		return working.Unknown("c_pe", "", "the rule set has no table "+name)
 	}
-	f := working.Formula{Symbol: "c_pe", Text: "suction by “" + t.Title + "”, between its pitches", Source: t.Source, Lookup: true}
+	f := working.Lookup{Symbol: "c_pe", Text: "suction by “" + t.Title + "”, between its pitches", Source: t.Source}
 	return f.Of(func(x ...float64) float64 {
 		worst := math.Inf(-1)
 		for _, column := range columns {

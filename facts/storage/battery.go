@@ -79,6 +79,6 @@ func counted(s schema.Battery, n working.Number, way, symbol string) working.Num
 }
 
 func times(symbol, unit string, n, of working.Number) working.Number {
-	f := working.Formula{Symbol: symbol, Unit: unit, Text: n.Symbol() + " · " + of.Symbol(), Source: working.ByDefinition}
+	f := working.Closure{Symbol: symbol, Unit: unit, Text: n.Symbol() + " · " + of.Symbol(), Source: working.ByDefinition}
 	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, n, of)
 }

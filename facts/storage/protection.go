@@ -94,9 +94,9 @@ func (f *Battery) protect(in *schema.Installation, s schema.Battery, sheet schem
 func either(builtIn schema.Flag, own schema.Text) working.Flag {
 	switch {
 	case own.Stated():
-		return working.Is(true, own.At())
+		return working.KnownFlag(true, own.At())
 	case builtIn.Stated() && builtIn.Value:
-		return working.Is(true, builtIn.At())
+		return working.KnownFlag(true, builtIn.At())
 	case !builtIn.Stated():
 		return working.UnknownFlag(builtIn.At(), own.At())
 	}

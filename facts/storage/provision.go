@@ -88,7 +88,7 @@ func (f *Battery) farOff(asked working.Number) working.Flag {
 	if !f.SeparationMin.Known() || !asked.Known() {
 		return working.UnknownFlag(append(f.SeparationMin.Missing(), asked.Missing()...)...)
 	}
-	return working.Is(f.SeparationMin.Value() >= asked.Value(), f.SeparationMin.At())
+	return working.KnownFlag(f.SeparationMin.Value() >= asked.Value(), f.SeparationMin.At())
 }
 
 // backup says whether anything supplies loads without the grid; one that does
@@ -117,18 +117,18 @@ func backup(in *schema.Installation, batteries []Battery) working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, "")
+	return working.KnownFlag(false, "")
 }
 
 // named says that a paper is named by its reference, or is among the documents
 // handed over. One that is not may yet exist.
 func named(in *schema.Installation, reference schema.Text, kind string) working.Flag {
 	if reference.Stated() {
-		return working.Is(true, reference.At())
+		return working.KnownFlag(true, reference.At())
 	}
 	for _, d := range in.Handover.Documents {
 		if kind != "" && d.Kind.Is(kind) {
-			return working.Is(true, d.At())
+			return working.KnownFlag(true, d.At())
 		}
 	}
 	return working.UnknownFlag(reference.At())
@@ -167,7 +167,7 @@ func spareWay(in *schema.Installation, way schema.Text) working.Flag {
 			if !w.Serves.Stated() {
 				return working.UnknownFlag(w.Serves.At())
 			}
-			return working.Is(w.Serves.Is("spare") || w.Serves.Is("battery_supply") || w.Serves.Is("hybrid_supply"), w.Serves.At())
+			return working.KnownFlag(w.Serves.Is("spare") || w.Serves.Is("battery_supply") || w.Serves.Is("hybrid_supply"), w.Serves.At())
 		}
 	}
 	return working.UnknownFlag(way.At())

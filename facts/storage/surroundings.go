@@ -82,7 +82,7 @@ func clearancesKept(s schema.Battery, sheet schema.BatteryDatasheet) working.Fla
 	clearances := [][2]schema.Number{{s.ClearAboveMm, sheet.ClearanceTopMm}, {s.ClearSideMm, sheet.ClearanceSideMm}, {s.ClearFrontMm, sheet.ClearanceFrontMm}}
 	for _, p := range clearances {
 		if p[0].Stated() && p[1].Stated() && p[0].Value < p[1].Value {
-			return working.Is(false, p[0].At())
+			return working.KnownFlag(false, p[0].At())
 		}
 	}
 	for _, p := range clearances {

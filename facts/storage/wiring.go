@@ -24,9 +24,9 @@ func (f *Battery) wire(in *schema.Installation, c *circuit.Circuit, cables cable
 	f.Inverter, f.WiredSide = working.UnknownText("/cables"), working.UnknownText("/cables")
 	switch toSupply := c.ToSupply(s.ID.Value + ".ac"); {
 	case onDC:
-		f.Inverter, f.WiredSide = working.Word(way.Input, s.At()), working.Word("dc", s.At())
+		f.Inverter, f.WiredSide = working.KnownText(way.Input, s.At()), working.KnownText("dc", s.At())
 	case toSupply.Input != "" && !toSupply.Ambiguous:
-		f.WiredSide = working.Word("ac", s.At())
+		f.WiredSide = working.KnownText("ac", s.At())
 	}
 	f.InverterVoltageMaxV = working.Unknown("U_port", "V", "/cables")
 	f.InverterCurrentMaxA = working.Unknown("I_port", "A", "/cables")
@@ -64,7 +64,7 @@ func portOf(in *schema.Installation, inv schema.Inverter, batteries []Battery) P
 		BatteryPortCabled: cabled(in, inv.ID.Value+".battery"),
 	}
 	if kind.Stated() {
-		p.BatteryPort = working.Is(!kind.Is("pv"), kind.At())
+		p.BatteryPort = working.KnownFlag(!kind.Is("pv"), kind.At())
 	}
 	if batteries == nil {
 		return p
@@ -97,13 +97,13 @@ func cabled(in *schema.Installation, terminal string) working.Flag {
 	}
 	for _, r := range in.Cables {
 		if r.From.Value == terminal || r.To.Value == terminal {
-			return working.Is(true, r.At())
+			return working.KnownFlag(true, r.At())
 		}
 	}
 	for _, iso := range in.Isolators {
 		for _, w := range iso.Ways {
 			if w.JoinedIn.Value == terminal || w.JoinedOut.Value == terminal {
-				return working.Is(true, w.At())
+				return working.KnownFlag(true, w.At())
 			}
 		}
 		if !iso.Circuit.Stated() || iso.Circuit.Is("battery_dc") {
@@ -113,5 +113,5 @@ func cabled(in *schema.Installation, terminal string) working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, "/cables")
+	return working.KnownFlag(false, "/cables")
 }

@@ -34,7 +34,7 @@ func (f *SPD) load(l load) {
 	f.Strings = l.strings
 	f.StringsMet = working.Counted("N_p", len(l.strings.Values()), f.At)
 	f.VocMaxV, f.IscMaxA = l.voltage, l.current
-	over := working.Formula{Symbol: "U_cpv/U_oc", Text: "U_cpv / U_oc", Source: working.ByDefinition}
+	over := working.Closure{Symbol: "U_cpv/U_oc", Text: "U_cpv / U_oc", Source: working.ByDefinition}
 	f.UcpvOverVocStc = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.UcpvV, l.voltageSTC)
 }
 
@@ -43,21 +43,21 @@ func (f *SPD) load(l load) {
 func atOrigin(in *schema.Installation, terminal string) working.Flag {
 	id := circuit.Part(terminal)
 	if id == in.AC.Supply.ID.Value {
-		return working.Is(true, in.AC.Supply.At())
+		return working.KnownFlag(true, in.AC.Supply.At())
 	}
 	for _, m := range in.AC.Meters {
 		if m.ID.Value == id {
-			return working.Is(true, m.At())
+			return working.KnownFlag(true, m.At())
 		}
 	}
 	for _, b := range in.AC.Boards {
 		if b.ID.Value == id && !b.Role.Stated() {
 			return working.UnknownFlag(b.Role.At())
 		} else if b.ID.Value == id {
-			return working.Is(b.Role.Is("main"), b.Role.At())
+			return working.KnownFlag(b.Role.Is("main"), b.Role.At())
 		}
 	}
-	return working.Is(false, "")
+	return working.KnownFlag(false, "")
 }
 
 // parts are parts of the installation by id.
@@ -105,7 +105,7 @@ func (p parts) flag(terminal schema.Text) working.Flag {
 		return working.UnknownFlag(terminal.At())
 	}
 	if p.ids[circuit.Part(terminal.Value)] {
-		return working.Is(true, terminal.At())
+		return working.KnownFlag(true, terminal.At())
 	}
 	return working.UnknownFlag(p.missing...)
 }

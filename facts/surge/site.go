@@ -35,7 +35,7 @@ func siteOf(in *schema.Installation, b book.Book) Site {
 	f.SurgeRefusalRecorded = refusalRecorded(in)
 	f.SurgeByRiskLevel = notAfter(in.Project.DesignDate, b.Word("surge_risk_level_until"))
 	k := b.Keyed("surge_critical_length", "premises", working.StatedText(in.Project.Premises), "k_m_per_km2_yr", "k")
-	lcrit := working.Formula{Symbol: "L_crit", Unit: "m", Text: "k / N_g", Source: pvSection}
+	lcrit := working.Closure{Symbol: "L_crit", Unit: "m", Text: "k / N_g", Source: pvSection}
 	f.SurgeCriticalLengthM = lcrit.Of(func(x ...float64) float64 { return x[0] / x[1] }, k, f.LightningNg)
 	f.riskLevel(risk, b)
 	return f
@@ -50,7 +50,7 @@ func flashDensity(in *schema.Installation) working.Number {
 	if !days.Known() {
 		return stated
 	}
-	tenth := working.Formula{Symbol: "N_g", Unit: "1/(km²·yr)", Text: "N_k / 10",
+	tenth := working.Closure{Symbol: "N_g", Unit: "1/(km²·yr)", Text: "N_k / 10",
 		Source: working.Source{Document: "UTE C 15-712-1, in a French trade course", Clause: "flash density", How: working.Read}}
 	derived := tenth.Of(func(x ...float64) float64 { return x[0] / 10 }, days)
 	if !stated.Known() {
@@ -62,12 +62,12 @@ func flashDensity(in *schema.Installation) working.Number {
 // riskLevel is the calculated risk level of editions before 2022. The weighted
 // length counts lines at low voltage in full and buried or screened ones less.
 func (f *Site) riskLevel(risk schema.OvervoltageRisk, b book.Book) {
-	line := working.Formula{Symbol: "L_p", Unit: "km", Text: "2 · L_pal + L_pcl + 0.4 · L_pah + 0.2 · L_pch", Source: overvoltage}
+	line := working.Closure{Symbol: "L_p", Unit: "km", Text: "2 · L_pal + L_pcl + 0.4 · L_pah + 0.2 · L_pch", Source: overvoltage}
 	f.SurgeLineKm = line.Of(func(x ...float64) float64 { return 2*x[0] + x[1] + 0.4*x[2] + 0.2*x[3] },
 		working.Stated("L_pal", "km", risk.LowVoltageOverheadKm), working.Stated("L_pcl", "km", risk.LowVoltageBuriedKm),
 		working.Stated("L_pah", "km", risk.HighVoltageOverheadKm), working.Stated("L_pch", "km", risk.HighVoltageBuriedKm))
 	env := b.Keyed("surge_environment_factor", "surroundings", working.StatedText(risk.Surroundings), "factor", "f_env")
-	crl := working.Formula{Symbol: "CRL", Text: "f_env / (L_p · N_g)", Source: overvoltage}
+	crl := working.Closure{Symbol: "CRL", Text: "f_env / (L_p · N_g)", Source: overvoltage}
 	f.SurgeRiskLevel = crl.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) }, env, f.SurgeLineKm, f.LightningNg)
 }
 
@@ -76,7 +76,7 @@ func anyOf(flags ...schema.Flag) working.Flag {
 	var missing []string
 	for _, f := range flags {
 		if f.Stated() && f.Value {
-			return working.Is(true, f.At())
+			return working.KnownFlag(true, f.At())
 		}
 		if !f.Stated() {
 			missing = append(missing, f.At())
@@ -85,7 +85,7 @@ func anyOf(flags ...schema.Flag) working.Flag {
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	return working.Is(false, flags[0].At())
+	return working.KnownFlag(false, flags[0].At())
 }
 
 const refusal = "surge_protection_declined"
@@ -95,7 +95,7 @@ const refusal = "surge_protection_declined"
 func declined(in *schema.Installation) working.Flag {
 	for _, d := range in.Handover.Decisions {
 		if d.Decision.Is(refusal) {
-			return working.Is(true, d.At())
+			return working.KnownFlag(true, d.At())
 		}
 	}
 	return working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner)
@@ -107,11 +107,11 @@ func refusalRecorded(in *schema.Installation) working.Flag {
 	record := in.AC.OvervoltageRisk.DeclinedRecord
 	flag := working.UnknownFlag(record.At())
 	if record.Stated() {
-		flag = working.Is(true, record.At())
+		flag = working.KnownFlag(true, record.At())
 	}
 	for _, d := range in.Handover.Documents {
 		if d.Kind.Is("surge_protection_refusal") {
-			flag = working.Is(true, d.At())
+			flag = working.KnownFlag(true, d.At())
 		}
 	}
 	for _, d := range in.Handover.Decisions {
@@ -131,7 +131,7 @@ func notAfter(date schema.Text, last working.Text) working.Flag {
 	case !date.Stated():
 		return working.UnknownFlag(date.At())
 	}
-	return working.Is(date.Value <= last.Value(), date.At())
+	return working.KnownFlag(date.Value <= last.Value(), date.At())
 }
 
 // count counts the devices. One whose circuit is not stated may be on any.
@@ -146,12 +146,12 @@ func (f *Site) count(in *schema.Installation, all []SPD) {
 	f.SPDsType1AtOrigin = number("n_T1", in, all, ac, origin, type1)
 }
 
-// among tells whether a word is one of several.
+// among reports whether a word is one of several.
 func among(t working.Text, words ...string) working.Flag {
 	if !t.Known() {
 		return working.UnknownFlag(t.Missing()...)
 	}
-	return working.Is(slices.Contains(words, t.Value()), t.At())
+	return working.KnownFlag(slices.Contains(words, t.Value()), t.At())
 }
 
 // number counts the devices of which all is so, as far as one thing after the

@@ -86,7 +86,7 @@ func spdOf(in *schema.Installation, s schema.SPD) SPD {
 	return f
 }
 
-// stateSeen tells whether anyone learns of the device's state: it is seen, or
+// stateSeen reports whether anyone learns of the device's state: it is seen, or
 // its remote contact tells it elsewhere.
 func stateSeen(s schema.SPD) working.Flag {
 	if s.RemoteContactUsed.Yes() {
@@ -113,7 +113,7 @@ var standardPart = regexp.MustCompile(`[0-9]{5}-[0-9]+`)
 // that the bodies and years around it make no difference.
 func standardNumber(printed schema.Text) working.Text {
 	if n := standardPart.FindString(printed.Value); n != "" {
-		return working.Word(n, printed.At())
+		return working.KnownText(n, printed.At())
 	}
 	return working.StatedText(printed)
 }
@@ -121,7 +121,7 @@ func standardNumber(printed schema.Text) working.Text {
 // leads adds the lengths of the live and the earth leads: the surge's voltage
 // drop along both comes on top of the protection level.
 func leads(s schema.SPD) working.Number {
-	f := working.Formula{Symbol: "l_leads", Unit: "mm", Text: "l_live + l_earth", Source: devices}
+	f := working.Closure{Symbol: "l_leads", Unit: "mm", Text: "l_live + l_earth", Source: devices}
 	return f.Of(func(x ...float64) float64 { return x[0] + x[1] },
 		working.Stated("l_live", "mm", s.LiveLeadsMm), working.Stated("l_earth", "mm", s.EarthLeadMm))
 }
@@ -133,11 +133,11 @@ func tooClose(l schema.LightningProtection) working.Flag {
 	case !l.Fitted.Stated():
 		return working.UnknownFlag(l.Fitted.At())
 	case !l.Fitted.Value:
-		return working.Is(false, l.Fitted.At())
+		return working.KnownFlag(false, l.Fitted.At())
 	case !l.SeparationKept.Stated():
 		return working.UnknownFlag(l.SeparationKept.At())
 	}
-	return working.Is(!l.SeparationKept.Value, l.SeparationKept.At())
+	return working.KnownFlag(!l.SeparationKept.Value, l.SeparationKept.At())
 }
 
 // limits works out what the equipment and the supply ask of the device.
@@ -153,13 +153,13 @@ func (f *SPD) limits(in *schema.Installation, own schema.SPD, at spot, b book.Bo
 		}
 	case "ac":
 		f.UwKv = b.Number("ac_impulse_withstand_kv", "U_w")
-		needed := working.Formula{Symbol: "U_c,min", Unit: "V", Text: "k_Uc · U_0", Source: devices}
+		needed := working.Closure{Symbol: "U_c,min", Unit: "V", Text: "k_Uc · U_0", Source: devices}
 		f.UcNeededV = needed.Of(func(x ...float64) float64 { return x[0] * x[1] },
 			b.Number("spd_uc_factor", "k_Uc"), working.Stated("U_0", "V", in.AC.Supply.VoltageV))
 		f.FaultKa = working.Stated("I_cf", "kA", in.AC.Supply.ProspectiveFaultKa)
 		f.backup(in, own, at)
 	}
-	most := working.Formula{Symbol: "U_p,max", Unit: "kV", Text: "k_Uw · U_w", Source: devices}
+	most := working.Closure{Symbol: "U_p,max", Unit: "kV", Text: "k_Uw · U_w", Source: devices}
 	f.UpMostKv = most.Of(func(x ...float64) float64 { return x[0] * x[1] }, b.Number("spd_up_over_withstand_max", "k_Uw"), f.UwKv)
 }
 

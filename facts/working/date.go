@@ -22,6 +22,6 @@ func Day(symbol string, date schema.Text) Number {
 // Days counts the days from one date of the document to another; below zero
 // when the second comes first.
 func Days(symbol string, from, to schema.Text) Number {
-	f := Formula{Symbol: symbol, Unit: "d", Text: "days from " + from.Value + " to " + to.Value, Source: ByDefinition, Lookup: true}
-	return f.Of(func(x ...float64) float64 { return x[1] - x[0] }, Day("from", from), Day("to", to))
+	l := Lookup{Symbol: symbol, Unit: "d", Text: "days from " + from.Value + " to " + to.Value, Source: ByDefinition}
+	return l.Of(func(x ...float64) float64 { return x[1] - x[0] }, Day("from", from), Day("to", to))
 }

@@ -10,12 +10,12 @@ import (
 // outdoorPlaces are the places in the open.
 var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground"}
 
-// Outdoors tells whether a part stands in the open, from its place.
+// Outdoors reports whether a part stands in the open, from its place.
 func Outdoors(place schema.Text) Flag {
 	if !place.Stated() {
 		return UnknownFlag(place.At())
 	}
-	return Is(slices.Contains(outdoorPlaces, place.Value), place.At())
+	return KnownFlag(slices.Contains(outdoorPlaces, place.Value), place.At())
 }
 
 // Positions of the two figures in an IP code.

@@ -17,7 +17,7 @@ func stated(symbol, at string, v float64) working.Number {
 }
 
 func product(text string, inputs ...working.Number) working.Number {
-	return working.Formula{Symbol: "p", Text: text, Source: working.ByDefinition}.Of(func(x ...float64) float64 {
+	return working.Closure{Symbol: "p", Text: text, Source: working.ByDefinition}.Of(func(x ...float64) float64 {
 		p := 1.0
 		for _, v := range x {
 			p *= v
@@ -119,7 +119,7 @@ func TestUnknownFlowsThroughAnyFormula(t *testing.T) {
 }
 
 func TestNoFiniteAnswer(t *testing.T) {
-	ratio := working.Formula{Symbol: "r", Text: "a / b"}
+	ratio := working.Closure{Symbol: "r", Text: "a / b"}
 	divide := func(x ...float64) float64 { return x[0] / x[1] }
 	for name, n := range map[string]working.Number{
 		"division by zero": ratio.Of(divide, stated("a", "/a", 1), stated("b", "/b", 0)),

@@ -23,10 +23,10 @@ func StatedText(t schema.Text) Text {
 	return w
 }
 
-// Word makes a known text that stands at, or was derived at, a place.
-func Word(value, at string) Text { return Text{value: value, known: true, at: at} }
+// KnownText makes a known text that stands at, or was derived at, a place.
+func KnownText(value, at string) Text { return Text{value: value, known: true, at: at} }
 
-// UnknownText makes a text that cannot be told, for want of the members named.
+// UnknownText makes a text that is unknown because the named members are missing.
 func UnknownText(missing ...string) Text { return Text{missing: missing} }
 
 // Known reports whether the text has a value.
@@ -58,10 +58,10 @@ func StatedFlag(f schema.Flag) Flag {
 	return w
 }
 
-// Is makes a known flag that was derived at a place.
-func Is(value bool, at string) Flag { return Flag{value: value, known: true, at: at} }
+// KnownFlag makes a known flag that was derived at a place.
+func KnownFlag(value bool, at string) Flag { return Flag{value: value, known: true, at: at} }
 
-// UnknownFlag makes a flag that cannot be told, for want of the members named.
+// UnknownFlag makes a flag that is unknown because the named members are missing.
 func UnknownFlag(missing ...string) Flag { return Flag{missing: missing} }
 
 // Known reports whether the flag has a value.
@@ -85,10 +85,10 @@ type Names struct {
 
 // List makes a known list; the ids are sorted and stand once each.
 func List(ids ...string) Names {
-	return Names{values: once(slices.Clone(ids)), known: true}
+	return Names{values: sortedUnique(slices.Clone(ids)), known: true}
 }
 
-// UnknownList makes a list that cannot be told, for want of the members named.
+// UnknownList makes a list that is unknown because the named members are missing.
 func UnknownList(missing ...string) Names { return Names{missing: missing} }
 
 // Known reports whether the list has a value.

@@ -40,18 +40,39 @@ var ByDefinition = Source{Document: "definition", How: Definition}
 // Number is a quantity with its working. The zero Number is unknown and does
 // not say why; make one with Stated, Figure, Formula.Of or Unknown.
 type Number struct {
-	value   float64
-	known   bool
-	symbol  string
-	unit    string
-	formula string
-	lookup  bool
-	source  Source
-	inputs  []Number
-	at      string   // JSON pointer, of a number the document states
-	origin  string   // of a number that comes from the rule set
-	missing []string // JSON pointers, or what the rule set lacks
+	value     float64
+	known     bool
+	symbol    string
+	standsFor string // symbol of the formula for which it is put in; "" for its own
+	unit      string
+	from      derivation // nil of a number that the document states
+	inputs    []Number
+	at        string   // JSON pointer, of a number the document states
+	missing   []string // JSON pointers, or what the rule set lacks
 }
+
+// derivation is where a number comes from that the document does not state. Many
+// numbers share one.
+type derivation interface {
+	origin() Source
+	written(inputs []Number) string // in symbols; "" when it is no formula
+	filled(inputs []Number) string  // with the numbers put in
+	lookup() bool                   // what is written is not arithmetic
+}
+
+// figure is a number of the rule set, or one that was counted.
+type figure struct {
+	place  string // in the rule set
+	source Source
+}
+
+func (f *figure) origin() Source { return f.source }
+
+func (f *figure) written([]Number) string { return "" }
+
+func (f *figure) filled([]Number) string { return "" }
+
+func (f *figure) lookup() bool { return false }
 
 // digits is to how many significant digits a quantity is kept. Beyond them a
 // binary fraction shows its noise, and a limit met exactly would look exceeded.
@@ -78,7 +99,7 @@ func Stated(symbol, unit string, n schema.Number) Number {
 
 // Figure takes a number of the rule set: a parameter or the cell of a table.
 func Figure(symbol, unit string, v float64, origin string, src Source) Number {
-	return Number{value: v, known: true, symbol: symbol, unit: unit, origin: origin, source: src}
+	return Number{value: v, known: true, symbol: symbol, unit: unit, from: &figure{origin, src}}
 }
 
 // ChosenBy notes the member of the document that chose a figure, as the kind of
@@ -88,15 +109,17 @@ func (n Number) ChosenBy(at string) Number {
 	return n
 }
 
+var counted = &figure{source: ByDefinition}
+
 // Counted takes a number that was counted over parts of the document, such as
 // the strings that meet at an input.
 func Counted(symbol string, n int, at string) Number {
-	return Number{value: float64(n), known: true, symbol: symbol, at: at, source: ByDefinition}
+	return Number{value: float64(n), known: true, symbol: symbol, at: at, from: counted}
 }
 
-// Unknown makes a number that cannot be derived, for want of the members named.
+// Unknown makes a number that cannot be derived because the named members are missing.
 func Unknown(symbol, unit string, missing ...string) Number {
-	return Number{symbol: symbol, unit: unit, missing: once(slices.Clone(missing))}
+	return Number{symbol: symbol, unit: unit, missing: sortedUnique(slices.Clone(missing))}
 }
 
 // Known reports whether the number has a value.
@@ -112,14 +135,33 @@ func (n Number) Symbol() string { return n.symbol }
 func (n Number) Unit() string { return n.unit }
 
 // Formula is how it was derived, in symbols; "" when it was stated.
-func (n Number) Formula() string { return n.formula }
+func (n Number) Formula() string {
+	if n.from == nil {
+		return ""
+	}
+	return n.from.written(n.inputs)
+}
+
+// Filled writes the formula with the numbers put in: "10 · 49.5". It is "" for a
+// stated or an unknown number.
+func (n Number) Filled() string {
+	if n.from == nil || !n.known {
+		return ""
+	}
+	return n.from.filled(n.inputs)
+}
 
 // Lookup reports whether the formula names a table or a choice, and is not
 // arithmetic.
-func (n Number) Lookup() bool { return n.lookup }
+func (n Number) Lookup() bool { return n.from != nil && n.from.lookup() }
 
 // Source is where the formula, or the figure, comes from.
-func (n Number) Source() Source { return n.source }
+func (n Number) Source() Source {
+	if n.from == nil {
+		return Source{}
+	}
+	return n.from.origin()
+}
 
 // Inputs are the numbers put into the formula.
 func (n Number) Inputs() []Number { return n.inputs }
@@ -128,22 +170,43 @@ func (n Number) Inputs() []Number { return n.inputs }
 func (n Number) At() string { return n.at }
 
 // Origin names the parameter or table a figure of the rule set comes from.
-func (n Number) Origin() string { return n.origin }
+func (n Number) Origin() string {
+	if f, ok := n.from.(*figure); ok {
+		return f.place
+	}
+	return ""
+}
 
 // Missing names, for an unknown number, what would have to be stated.
 func (n Number) Missing() []string { return n.missing }
 
-// As gives the number another symbol, for use in the next formula.
+// As gives the number another symbol, under which it is printed and put into the
+// next formula.
 func (n Number) As(symbol string) Number {
 	n.symbol = symbol
 	return n
+}
+
+// For puts the number in for a symbol of the next formula, and keeps its own
+// symbol for print.
+func (n Number) For(symbol string) Number {
+	n.standsFor = symbol
+	return n
+}
+
+// role is the symbol for which the number is put into a formula.
+func (n *Number) role() string {
+	if n.standsFor != "" {
+		return n.standsFor
+	}
+	return n.symbol
 }
 
 // Pointers are the members of the document that the number was derived from.
 func (n Number) Pointers() []string {
 	var all []string
 	n.collect(&all)
-	return once(all)
+	return sortedUnique(all)
 }
 
 func (n *Number) collect(all *[]string) {
@@ -155,8 +218,8 @@ func (n *Number) collect(all *[]string) {
 	}
 }
 
-// once sorts names and leaves each standing once.
-func once(names []string) []string {
+// sortedUnique sorts names and leaves each standing once.
+func sortedUnique(names []string) []string {
 	slices.Sort(names)
 	return slices.Compact(names)
 }

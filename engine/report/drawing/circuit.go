@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -26,7 +26,7 @@ const (
 
 // circuitDrawings are the circuit diagrams of the two sides of the inverters, one
 // line for all conductors.
-func circuitDrawings(r *engine.Result, found map[string]string) []Drawing {
+func circuitDrawings(r *judge.Result, found map[string]string) []Drawing {
 	in := &r.Document.Installation
 	c, kinds := circuit.Of(in), kindsOf(in)
 	all := directDrawings(r, c, kinds, found)
@@ -39,11 +39,11 @@ func circuitDrawings(r *engine.Result, found map[string]string) []Drawing {
 
 // directDrawings are the diagrams from the strings and batteries to the
 // inverters. Runs that stay live in daylight with every isolator open stand out.
-func directDrawings(r *engine.Result, c *circuit.Circuit, kinds, found map[string]string) (all []Drawing) {
+func directDrawings(r *judge.Result, c *circuit.Circuit, kinds, found map[string]string) (all []Drawing) {
 	words := "One line stands for all conductors of a circuit. Thick lines stay live in daylight with every isolator open. Red: something is not met or not shown of that part or run."
 	groups, loose := directCurrent(r, c)
 	if len(loose) > 0 {
-		words += " Not led to any inverter: " + engine.Some(loose) + "."
+		words += " Not led to any inverter: " + judge.Some(loose) + "."
 	}
 	drawn := map[string]int{} // how many drawings there are of an inverter
 	for _, ways := range groups {
@@ -72,13 +72,13 @@ func directDrawings(r *engine.Result, c *circuit.Circuit, kinds, found map[strin
 type circuitSketch struct {
 	svg
 	*diagram
-	r       *engine.Result
+	r       *judge.Result
 	runs    []schema.Run
 	columns []float64 // where each column begins
 	found   map[string]string
 }
 
-func (d *diagram) draw(r *engine.Result, found map[string]string, class, title string) template.HTML {
+func (d *diagram) draw(r *judge.Result, found map[string]string, class, title string) template.HTML {
 	lanes := 0.0
 	for _, lane := range d.lanes {
 		lanes = max(lanes, lane)
@@ -171,7 +171,7 @@ func (s *circuitSketch) live(run int) bool {
 func (s *circuitSketch) runWords(run int) string {
 	words := s.runs[run].ID.Value
 	if l := s.r.Facts.Runs[run].LengthM; l.Known() {
-		words += " " + engine.WriteValue(l.Value(), "m")
+		words += " " + judge.WriteValue(l.Value(), "m")
 	}
 	sheet := s.r.Document.Installation.Datasheets.Cables[s.runs[run].Cable.Value]
 	if sheet.CsaMm2.Stated() {

@@ -5,7 +5,7 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts"
 	"sunclause/facts/circuit"
 	"sunclause/schema"
@@ -103,7 +103,7 @@ const mostLanes = 16
 // as they are drawn together: all of them, or where there are many those of each
 // inverter by themselves, and of one with many so many at a time. Ways that lead
 // nowhere come apart.
-func directCurrent(r *engine.Result, c *circuit.Circuit) (groups [][]way, loose []string) {
+func directCurrent(r *judge.Result, c *circuit.Circuit) (groups [][]way, loose []string) {
 	var all []way
 	index := map[string]int{}
 	byEnd := [][]way{}
@@ -132,7 +132,7 @@ func directCurrent(r *engine.Result, c *circuit.Circuit) (groups [][]way, loose 
 
 // alternatingCurrent lists the ways from the inverters to the public supply, by
 // their outputs for the mains and for backup.
-func alternatingCurrent(r *engine.Result, c *circuit.Circuit) []way {
+func alternatingCurrent(r *judge.Result, c *circuit.Circuit) []way {
 	var starts []string
 	for _, inv := range r.Document.Installation.Inverters {
 		starts = append(starts, inv.ID.Value+".ac")
@@ -145,7 +145,7 @@ func alternatingCurrent(r *engine.Result, c *circuit.Circuit) []way {
 
 // startsOf are the strings in the order of the inputs they feed, then the
 // batteries.
-func startsOf(r *engine.Result) []string {
+func startsOf(r *judge.Result) []string {
 	all := slices.Clone(r.Facts.Strings)
 	slices.SortStableFunc(all, func(a, b facts.String) int { return naturally(a.Mppt.Value(), b.Mppt.Value()) })
 	var starts []string

@@ -9,7 +9,7 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 )
 
 //go:embed palette.css drawing.css
@@ -25,7 +25,7 @@ type Drawing struct {
 // Of makes the drawings of an installation, in reading order. What the document
 // does not state is left out of them. Parts of which something is not met or not
 // shown stand out; found has them by id, with the title of what is worst there.
-func Of(r *engine.Result, found map[string]string) []Drawing {
+func Of(r *judge.Result, found map[string]string) []Drawing {
 	return slices.Concat(circuitDrawings(r, found), earthingDrawing(r, found), labelDrawing(r), roofDrawings(r, found), voltageDrawings(r))
 }
 

@@ -3,14 +3,14 @@ package drawing
 import (
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/circuit"
 	"sunclause/schema"
 )
 
 // earthingDrawing shows how frames, bars and devices are led to the main
 // earthing terminal by the runs of the PV work.
-func earthingDrawing(r *engine.Result, found map[string]string) []Drawing {
+func earthingDrawing(r *judge.Result, found map[string]string) []Drawing {
 	in := &r.Document.Installation
 	main := in.Earthing.MainTerminal.ID
 	if !main.Stated() {

@@ -6,7 +6,7 @@ import (
 	"slices"
 	"strconv"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -20,7 +20,7 @@ const (
 
 // labelDrawing is a map of the labels along the runs of the PV side: each run
 // drawn out straight, its labels, and where the way turns or passes a wall.
-func labelDrawing(r *engine.Result) []Drawing {
+func labelDrawing(r *judge.Result) []Drawing {
 	m := &labelSketch{r: r, found: map[string]bool{}}
 	for _, j := range r.Judgments {
 		if j.IsFinding() && j.Requirement.Room == "label" {
@@ -71,7 +71,7 @@ type mappedRun struct {
 // labelSketch draws the label map.
 type labelSketch struct {
 	svg
-	r       *engine.Result
+	r       *judge.Result
 	runs    []mappedRun
 	longest float64
 	found   map[string]bool // runs of which something about labels is not met or not shown
@@ -144,9 +144,9 @@ func widest(gap working.Number) (from, to float64) {
 // gapWords tell the length of a run and its widest gap between labels, where
 // labels are due along it.
 func (m *labelSketch) gapWords(run mappedRun) string {
-	words := engine.WriteValue(run.length, "m")
+	words := judge.WriteValue(run.length, "m")
 	if gap := m.r.Facts.Runs[run.index].GapM; gap.Known() && gap.Value() > 0 {
-		words += ", widest gap " + engine.WriteValue(gap.Value(), "m")
+		words += ", widest gap " + judge.WriteValue(gap.Value(), "m")
 	}
 	return words
 }

@@ -7,7 +7,7 @@ import (
 	"strconv"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -21,7 +21,7 @@ const (
 
 // roofDrawings are plans of the planes that carry modules, to scale, as seen
 // square to the slope from outside with the eaves below.
-func roofDrawings(r *engine.Result, found map[string]string) []Drawing {
+func roofDrawings(r *judge.Result, found map[string]string) []Drawing {
 	var all []Drawing
 	planes := r.Document.Installation.Roof.Planes
 	for i := range planes {
@@ -68,7 +68,7 @@ func (s *planSketch) pin(id string, x, y float64) {
 	s.text("number", x, y+3.5, "middle", strconv.Itoa(len(s.pins)), 0)
 }
 
-func drawPlane(r *engine.Result, p *schema.Plane, found map[string]string) (svg template.HTML, pins []string) {
+func drawPlane(r *judge.Result, p *schema.Plane, found map[string]string) (svg template.HTML, pins []string) {
 	length, slope := p.EavesLengthMm.Value, p.SlopeLengthMm.Value
 	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: found, kinds: map[string]string{}}
 	for _, str := range s.in.Strings {

@@ -7,7 +7,7 @@ import (
 	"math"
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts"
 	"sunclause/facts/working"
 )
@@ -15,7 +15,7 @@ import (
 // voltageDrawings show for each tracking input how the voltages of its strings
 // run with the temperature of the cells, against what the input takes. Inputs
 // that come out alike share a picture.
-func voltageDrawings(r *engine.Result) []Drawing {
+func voltageDrawings(r *judge.Result) []Drawing {
 	var inputs []*inputVoltages
 	index := map[string]*inputVoltages{}
 	for i := range r.Facts.Strings {
@@ -102,7 +102,7 @@ func alikeOnce(inputs []*inputVoltages) []*inputVoltages {
 
 func (in *inputVoltages) words() string {
 	return fmt.Sprintf("at %s %s: %s %s. The dot at the coldest is the highest voltage that the rule set reckons with; the one at the hottest the lowest at maximum power.",
-		engine.Plural(len(in.names), "input"), engine.Some(in.names), engine.Plural(len(in.strings), "string"), engine.Some(in.strings))
+		judge.Plural(len(in.names), "input"), judge.Some(in.names), judge.Plural(len(in.strings), "string"), judge.Some(in.strings))
 }
 
 // plot is the frame of the picture: margins, and how values become places.

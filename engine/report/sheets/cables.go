@@ -3,12 +3,12 @@ package sheets
 import (
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 )
 
 // cableSheet is the calculation of the runs of cable.
-func cableSheet(r *engine.Result) Sheet {
+func cableSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "cables", Title: "Runs of cable", Columns: []string{
 		"run", "from", "to", "cable", "cross-section", "length", "design current", "capacity, worst stretch", "voltage drop", "live with all isolators open"}}
 	in := &r.Document.Installation

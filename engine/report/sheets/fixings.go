@@ -4,14 +4,14 @@ import (
 	"cmp"
 	"slices"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // fixingSheet lists what holds each rail to the roof and the modules to the
 // rail, in the order in which a fitter meets them.
-func fixingSheet(r *engine.Result) Sheet {
+func fixingSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "fixings", Title: "Fixings and clamps, rail by rail", Columns: []string{
 		"plane", "rail", "what", "id", "kind", "along the eaves", "up the slope", "into", "holds", "done"}}
 	for _, p := range r.Document.Installation.Roof.Planes {

@@ -3,14 +3,14 @@ package sheets
 import (
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // labelSheet is the schedule of labels: those that the label tables ask for at
 // parts and places, then those along the cables.
-func labelSheet(r *engine.Result) Sheet {
+func labelSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "labels", Title: "Labels and where to stick them", Columns: []string{
 		"legend", "on", "where", "words", "prints", "voltage to print", "current to print", "in the document", "done"}}
 	texts := textsOf(r.Document.Installation.Labels)

@@ -3,13 +3,13 @@ package sheets
 import (
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // notificationSheet holds what the form for the network operator asks for.
-func notificationSheet(r *engine.Result) Sheet {
+func notificationSheet(r *judge.Result) Sheet {
 	in, whole := &r.Document.Installation, &r.Facts.Installation
 	s := Sheet{Name: "notification", Title: "Data for the network operator", Columns: []string{"what", "value"}}
 	add := func(what, value string) { s.Rows = append(s.Rows, []string{what, value}) }

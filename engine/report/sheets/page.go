@@ -8,7 +8,7 @@ import (
 	"strings"
 	"sync"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/engine/report/drawing"
 )
@@ -24,7 +24,7 @@ var drawnOn = map[string]string{"circuit": "strings", "voltage": "strings", "ear
 
 // Page writes all sheets as one page that prints a sheet after the other, with
 // the drawings where they belong.
-func Page(w io.Writer, r *engine.Result, all []Sheet) error {
+func Page(w io.Writer, r *judge.Result, all []Sheet) error {
 	type drawn struct {
 		Sheet
 		Drawings []drawing.Drawing

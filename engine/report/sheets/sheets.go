@@ -8,7 +8,7 @@ import (
 	"slices"
 	"strings"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/facts/working"
 )
@@ -26,7 +26,7 @@ type Sheet struct {
 const Blank = "________"
 
 // Of makes all sheets of an installation, in the order of the job.
-func Of(r *engine.Result) []Sheet {
+func Of(r *judge.Result) []Sheet {
 	all := []Sheet{stringSheet(r), cableSheet(r), fixingSheet(r), labelSheet(r), testSheet(r), expectedSheet(r), notificationSheet(r), paperSheet(r)}
 	found := report.Found(r)
 	for i := range all {
@@ -54,7 +54,7 @@ func (s *Sheet) mark(found map[string]string) {
 }
 
 // notes stand on every sheet: which job it is, by which rules, and the cautions.
-func notes(r *engine.Result) []string {
+func notes(r *judge.Result) []string {
 	p := r.Document.Installation.Project
 	job := "Job " + p.Reference.Value + ", " + strings.ReplaceAll(p.Stage.Value, "_", " ") + "; figures by rule set " + r.RuleSet.Name + " " + r.RuleSet.Version + "."
 	if !r.Passes {
@@ -68,7 +68,7 @@ func number(n working.Number) string {
 	if !n.Known() {
 		return "not known"
 	}
-	return engine.WriteValue(n.Value(), n.Unit())
+	return judge.WriteValue(n.Value(), n.Unit())
 }
 
 func text(t working.Text) string {

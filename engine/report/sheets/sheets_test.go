@@ -14,14 +14,15 @@ import (
 
 	"pgregory.net/rapid"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/engine/report/sheets"
+	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
 )
 
-func checked(t testing.TB, name string) *engine.Result {
+func checked(t testing.TB, name string) *judge.Result {
 	t.Helper()
 	raw, err := os.ReadFile("../../../testdata/" + name + "/installation.json")
 	if err != nil {
@@ -31,18 +32,18 @@ func checked(t testing.TB, name string) *engine.Result {
 	if err != nil {
 		t.Fatal(err)
 	}
-	set, err := engine.Load(context.Background(), policies.FS, "gb")
+	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
 	if err != nil {
 		t.Fatal(err)
 	}
-	r, err := engine.Check(context.Background(), set, doc, engine.Options{})
+	r, err := judge.Check(context.Background(), set, doc, judge.Options{})
 	if err != nil {
 		t.Fatal(err)
 	}
 	return r
 }
 
-func sheetOf(t testing.TB, r *engine.Result, name string) sheets.Sheet {
+func sheetOf(t testing.TB, r *judge.Result, name string) sheets.Sheet {
 	t.Helper()
 	for _, s := range sheets.Of(r) {
 		if s.Name == name {

@@ -7,7 +7,7 @@ import (
 	"strings"
 	"unicode"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/schema"
 )
@@ -34,7 +34,7 @@ var letterHeights = []float64{5, 4, 3.5, 3, 2.5, 2}
 
 // Stickers writes the labels of the document that have words, at true size.
 // Labels alike are printed once for each place.
-func Stickers(w io.Writer, r *engine.Result) error {
+func Stickers(w io.Writer, r *judge.Result) error {
 	var all []sticker
 	for _, l := range r.Document.Installation.Labels {
 		if l.Text.Stated() {

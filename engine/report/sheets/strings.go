@@ -1,9 +1,9 @@
 package sheets
 
-import "sunclause/engine"
+import "sunclause/engine/judge"
 
 // stringSheet is the calculation of the strings.
-func stringSheet(r *engine.Result) Sheet {
+func stringSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "strings", Title: "Strings", Columns: []string{
 		"string", "modules", "module", "input", "voltage at STC", "maximum voltage", "hottest cells", "voltage at maximum power, hot",
 		"short-circuit current at STC", "design current", "current at maximum power", "power"}}

@@ -3,7 +3,7 @@ package sheets
 import (
 	"fmt"
 
-	"sunclause/engine"
+	"sunclause/engine/judge"
 	"sunclause/facts/commissioning"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -11,7 +11,7 @@ import (
 
 // testSheet has a row of blanks for each string, with what the insulation test
 // needs.
-func testSheet(r *engine.Result) Sheet {
+func testSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "tests", Title: "Tests of the strings", Columns: []string{
 		"string", "polarity", "open-circuit voltage read", "short-circuit current read", "irradiance", "cell temperature", "time",
 		"insulation test voltage", "least resistance", "+ to earth", "− to earth", "tester"},
@@ -32,7 +32,7 @@ var (
 )
 
 // expectedSheet tells what each string should read.
-func expectedSheet(r *engine.Result) Sheet {
+func expectedSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "expected-readings", Title: "Expected readings of the strings", Columns: []string{"string", "cell temperature"},
 		Notes: []string{"Find the row nearest to the cell temperature and the column nearest to the irradiance. Cells are warmer than the back of the module, and much warmer than the air."}}
 	for _, g := range irradiances {

@@ -1,0 +1,218 @@
+package judge
+
+import (
+	"cmp"
+	"context"
+	"fmt"
+	"slices"
+
+	"sunclause/engine/catalogue"
+	"sunclause/engine/rego"
+	"sunclause/engine/ruleset"
+	"sunclause/facts"
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+// hearing is the judging of one installation: what the Rego rules of the set
+// find in its facts, and what has been read and compared so far.
+type hearing struct {
+	set    *ruleset.RuleSet
+	facts  *facts.Facts
+	broken map[rego.Key]string // by Rego rules
+	whole  reader              // of the installation
+	part   reader              // of the part that is being judged
+
+	elsewhere map[*ruleset.Requirement][]string // what a Rego rule lacks of other parts than the one it judges
+}
+
+func newHearing(ctx context.Context, set *ruleset.RuleSet, f *facts.Facts) (*hearing, error) {
+	h := &hearing{set: set, facts: f, elsewhere: map[*ruleset.Requirement][]string{}}
+	if rules := set.Rules(); rules != nil {
+		broken, err := rules.Broken(ctx, f)
+		if err != nil {
+			return nil, fmt.Errorf("rule set %s could not judge: %w", set.Name, err)
+		}
+		h.broken = broken
+	}
+	installation, _ := catalogue.Installation().Parts(f)
+	h.whole, h.part = newReader(set), newReader(set)
+	h.whole.begin(installation[0])
+	return h, nil
+}
+
+// block is a part with the requirements that are about it.
+type block struct {
+	*Part
+	requirements []*ruleset.Requirement
+	stated       bool // the document states such parts, even if there are none
+	about        bool // there is a part
+}
+
+// judgeAll judges every requirement for every part it is about. Judgments stand
+// in the order of the document, and those of one place in the order of the
+// requirements' ids.
+func (h *hearing) judgeAll(doc *schema.Document) []Judgment {
+	bySubject := map[string][]*ruleset.Requirement{}
+	for _, q := range h.set.Requirements {
+		bySubject[q.Subject] = append(bySubject[q.Subject], q)
+	}
+	var blocks []block
+	n := 0
+	for _, s := range catalogue.Subjects() {
+		if about := bySubject[s.Name]; about != nil {
+			added := h.blocksOf(s, about, doc)
+			n += len(added) * len(about)
+			blocks = append(blocks, added...)
+		}
+	}
+	slices.SortStableFunc(blocks, block.compare)
+	all := make([]Judgment, 0, n)
+	for len(blocks) > 0 {
+		same := 1
+		for same < len(blocks) && blocks[0].compare(blocks[same]) == 0 {
+			same++
+		}
+		first := len(all)
+		for _, b := range blocks[:same] {
+			all = h.judgeBlock(b, all)
+		}
+		if same > 1 {
+			slices.SortStableFunc(all[first:], func(x, y Judgment) int { return cmp.Compare(x.Requirement.ID, y.Requirement.ID) })
+		}
+		blocks = blocks[same:]
+	}
+	return all
+}
+
+func (b block) compare(o block) int {
+	return cmp.Or(
+		cmp.Compare(b.Position.Line, o.Position.Line), cmp.Compare(b.Position.Column, o.Position.Column),
+		cmp.Compare(b.Subject.ID, o.Subject.ID))
+}
+
+// blocksOf lists the parts of a subject with the requirements about them. Where
+// there are none the requirements stand by themselves: they do not apply when
+// the document says that there are none, and are not shown when it does not say.
+func (h *hearing) blocksOf(s *catalogue.Subject, about []*ruleset.Requirement, doc *schema.Document) []block {
+	place := func(at string) schema.Position {
+		if doc == nil {
+			return schema.Position{}
+		}
+		return doc.Position(at)
+	}
+	parts, stated := s.Parts(h.facts)
+	if !stated || len(parts) == 0 {
+		at := facts.Lists[s.Name]
+		whole := working.Subject{ID: catalogue.Whole, At: at, Name: "the installation"}
+		return []block{{&Part{Subject: whole, Position: place(at)}, about, stated, false}}
+	}
+	blocks := make([]block, len(parts))
+	all := make([]Part, len(parts))
+	for i, p := range parts {
+		all[i] = Part{p.Subject, place(p.At), p}
+		blocks[i] = block{&all[i], about, stated, true}
+	}
+	return blocks
+}
+
+// judgeBlock appends the judgments about one part.
+func (h *hearing) judgeBlock(b block, all []Judgment) []Judgment {
+	if b.about {
+		h.part.begin(b.facts)
+	}
+	for _, q := range b.requirements {
+		j := Judgment{Requirement: q, Part: b.Part}
+		switch {
+		case b.about:
+			h.judge(&j)
+		case b.stated:
+			j.Outcome = NotApplicable
+		default:
+			j.Outcome, j.Missing = NotShown, []string{b.Subject.At}
+		}
+		all = append(all, j)
+	}
+	return all
+}
+
+// judge states the outcome of a requirement for the part that is being judged.
+func (h *hearing) judge(j *Judgment) {
+	q := j.Requirement
+	lacks := false
+	for _, c := range q.Conditions() {
+		switch h.holds(c) {
+		case no:
+			j.Outcome = NotApplicable
+			return
+		case unknown:
+			lacks = true
+		}
+	}
+	h.measure(j)
+	kept := yes
+	if q.Rego {
+		kept = h.keepsRule(j)
+	} else {
+		kept = h.holds(q.Row())
+	}
+	switch {
+	case lacks || kept == unknown:
+		j.Outcome, j.Missing = NotShown, h.missing(q)
+	case kept == no:
+		j.Outcome = NotMet
+	default:
+		j.Outcome = Met
+	}
+}
+
+// keepsRule is whether the part keeps a Rego rule, and takes what the rule says.
+func (h *hearing) keepsRule(j *Judgment) truth {
+	q := j.Requirement
+	reads := h.set.Rules().Reads(q.ID)
+	if len(h.missingElsewhere(q, reads)) > 0 || h.lacksOwn(q, reads) {
+		return unknown
+	}
+	says, broken := h.broken[rego.Key{ID: q.ID, Subject: j.Subject.ID}]
+	if !broken {
+		return yes
+	}
+	j.Message = says
+	return no
+}
+
+// measure fills in what was compared with what, as far as it is known.
+func (h *hearing) measure(j *Judgment) {
+	q := j.Requirement
+	if v := h.named(q, q.Measure); v != nil && v.Known {
+		j.Measured = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, q.Measure)}
+	}
+	switch limit := q.Limit; {
+	case limit.Fact != "":
+		if v := h.named(q, limit.Fact); v != nil && v.Known {
+			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, limit.Fact)}
+		}
+	case limit.Parameter != "":
+		j.Limit = &Quantity{Value: h.set.Value(limit), Unit: h.set.Book.Parameters[limit.Parameter].Unit, From: limit.Parameter}
+	case limit.Value != nil:
+		j.Limit = &Quantity{Value: limit.Value}
+		if j.Measured != nil {
+			j.Limit.Unit = j.Measured.Unit
+		}
+	}
+	j.MarginPct = margin(q.Comparison, j.Measured, j.Limit)
+}
+
+// named reads a fact by the name that a requirement has for it; nil when there is
+// no such fact.
+func (h *hearing) named(q *ruleset.Requirement, name string) *catalogue.Value {
+	if name == "" {
+		return nil
+	}
+	own, _ := catalogue.Of(q.Subject)
+	of, f, ok := own.Find(name)
+	if !ok {
+		return nil
+	}
+	return h.value(ruleset.Reading{Whole: of.Name == catalogue.Whole, Fact: f})
+}

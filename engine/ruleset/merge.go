@@ -1,0 +1,182 @@
+package ruleset
+
+import (
+	"encoding/json"
+	"fmt"
+	"slices"
+	"sort"
+	"strconv"
+	"strings"
+
+	"sunclause/facts/book"
+	"sunclause/schema"
+)
+
+// merge puts the layers together, from the lowest up: parameters and tables
+// first, then the limit rows, then the changes that each layer makes.
+func (s *RuleSet) merge(layers []*layer) error {
+	s.Book = book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
+	var problems schema.Problems
+	for _, l := range slices.Backward(layers) {
+		problems = append(problems, s.mergeFigures(l)...)
+		for _, r := range l.rows {
+			for _, row := range r.file.Requirements {
+				problems = append(problems, s.addRequirement(l, r.room, r.source, row, false)...)
+			}
+		}
+	}
+	if len(problems) > 0 {
+		return problems
+	}
+	return nil
+}
+
+// mergeFigures takes the parameters and tables of a layer. A name that a lower
+// layer has is refused: to change a figure of another set is a change, with a
+// reason.
+func (s *RuleSet) mergeFigures(l *layer) (problems schema.Problems) {
+	problems = s.addParameters(l, l.source, l.manifest.Parameters)
+	for _, r := range l.rows {
+		problems = append(problems, s.addParameters(l, r.source, r.file.Parameters)...)
+	}
+	for _, t := range l.tables {
+		table, more := tableFrom(t, l.name())
+		problems = append(problems, more...)
+		problems = append(problems, s.replaceTable(l, t)...)
+		s.Book.Tables[t.name] = table
+	}
+	return problems
+}
+
+// addParameters takes the parameters of the manifest or of one room.
+func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []parameterFile) (problems schema.Problems) {
+	for _, p := range parameters {
+		name := p.Name.Value
+		if known, twice := s.Book.Parameters[name]; twice {
+			remedy := "to change its value, list it under changes with a reason"
+			if known.Set == l.name() {
+				remedy = "keep one of the two"
+			}
+			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Set), remedy))
+			continue
+		}
+		s.Book.Parameters[name] = parameter(p, l.name())
+	}
+	return problems
+}
+
+func parameter(p parameterFile, set string) book.Parameter {
+	b := book.Parameter{Name: p.Name.Value, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set}
+	b.Number, b.Text, b.IsText = numberOrWord(p.Value)
+	return b
+}
+
+func numberOrWord(v any) (number float64, word string, isWord bool) {
+	if n, ok := v.(json.Number); ok {
+		f, _ := n.Float64()
+		return f, "", false
+	}
+	word, _ = v.(string)
+	return 0, word, true
+}
+
+// replaceTable holds a table to what it says of the one of its name below: to
+// stand in its place unseen is refused, and so is replacing what is not there.
+func (s *RuleSet) replaceTable(l *layer, t tableOf) schema.Problems {
+	below, twice := s.Book.Tables[t.name]
+	says := t.file.Replaces
+	switch {
+	case twice && !says.Stated():
+		return schema.Problems{t.source.ProblemAt("", fmt.Sprintf("table %s is already in set %s", t.name, below.Set), "to stand in its place, say replaces with a reason and a date")}
+	case !twice && says.Stated():
+		return schema.Problems{t.source.ProblemAt("/replaces", fmt.Sprintf("the sets below have no table %s to replace", t.name), "")}
+	case twice:
+		s.Changes = append(s.Changes, Change{Set: l.name(), Table: t.name, From: below.Title, To: t.file.Title.Value, Reason: says.Reason.Value, Date: says.Date.Value})
+	}
+	return nil
+}
+
+func tableFrom(t tableOf, set string) (*book.Table, schema.Problems) {
+	var problems schema.Problems
+	b := &book.Table{Name: t.name, Title: t.file.Title.Value, Source: t.file.Source.source(), Set: set}
+	known := map[string]bool{}
+	for _, c := range t.file.Columns {
+		b.Columns = append(b.Columns, book.Column{Name: c.Name.Value, Unit: c.Unit.Value})
+		known[c.Name.Value] = true
+	}
+	for i, row := range t.file.Rows {
+		cells := map[string]any{}
+		for name, cell := range row {
+			if !known[name] {
+				at := "/rows/" + strconv.Itoa(i) + "/" + name
+				problems = append(problems, t.source.ProblemAt(at, fmt.Sprintf("the table has no column %q", name), "list it under columns"))
+			}
+			number, word, isWord := numberOrWord(cell)
+			if cells[name] = any(number); isWord {
+				cells[name] = word
+			}
+		}
+		b.Rows = append(b.Rows, cells)
+	}
+	return b, problems
+}
+
+// addRequirement takes a limit row or the card of a Rego rule, and holds it to
+// the facts and parameters there are.
+func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, isRego bool) schema.Problems {
+	r := &Requirement{
+		ID: c.ID.Value, Title: c.Title.Value, Room: room, Level: Level(c.Level.Value), Subject: c.Subject.Value,
+		Measure: c.Measure.Value, Comparison: c.Comparison.Value, Limit: operand(c.Limit),
+		Broken: c.Broken.Value, Remedy: c.Remedy.Value, Source: c.Source.source(),
+		Rego: isRego, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
+	}
+	for _, w := range c.When {
+		r.When = append(r.When, Condition{w.Fact.Value, w.Comparison.Value, operand(w.Limit)})
+	}
+	r.When = append(r.When, c.term()...)
+	p := cardProblems{s, src, nil}
+	if known, twice := s.byID[r.ID]; twice {
+		p.add(c.ID.At(), fmt.Sprintf("requirement %s is already in %s on line %d", r.ID, known.File, known.Line), "give it an id of its own; to change one of another set, list it under changes")
+	}
+	if prefix := l.name() + "/"; !strings.HasPrefix(r.ID, prefix) {
+		p.add(c.ID.At(), fmt.Sprintf("requirement %s does not begin with the name of its set", r.ID), "call it "+prefix+r.ID[strings.IndexByte(r.ID, '/')+1:])
+	}
+	p.check(c, r)
+	if len(p.found) == 0 {
+		s.byID[r.ID] = r
+		s.Requirements = append(s.Requirements, r)
+	}
+	return p.found
+}
+
+func operand(o operandFile) Operand {
+	return Operand{Value: Plain(o.Value), Fact: o.Fact.Value, Parameter: o.Parameter.Value}
+}
+
+// Plain is a value of a rule set's file as float64, string, bool or []string.
+func Plain(v any) any {
+	switch v := v.(type) {
+	case json.Number:
+		f, _ := v.Float64()
+		return f
+	case []any:
+		words := make([]string, 0, len(v))
+		for _, e := range v {
+			if w, ok := e.(string); ok {
+				words = append(words, w)
+			}
+		}
+		return words
+	}
+	return v
+}
+
+// parameterNames lists the parameters of the set, in order.
+func (s *RuleSet) parameterNames() []string {
+	var names []string
+	for n := range s.Book.Parameters {
+		names = append(names, n)
+	}
+	sort.Strings(names)
+	return names
+}

@@ -1,0 +1,42 @@
+package ruleset
+
+import (
+	"context"
+	"maps"
+
+	"sunclause/engine/rego"
+	"sunclause/facts/book"
+)
+
+// Only is the set with nothing but one requirement, which may be a changed copy
+// of one of its own. It judges that one alone, and so quickly that many variants
+// can be tried.
+func (s *RuleSet) Only(q Requirement) *RuleSet {
+	only := &RuleSet{
+		Name: s.Name, Title: s.Title, Version: s.Version, Book: s.Book, foreign: s.foreign,
+		Requirements: []*Requirement{&q}, byID: map[string]*Requirement{q.ID: &q}, library: s.library,
+	}
+	if q.Rego {
+		only.rules = s.rules
+	}
+	only.resolve()
+	return only
+}
+
+// WithRules is the set with other Rego rules, which are given its data.
+func (s *RuleSet) WithRules(ctx context.Context, rules *rego.Rules) (*RuleSet, error) {
+	changed := *s
+	changed.rules = rules
+	return &changed, changed.prepareRules(ctx)
+}
+
+// WithParameter is the set with another value of one parameter.
+func (s *RuleSet) WithParameter(ctx context.Context, p book.Parameter) (*RuleSet, error) {
+	changed := *s
+	changed.Book.Parameters = maps.Clone(s.Book.Parameters)
+	changed.Book.Parameters[p.Name] = p
+	changed.Requirements = append([]*Requirement{}, s.Requirements...)
+	changed.byID = maps.Clone(s.byID)
+	changed.resolve()
+	return &changed, changed.prepareRules(ctx)
+}

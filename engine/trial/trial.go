@@ -1,0 +1,294 @@
+// Package trial runs the tests of rule sets, which are data: cases that try a
+// requirement on facts made up for it, and tests of the figures. It changes a set
+// in small ways to see whether its tests would notice.
+package trial
+
+import (
+	"context"
+	"encoding/json"
+	"fmt"
+	"io/fs"
+	"math"
+	"path"
+	"sort"
+
+	"sunclause/engine/catalogue"
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
+	"sunclause/facts"
+	"sunclause/schema"
+)
+
+// testsFile mirrors a file of tests/.
+type testsFile struct {
+	schema.Pointer
+	Requirements []requirementFile `json:"requirements"`
+	Figures      []figuresFile     `json:"figures"`
+}
+
+// requirementFile mirrors the cases that try one requirement.
+type requirementFile struct {
+	schema.Pointer
+	Requirement schema.Text `json:"requirement"`
+	Cases       []caseFile  `json:"cases"`
+}
+
+// caseFile mirrors one case.
+type caseFile struct {
+	schema.Pointer
+	Says         schema.Text                 `json:"says"`
+	Outcome      schema.Text                 `json:"outcome"`
+	Facts        map[string]any              `json:"facts"`
+	Installation map[string]any              `json:"installation"`
+	Others       map[string][]map[string]any `json:"others"`
+}
+
+// figuresFile mirrors a test of the figures.
+type figuresFile struct {
+	schema.Pointer
+	Says         schema.Text `json:"says"`
+	Installation any         `json:"installation"`
+	Gives        []givenFile `json:"gives"`
+}
+
+// givenFile mirrors a fact that must come out.
+type givenFile struct {
+	schema.Pointer
+	Subject schema.Text   `json:"subject"`
+	ID      schema.Text   `json:"id"`
+	Fact    schema.Text   `json:"fact"`
+	Value   any           `json:"value"`
+	Within  schema.Number `json:"within"`
+}
+
+// Case tries one requirement, or is one test of the figures.
+type Case struct {
+	Requirement string // empty for a test of the figures
+	Says        string
+	File        string
+	Line        int
+	Want        judge.Outcome
+
+	facts *facts.Facts
+	doc   *schema.Document
+	gives []givenFile
+}
+
+// Failure is a case that did not go as it says.
+type Failure struct {
+	Case Case
+	Got  string
+}
+
+// Error says where the case stands, what it wants and what it got.
+func (f Failure) Error() string {
+	what := f.Case.Says
+	if what != "" {
+		what = " (" + what + ")"
+	}
+	if f.Case.Requirement == "" {
+		return fmt.Sprintf("%s:%d: figures%s: %s", f.Case.File, f.Case.Line, what, f.Got)
+	}
+	return fmt.Sprintf("%s:%d: %s%s: wanted %s, got %s", f.Case.File, f.Case.Line, f.Case.Requirement, what, f.Case.Want, f.Got)
+}
+
+// Read reads the tests of a rule set from the tests folder in its own.
+func Read(set *ruleset.RuleSet, fsys fs.FS, shown string) ([]Case, error) {
+	names, err := fs.Glob(fsys, "tests/*.yaml")
+	if err != nil {
+		return nil, err
+	}
+	sort.Strings(names)
+	var all []Case
+	var problems schema.Problems
+	for _, name := range names {
+		raw, err := fs.ReadFile(fsys, name)
+		if err != nil {
+			return nil, err
+		}
+		var file testsFile
+		src, err := schema.ReadYAML(path.Join(shown, name), raw, schema.TrialSchema, &file)
+		if err != nil {
+			return nil, err
+		}
+		r := reader{set: set, src: src}
+		r.requirements(file)
+		r.figures(file)
+		all = append(all, r.cases...)
+		problems = append(problems, r.problems...)
+	}
+	if len(problems) > 0 {
+		return nil, problems
+	}
+	return all, nil
+}
+
+type reader struct {
+	set      *ruleset.RuleSet
+	src      *schema.Source
+	cases    []Case
+	problems schema.Problems
+}
+
+func (r *reader) refuse(at, what, remedy string) {
+	r.problems = append(r.problems, r.src.ProblemAt(at, what, remedy))
+}
+
+func (r *reader) requirements(file testsFile) {
+	for _, t := range file.Requirements {
+		q, ok := r.set.Requirement(t.Requirement.Value)
+		if !ok {
+			r.refuse(t.Requirement.At(), fmt.Sprintf("the rule set has no requirement %q", t.Requirement.Value), r.set.NearestID(t.Requirement.Value))
+			continue
+		}
+		for _, c := range t.Cases {
+			r.cases = append(r.cases, Case{
+				Requirement: q.ID, Says: c.Says.Value, Want: judge.Outcome(c.Outcome.Value),
+				File: r.src.Name, Line: r.src.Position(c.At()).Line, facts: r.factsOf(q, c),
+			})
+		}
+	}
+}
+
+// tried is the id of the subject that a case is about.
+const tried = "tried"
+
+// factsOf makes the facts that a case puts in: one subject, and what else it
+// names. Lists that it does not name are stated and empty.
+func (r *reader) factsOf(q *ruleset.Requirement, c caseFile) *facts.Facts {
+	f := catalogue.Blank()
+	r.put(f, catalogue.Installation(), catalogue.Whole, c.Installation, c.Pointer.Member("installation"))
+	if of, _ := catalogue.Of(q.Subject); of.Many {
+		r.put(f, of, tried, c.Facts, c.Pointer.Member("facts"))
+	} else {
+		r.put(f, of, catalogue.Whole, c.Facts, c.Pointer.Member("facts"))
+	}
+	for name, parts := range c.Others {
+		of, ok := catalogue.Of(name)
+		at := c.Pointer.Member("others") + "/" + name
+		if !ok || !of.Many {
+			r.refuse(at, fmt.Sprintf("there is no list of facts called %q", name), catalogue.DidYouMean(name, catalogue.Names()))
+			continue
+		}
+		for i, part := range parts {
+			id, _ := part["id"].(string)
+			r.put(f, of, id, part, fmt.Sprintf("%s/%d", at, i))
+		}
+	}
+	return f
+}
+
+// put adds a part with the facts that a case gives; all others stay unknown.
+func (r *reader) put(f *facts.Facts, of *catalogue.Subject, id string, given map[string]any, at string) {
+	plain := map[string]any{}
+	for name, v := range given {
+		fact, ok := of.Fact(name)
+		switch v := ruleset.Plain(v); {
+		case !ok && name == "id":
+		case !ok:
+			r.refuse(at+"/"+name, fmt.Sprintf("%s have no fact called %q", of.Name, name), catalogue.DidYouMean(name, of.FactNames()))
+		case catalogue.ValueOf(v).Kind != fact.Kind:
+			r.refuse(at+"/"+name, fmt.Sprintf("%s is a %s", name, fact.Kind), "")
+		default:
+			plain[name] = v
+		}
+	}
+	of.Put(f, id, plain)
+}
+
+func (r *reader) figures(file testsFile) {
+	for _, t := range file.Figures {
+		raw, err := json.Marshal(t.Installation)
+		if err != nil {
+			r.refuse(t.At(), err.Error(), "")
+			continue
+		}
+		line := r.src.Position(t.At()).Line
+		doc, err := schema.Decode(fmt.Sprintf("%s:%d: installation", r.src.Name, line), raw)
+		if err != nil {
+			r.refuse(t.Pointer.Member("installation"), "the installation cannot be read: "+err.Error(), "")
+			continue
+		}
+		r.cases = append(r.cases, Case{Says: t.Says.Value, File: r.src.Name, Line: line, doc: doc, gives: t.Gives})
+	}
+}
+
+// Run runs the cases and returns those that did not go as they say.
+func Run(ctx context.Context, set *ruleset.RuleSet, cases []Case) ([]Failure, error) {
+	var failures []Failure
+	for _, c := range cases {
+		got, err := c.run(ctx, set)
+		if err != nil {
+			return nil, err
+		}
+		if got != "" {
+			failures = append(failures, Failure{c, got})
+		}
+	}
+	return failures, nil
+}
+
+// run runs a case by itself; "" when it went as it says.
+func (c Case) run(ctx context.Context, set *ruleset.RuleSet) (string, error) {
+	if c.doc != nil {
+		return c.runFigures(set), nil
+	}
+	got, err := c.outcome(ctx, set)
+	if err != nil || got == c.Want {
+		return "", err
+	}
+	return string(got), nil
+}
+
+// outcome is what the requirement of the case states of the part that it puts in.
+func (c Case) outcome(ctx context.Context, set *ruleset.RuleSet) (judge.Outcome, error) {
+	q, _ := set.Requirement(c.Requirement)
+	all, err := judge.Requirement(ctx, set, c.facts, q)
+	if err != nil {
+		return "", err
+	}
+	for _, j := range all {
+		if j.Subject.ID == tried || q.Subject == catalogue.Whole {
+			return j.Outcome, nil
+		}
+	}
+	return "", fmt.Errorf("%s:%d: the subject was not judged", c.File, c.Line)
+}
+
+func (c Case) runFigures(set *ruleset.RuleSet) string {
+	f := facts.Derive(&c.doc.Installation, set.Book)
+	for _, g := range c.gives {
+		got := factNamed(f, g)
+		want := ruleset.Plain(g.Value)
+		if number, ok := want.(float64); ok {
+			v, isNumber := got.(float64)
+			if isNumber && math.Abs(v-number) <= g.Within.Value+1e-9*math.Abs(number) {
+				continue
+			}
+		} else if got != nil && got == want {
+			continue
+		}
+		return fmt.Sprintf("%s of %s is %v, wanted %v", g.Fact.Value, g.ID.Value, got, want)
+	}
+	return ""
+}
+
+// factNamed is the plain value of a fact; nil when there is none, or it is
+// unknown.
+func factNamed(f *facts.Facts, g givenFile) any {
+	of, ok := catalogue.Of(g.Subject.Value)
+	if !ok {
+		return nil
+	}
+	fact, ok := of.Fact(g.Fact.Value)
+	if !ok {
+		return nil
+	}
+	parts, _ := of.Parts(f)
+	for _, p := range parts {
+		if p.ID == g.ID.Value {
+			return p.Value(fact).Plain()
+		}
+	}
+	return nil
+}
