@@ -1,12 +1,15 @@
 package facts_test
 
 import (
+	"context"
 	"fmt"
 	"runtime"
 	"slices"
 	"testing"
 
+	"sunclause/engine/ruleset"
 	"sunclause/facts"
+	"sunclause/policies"
 	"sunclause/schema"
 )
 
@@ -59,6 +62,23 @@ func united(t testing.TB, pairs int) *schema.Installation {
 	last.From, last.To, last.Service = schema.NewText("", "A.out"), schema.NewText("", "INV0.1"), schema.NewText("", "pv_array")
 	in.Cables[len(in.Cables)-1] = last
 	return in
+}
+
+// BenchmarkDeriveExamples derives whole jobs by an embedded set.
+func BenchmarkDeriveExamples(b *testing.B) {
+	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
+	if err != nil {
+		b.Fatal(err)
+	}
+	for _, name := range []string{"gb-island-cottage", "gb-warehouse"} {
+		in := read(b, "../testdata/"+name+"/installation.json")
+		b.Run(name, func(b *testing.B) {
+			b.ReportAllocs()
+			for b.Loop() {
+				facts.Derive(in, set.Book)
+			}
+		})
+	}
 }
 
 func BenchmarkDerive(b *testing.B) {

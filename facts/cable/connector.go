@@ -1,6 +1,7 @@
 package cable
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -34,7 +35,7 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 	if !f.Strings.Known() {
 		fewest = working.Unknown("n_iso", "", f.Strings.Missing()...)
 	}
-	if r.Connectors == nil && carriesPV(r) {
+	if r.Connectors == nil && circuit.CarriesPV(r) {
 		return []Connector{unstatedConnectors(f, r)}
 	}
 	var all []Connector
@@ -63,7 +64,7 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 // state whether there are any.
 func unstatedConnectors(f *Run, r *schema.Run) Connector {
 	var c Connector
-	blank(&c, r.Member("connectors"))
+	working.Blank(&c, r.Member("connectors"))
 	c.Subject = working.Subject{ID: f.ID + ".connectors", At: r.At(), Name: "connectors of " + f.Name}
 	return c
 }

@@ -39,7 +39,7 @@ func (f *Run) load(r *schema.Run, carried []*pvstring.String, p *plan) {
 	f.ImpA = working.Sum("I_mp,run", "A", mp...)
 	f.reverse(carried, p.inputs)
 	f.fuses(carried)
-	if p.pv.Untraced == nil || !carriesPV(r) {
+	if p.pv.Untraced == nil || !circuit.CarriesPV(r) {
 		return
 	}
 	f.Strings = working.UnknownList(p.pv.Untraced...)

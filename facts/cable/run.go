@@ -1,7 +1,6 @@
 package cable
 
 import (
-	"slices"
 	"strconv"
 
 	"sunclause/facts/working"
@@ -89,11 +88,6 @@ func lengthOf(r *schema.Run) working.Number {
 		lengths = append(lengths, working.Stated("l_i", "m", s.LengthM))
 	}
 	return working.Sum("l", "m", lengths...)
-}
-
-// carriesPV reports whether a run belongs to the PV side.
-func carriesPV(r *schema.Run) bool {
-	return slices.Contains([]string{"pv_string", "pv_array"}, r.Service.Value)
 }
 
 func segmentID(run string, index int) string { return run + "." + strconv.Itoa(index+1) }

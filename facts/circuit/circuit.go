@@ -54,7 +54,7 @@ type Circuit struct {
 	sources   []int        // terminals where a string feeds in
 	goals     map[int]goal // terminals that paths lead to
 	toward    []int        // edge that leads a terminal nearer to its goal
-	parts     []*part      // part of the graph in which a terminal lies
+	sections  []*section   // section of the graph in which a terminal lies
 }
 
 // Of builds the graph of an installation.

@@ -73,7 +73,7 @@ func (s State) LiveRuns() working.Names {
 	var ids []string
 	for i := range s.circuit.runs {
 		r := &s.circuit.runs[i]
-		if !carriesDC(r) {
+		if !CarriesPV(r) {
 			continue
 		}
 		f := s.Run(i)
@@ -97,7 +97,7 @@ func (c *Circuit) Alone(isolator int) (live, dead working.Names) {
 	after.undetermined = c.undescribed(isolator)
 	var liveIDs, deadIDs []string
 	for i, feeds := range c.feeds {
-		if feeds < 0 || !before[c.edges[feeds].a] || !carriesDC(&c.runs[i]) {
+		if feeds < 0 || !before[c.edges[feeds].a] || !CarriesPV(&c.runs[i]) {
 			continue
 		}
 		switch f := after.Run(i); {
@@ -123,11 +123,8 @@ func (c *Circuit) endsOf(isolator int) []int {
 	return ends
 }
 
-// carriesDC keeps to the runs of the PV side: the others are no business of
-// daylight.
-func carriesDC(r *schema.Run) bool {
-	return slices.Contains([]string{"pv_string", "pv_array"}, r.Service.Value)
-}
+// CarriesPV reports whether a run belongs to the PV side, which daylight feeds.
+func CarriesPV(r *schema.Run) bool { return r.Service.Is("pv_string") || r.Service.Is("pv_array") }
 
 // reach finds every terminal that can be reached from some terminals while some
 // isolators are open. With maybe, a way of which it is not known whether it breaks all

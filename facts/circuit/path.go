@@ -26,9 +26,9 @@ type Path struct {
 	ways []*way
 }
 
-// part is all that hangs together on one side of a goal, with every isolator
-// closed. Parts end at goals.
-type part struct {
+// section is all that hangs together on one side of a goal, with every isolator
+// closed. Sections end at goals.
+type section struct {
 	goal      goal
 	ambiguous bool // it has a loop or a second goal
 }
@@ -46,10 +46,10 @@ func (c *Circuit) ToInverter(battery string) Path { return c.path(battery, batte
 
 func (c *Circuit) path(terminal string, kind goalKind) Path {
 	t, known := c.terminals[terminal]
-	if !known || c.parts[t] == nil || c.parts[t].goal.kind != kind {
+	if !known || c.sections[t] == nil || c.sections[t].goal.kind != kind {
 		return Path{}
 	}
-	p := Path{Input: c.parts[t].goal.name, Ambiguous: c.parts[t].ambiguous}
+	p := Path{Input: c.sections[t].goal.name, Ambiguous: c.sections[t].ambiguous}
 	for c.goals[t].kind == 0 {
 		e := c.edges[c.toward[t]]
 		if e.outlet != "" {
@@ -78,7 +78,7 @@ type Step struct {
 // terminal, with every isolator closed; nil when it leads to none.
 func (c *Circuit) Steps(terminal string) []Step {
 	t, known := c.terminals[terminal]
-	if !known || c.parts[t] == nil {
+	if !known || c.sections[t] == nil {
 		return nil
 	}
 	names := c.names()
@@ -105,7 +105,7 @@ func (c *Circuit) names() []string {
 // each terminal which edge leads nearer to the goal.
 func (c *Circuit) trace() {
 	c.toward = make([]int, len(c.meet))
-	c.parts = make([]*part, len(c.meet))
+	c.sections = make([]*section, len(c.meet))
 	walked := make([]bool, len(c.edges))
 	for t := range c.meet {
 		if c.goals[t].kind == 0 {
@@ -119,19 +119,19 @@ func (c *Circuit) trace() {
 	}
 }
 
-// spread walks over one part, beginning with an edge at its goal.
+// spread walks over one section, beginning with an edge at its goal.
 func (c *Circuit) spread(end, first int, walked []bool) {
 	type step struct{ from, edge int }
-	p := &part{goal: c.goals[end]}
+	whole := &section{goal: c.goals[end]}
 	walked[first] = true
 	for queue := []step{{end, first}}; len(queue) > 0; queue = queue[1:] {
 		s := queue[0]
 		t := c.edges[s.edge].far(s.from)
-		if c.goals[t].kind != 0 || c.parts[t] != nil {
-			p.ambiguous = true
+		if c.goals[t].kind != 0 || c.sections[t] != nil {
+			whole.ambiguous = true
 			continue
 		}
-		c.parts[t], c.toward[t] = p, s.edge
+		c.sections[t], c.toward[t] = whole, s.edge
 		for _, i := range c.meet[t] {
 			if !walked[i] {
 				walked[i] = true
