@@ -150,7 +150,7 @@ func requirementOf(j judge.Judgment) jsonRequirement {
 		out.Measured = &jsonMeasured{m.Value, m.Unit, m.Fact}
 	}
 	if l := j.Limit; l != nil {
-		out.Limit = &jsonLimit{q.Comparison, l.Value, l.Unit, l.Fact, l.From}
+		out.Limit = &jsonLimit{j.Compared().Comparison, l.Value, l.Unit, l.Fact, l.From}
 	}
 	return out
 }
