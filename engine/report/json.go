@@ -7,25 +7,11 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
-	"sunclause/facts/working"
 )
 
 // reportVersion is raised when a member changes its meaning or goes; a new
 // member does not raise it.
 const reportVersion = 2
-
-// The JSON report, as schema/report.schema.json describes it.
-type jsonReport struct {
-	ReportVersion int               `json:"report_version"`
-	Document      jsonDocument      `json:"document"`
-	RuleSets      []jsonRuleSet     `json:"rule_sets"`
-	Summary       Summary           `json:"summary"`
-	Passes        bool              `json:"passes"`
-	Requirements  []jsonRequirement `json:"requirements"`
-	NotApplicable []jsonIdle        `json:"not_applicable"`
-	Notes         []string          `json:"notes"`
-	Cautions      []string          `json:"cautions"`
-}
 
 type jsonDocument struct {
 	Path      string `json:"path"`
@@ -52,35 +38,6 @@ type Summary struct {
 	Departures    int `json:"departures"`
 }
 
-type jsonRequirement struct {
-	ID        string           `json:"id"`
-	Title     string           `json:"title"`
-	Room      string           `json:"room"`
-	Level     ruleset.Level    `json:"level"`
-	Subject   string           `json:"subject"`
-	At        string           `json:"at"`
-	Line      int              `json:"line"`
-	Column    int              `json:"column"`
-	Outcome   judge.Outcome    `json:"outcome"`
-	Measured  *jsonMeasured    `json:"measured"`
-	Limit     *jsonLimit       `json:"limit"`
-	MarginPct *float64         `json:"margin_pct"`
-	Message   string           `json:"message"`
-	Remedy    string           `json:"remedy"`
-	Missing   []string         `json:"missing"`
-	Source    working.Source   `json:"source"`
-	Departure *judge.Departure `json:"departure"`
-	Changes   []ruleset.Change `json:"changes,omitempty"`
-}
-
-// jsonIdle names the requirements that do not apply to one part. Of those the
-// name is enough: on a large roof they are most of all there is.
-type jsonIdle struct {
-	Subject      string   `json:"subject"`
-	At           string   `json:"at"`
-	Requirements []string `json:"requirements"`
-}
-
 type jsonMeasured struct {
 	Value any    `json:"value"`
 	Unit  string `json:"unit"`
@@ -98,61 +55,203 @@ type jsonLimit struct {
 // JSON writes the report as one JSON object on one line, so that the reports of
 // several documents make one object a line (NDJSON).
 func JSON(w io.Writer, r *judge.Result, _ Options) error {
-	return encode(w, jsonOf(r), "")
-}
-
-func jsonOf(r *judge.Result) jsonReport {
 	sum := sha256.Sum256(r.Document.Raw)
 	p := r.Document.Installation.Project
-	out := jsonReport{
-		ReportVersion: reportVersion,
-		Document:      jsonDocument{r.Document.Name, hex.EncodeToString(sum[:]), p.Reference.Value, p.Stage.Value},
-		RuleSets:      []jsonRuleSet{ruleSetOf(r.RuleSet)},
-		Summary:       Count(r),
-		Passes:        r.Passes,
-		Requirements:  []jsonRequirement{},
-		NotApplicable: []jsonIdle{},
-		Notes:         append([]string{}, r.Notes...),
-		Cautions:      Cautions,
-	}
-	for _, j := range r.Judgments {
-		out.state(j)
-	}
-	return out
+	j := newJSONWriter(w)
+	j.begin('{')
+	j.member("report_version")
+	j.int(reportVersion)
+	j.member("document")
+	j.encoded(jsonDocument{r.Document.Name, hex.EncodeToString(sum[:]), p.Reference.Value, p.Stage.Value})
+	j.member("rule_sets")
+	j.encoded([]jsonRuleSet{ruleSetOf(r.RuleSet)})
+	j.member("summary")
+	j.encoded(Count(r))
+	j.member("passes")
+	j.bool(r.Passes)
+	j.requirements(r)
+	j.notApplicable(r)
+	j.member("notes")
+	j.strings(r.Notes)
+	j.member("cautions")
+	j.strings(Cautions)
+	j.end('}')
+	return j.close()
 }
 
-// state takes one judgment into the report.
-func (out *jsonReport) state(j judge.Judgment) {
-	if j.Outcome != judge.NotApplicable {
-		out.Requirements = append(out.Requirements, requirementOf(j))
+// requirements states what applies, a requirement and a part at a time.
+func (j *jsonWriter) requirements(r *judge.Result) {
+	j.member("requirements")
+	j.begin('[')
+	cards := map[*ruleset.Requirement]*jsonCard{}
+	for _, one := range r.Judgments {
+		if one.Outcome == judge.NotApplicable {
+			continue
+		}
+		card := cards[one.Requirement]
+		if card == nil {
+			card = cardOf(one.Requirement)
+			cards[one.Requirement] = card
+		}
+		j.item()
+		j.judgment(card, one)
+		j.pause()
+	}
+	j.end(']')
+}
+
+// jsonCard is what every judgment of a requirement says alike, as it is written:
+// the members before those of the judgment, between them and after them.
+type jsonCard struct{ head, remedy, source, changes []byte }
+
+func cardOf(q *ruleset.Requirement) *jsonCard {
+	var head, remedy, source, changes jsonWriter
+	head.begin('{')
+	for _, m := range [][2]string{{"id", q.ID}, {"title", q.Title}, {"room", q.Room}, {"level", string(q.Level)}} {
+		head.member(m[0])
+		head.string(m[1])
+	}
+	remedy.member("remedy")
+	remedy.string(q.Remedy)
+	source.member("source")
+	source.encoded(q.Source)
+	if len(q.Changes) > 0 {
+		changes.member("changes")
+		changes.encoded(q.Changes)
+	}
+	return &jsonCard{head.text, remedy.text, source.text, changes.text}
+}
+
+func (j *jsonWriter) judgment(card *jsonCard, one judge.Judgment) {
+	j.text = append(j.text, card.head...)
+	j.member("subject")
+	j.string(one.Subject.ID)
+	j.member("at")
+	j.string(one.Subject.At)
+	j.member("line")
+	j.int(one.Position.Line)
+	j.member("column")
+	j.int(one.Position.Column)
+	j.member("outcome")
+	j.string(string(one.Outcome))
+	j.measured(one.Measured)
+	j.limit(one.Requirement.Comparison, one.Limit)
+	j.member("margin_pct")
+	if one.MarginPct == nil {
+		j.null()
+	} else {
+		j.number(*one.MarginPct)
+	}
+	j.member("message")
+	j.string(one.Say())
+	j.text = append(j.text, card.remedy...)
+	j.member("missing")
+	j.strings(one.Missing)
+	j.text = append(j.text, card.source...)
+	j.member("departure")
+	j.departure(one.Departure)
+	j.text = append(j.text, card.changes...)
+	j.end('}')
+}
+
+func (j *jsonWriter) departure(d *judge.Departure) {
+	if d == nil {
+		j.null()
 		return
 	}
-	if n := len(out.NotApplicable); n == 0 || out.NotApplicable[n-1].Subject != j.Subject.ID || out.NotApplicable[n-1].At != j.Subject.At {
-		out.NotApplicable = append(out.NotApplicable, jsonIdle{Subject: j.Subject.ID, At: j.Subject.At})
+	j.encoded(d)
+}
+
+func (j *jsonWriter) measured(m *judge.Quantity) {
+	j.member("measured")
+	if m == nil {
+		j.null()
+		return
 	}
-	last := &out.NotApplicable[len(out.NotApplicable)-1]
-	last.Requirements = append(last.Requirements, j.Requirement.ID)
+	j.begin('{')
+	j.member("value")
+	j.value(m.Value)
+	j.member("unit")
+	j.string(m.Unit)
+	j.member("fact")
+	j.string(m.Fact)
+	j.end('}')
+}
+
+func (j *jsonWriter) limit(comparison string, l *judge.Quantity) {
+	j.member("limit")
+	if l == nil {
+		j.null()
+		return
+	}
+	j.begin('{')
+	j.member("comparison")
+	j.string(comparison)
+	j.member("value")
+	j.value(l.Value)
+	j.member("unit")
+	j.string(l.Unit)
+	for _, m := range [][2]string{{"fact", l.Fact}, {"parameter", l.From}} {
+		if m[1] != "" {
+			j.member(m[0])
+			j.string(m[1])
+		}
+	}
+	j.end('}')
+}
+
+// notApplicable names the requirements that do not apply, part by part. Of those
+// the name is enough: on a large roof they are most of all there is.
+func (j *jsonWriter) notApplicable(r *judge.Result) {
+	j.member("not_applicable")
+	j.begin('[')
+	var part *judge.Part
+	for _, one := range r.Judgments {
+		if one.Outcome != judge.NotApplicable {
+			continue
+		}
+		if part == nil || part.Subject.ID != one.Subject.ID || part.Subject.At != one.Subject.At {
+			if part != nil {
+				j.end(']')
+				j.end('}')
+				j.pause()
+			}
+			part = one.Part
+			j.item()
+			j.begin('{')
+			j.member("subject")
+			j.string(part.Subject.ID)
+			j.member("at")
+			j.string(part.Subject.At)
+			j.member("requirements")
+			j.begin('[')
+		}
+		j.item()
+		j.string(one.Requirement.ID)
+	}
+	if part != nil {
+		j.end(']')
+		j.end('}')
+	}
+	j.end(']')
 }
 
 func ruleSetOf(s *ruleset.RuleSet) jsonRuleSet {
 	return jsonRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)}
 }
 
-func requirementOf(j judge.Judgment) jsonRequirement {
-	q := j.Requirement
-	out := jsonRequirement{
-		ID: q.ID, Title: q.Title, Room: q.Room, Level: q.Level,
-		Subject: j.Subject.ID, At: j.Subject.At, Line: j.Position.Line, Column: j.Position.Column,
-		Outcome: j.Outcome, MarginPct: j.MarginPct, Message: j.Say(), Remedy: q.Remedy,
-		Missing: append([]string{}, j.Missing...), Source: q.Source, Departure: j.Departure, Changes: q.Changes,
+func measuredOf(m *judge.Quantity) *jsonMeasured {
+	if m == nil {
+		return nil
 	}
-	if m := j.Measured; m != nil {
-		out.Measured = &jsonMeasured{m.Value, m.Unit, m.Fact}
+	return &jsonMeasured{m.Value, m.Unit, m.Fact}
+}
+
+func limitOf(comparison string, l *judge.Quantity) *jsonLimit {
+	if l == nil {
+		return nil
 	}
-	if l := j.Limit; l != nil {
-		out.Limit = &jsonLimit{q.Comparison, l.Value, l.Unit, l.Fact, l.From}
-	}
-	return out
+	return &jsonLimit{comparison, l.Value, l.Unit, l.Fact, l.From}
 }
 
 // Count counts the judgments of a result by outcome.

@@ -58,7 +58,6 @@ func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult
 	if q.Level == ruleset.Shall || o.Strict {
 		level = "error"
 	}
-	full := requirementOf(j)
 	return sarifResult{
 		RuleID: q.ID, RuleIndex: rule, Kind: "fail", Level: level,
 		Message: sarifText(sarifSay(j)),
@@ -69,7 +68,7 @@ func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult
 		RelatedLocations:    sarifMissing(r, j, place),
 		PartialFingerprints: map[string]string{"requirementAndSubject/v1": fingerprint(q.ID, j.Subject.ID)},
 		Suppressions:        suppressions(j.Departure),
-		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, full.Measured, full.Limit, j.MarginPct, full.Missing, Cite(q.Source)},
+		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, measuredOf(j.Measured), limitOf(q.Comparison, j.Limit), j.MarginPct, append([]string{}, j.Missing...), Cite(q.Source)},
 	}
 }
 
