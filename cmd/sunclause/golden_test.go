@@ -3,8 +3,8 @@ package main
 import (
 	"bytes"
 	"context"
-	"encoding/json"
 	"fmt"
+	"io"
 	"maps"
 	"os"
 	"path/filepath"
@@ -13,6 +13,8 @@ import (
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
+
+	"sunclause/engine/judge"
 )
 
 // typed runs a command line and gives back what it wrote.
@@ -62,34 +64,32 @@ func TestCases(t *testing.T) {
 			if filepath.Base(folder) != "gb-island-cottage" {
 				return // the other papers say the same at great length
 			}
-			reported, _, _ := typed(t, "check", "--format", "json", name)
-			golden(t, filepath.Join(folder, "outcomes.txt"), outcomes(t, reported))
+			golden(t, filepath.Join(folder, "outcomes.txt"), outcomes(t, name))
 			derived, _, _ := typed(t, "facts", "--width", "100", name)
 			golden(t, filepath.Join(folder, "facts.txt"), derived)
 		})
 	}
 }
 
-// outcomes writes every outcome of a JSON report on a line of its own, with what
-// was measured. Of what does not apply it says to how many parts.
-func outcomes(t *testing.T, reported string) string {
+// outcomes writes every outcome of a job on a line of its own, with what was
+// measured. Of what does not apply it says to how many parts.
+func outcomes(t *testing.T, name string) string {
 	t.Helper()
-	var r struct {
-		Requirements  []struct{ Outcome, ID, Subject, Message string }
-		NotApplicable []struct{ Requirements []string } `json:"not_applicable"`
-	}
-	if err := json.Unmarshal([]byte(reported), &r); err != nil {
+	env := &environment{strings.NewReader(""), io.Discard, io.Discard}
+	var o checkOptions
+	o.rules = defaultRules
+	r, err := env.checkNamed(context.Background(), name, o)
+	if err != nil {
 		t.Fatal(err)
 	}
 	var b strings.Builder
 	idle := map[string]int{}
-	for _, q := range r.Requirements {
-		fmt.Fprintf(&b, "%-10s%-34s %s: %s\n", q.Outcome, q.Subject, q.ID, q.Message)
-	}
-	for _, part := range r.NotApplicable {
-		for _, id := range part.Requirements {
-			idle[id]++
+	for _, j := range r.Judgments {
+		if j.Outcome == judge.NotApplicable {
+			idle[j.Requirement.ID]++
+			continue
 		}
+		fmt.Fprintf(&b, "%-10s%-34s %s: %s\n", j.Outcome, j.Subject.ID, j.Requirement.ID, j.Say())
 	}
 	for _, id := range slices.Sorted(maps.Keys(idle)) {
 		fmt.Fprintf(&b, "does not apply to %4d %s\n", idle[id], id)

@@ -4,6 +4,9 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io"
+	"iter"
+	"slices"
+	"strings"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
@@ -11,7 +14,7 @@ import (
 
 // reportVersion is raised when a member changes its meaning or goes; a new
 // member does not raise it.
-const reportVersion = 2
+const reportVersion = 3
 
 type jsonDocument struct {
 	Path      string `json:"path"`
@@ -29,13 +32,14 @@ type jsonRuleSet struct {
 }
 
 // Summary counts the judgments by outcome. Departures are also counted as not
-// met.
+// met, and what holds either way as met.
 type Summary struct {
 	Met           int `json:"met"`
 	NotMet        int `json:"not_met"`
 	NotShown      int `json:"not_shown"`
 	NotApplicable int `json:"not_applicable"`
 	Departures    int `json:"departures"`
+	EitherWay     int `json:"holds_either_way"` // of those that are met
 }
 
 type jsonMeasured struct {
@@ -53,23 +57,24 @@ type jsonLimit struct {
 }
 
 // JSON writes the report as one JSON object on one line, so that the reports of
-// several documents make one object a line (NDJSON).
+// several documents make one object a line (NDJSON). Each requirement stands in
+// it once, as a card; the outcomes stand by part and name their requirement.
 func JSON(w io.Writer, r *judge.Result, _ Options) error {
-	sum := sha256.Sum256(r.Document.Raw)
 	p := r.Document.Installation.Project
 	j := newJSONWriter(w)
 	j.begin('{')
 	j.member("report_version")
 	j.int(reportVersion)
 	j.member("document")
-	j.encoded(jsonDocument{r.Document.Name, hex.EncodeToString(sum[:]), p.Reference.Value, p.Stage.Value})
+	j.encoded(jsonDocument{r.Document.Name, digestOf(r.Document.Raw), p.Reference.Value, p.Stage.Value})
 	j.member("rule_sets")
 	j.encoded([]jsonRuleSet{ruleSetOf(r.RuleSet)})
 	j.member("summary")
 	j.encoded(Count(r))
 	j.member("passes")
 	j.bool(r.Passes)
-	j.requirements(r)
+	j.cards(r.RuleSet)
+	j.parts(r)
 	j.notApplicable(r)
 	j.member("notes")
 	j.strings(r.Notes)
@@ -79,159 +84,186 @@ func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	return j.close()
 }
 
-// requirements states what applies, a requirement and a part at a time.
-func (j *jsonWriter) requirements(r *judge.Result) {
+func digestOf(raw []byte) string {
+	sum := sha256.Sum256(raw)
+	return hex.EncodeToString(sum[:])
+}
+
+// cards states every requirement of the set once.
+func (j *jsonWriter) cards(set *ruleset.RuleSet) {
 	j.member("requirements")
 	j.begin('[')
-	cards := map[*ruleset.Requirement]*jsonCard{}
-	for _, one := range r.Judgments {
-		if one.Outcome == judge.NotApplicable {
-			continue
-		}
-		card := cards[one.Requirement]
-		if card == nil {
-			card = cardOf(one.Requirement)
-			cards[one.Requirement] = card
-		}
+	for _, q := range set.Requirements {
 		j.item()
-		j.judgment(card, one)
+		j.begin('{')
+		for _, m := range [][2]string{{"id", q.ID}, {"title", q.Title}, {"room", q.Room}, {"level", string(q.Level)}, {"list", q.Subject}} {
+			j.text(m[0], m[1])
+		}
+		j.textIfAny("measure", q.Measure)
+		j.textIfAny("comparison", q.Comparison)
+		j.limitOf(set, q.Limit)
+		j.text("remedy", q.Remedy)
+		j.member("source")
+		j.encoded(q.Source)
+		if len(q.Changes) > 0 {
+			j.member("changes")
+			j.encoded(q.Changes)
+		}
+		j.end('}')
 		j.pause()
 	}
 	j.end(']')
 }
 
-// jsonCard is what every judgment of a requirement says alike, as it is written:
-// the members before those of the judgment, between them and after them.
-type jsonCard struct{ head, remedy, source, changes []byte }
-
-func cardOf(q *ruleset.Requirement) *jsonCard {
-	var head, remedy, source, changes jsonWriter
-	head.begin('{')
-	for _, m := range [][2]string{{"id", q.ID}, {"title", q.Title}, {"room", q.Room}, {"level", string(q.Level)}} {
-		head.member(m[0])
-		head.string(m[1])
-	}
-	remedy.member("remedy")
-	remedy.string(q.Remedy)
-	source.member("source")
-	source.encoded(q.Source)
-	if len(q.Changes) > 0 {
-		changes.member("changes")
-		changes.encoded(q.Changes)
-	}
-	return &jsonCard{head.text, remedy.text, source.text, changes.text}
-}
-
-func (j *jsonWriter) judgment(card *jsonCard, one judge.Judgment) {
-	j.text = append(j.text, card.head...)
-	j.member("subject")
-	j.string(one.Subject.ID)
-	j.member("at")
-	j.string(one.Subject.At)
-	j.member("line")
-	j.int(one.Position.Line)
-	j.member("column")
-	j.int(one.Position.Column)
-	j.member("outcome")
-	j.string(string(one.Outcome))
-	j.measured(one.Measured)
-	j.limit(one.Requirement.Comparison, one.Limit)
-	j.member("margin_pct")
-	if one.MarginPct == nil {
-		j.null()
-	} else {
-		j.number(*one.MarginPct)
-	}
-	j.member("message")
-	j.string(one.Say())
-	j.text = append(j.text, card.remedy...)
-	j.member("missing")
-	j.strings(one.Missing)
-	j.text = append(j.text, card.source...)
-	j.member("departure")
-	j.departure(one.Departure)
-	j.text = append(j.text, card.changes...)
-	j.end('}')
-}
-
-func (j *jsonWriter) departure(d *judge.Departure) {
-	if d == nil {
-		j.null()
+// limitOf states a limit as the row has it: a value, a fact, or a parameter with
+// its present value.
+func (j *jsonWriter) limitOf(set *ruleset.RuleSet, limit ruleset.Operand) {
+	if limit.Value == nil && limit.Fact == "" && limit.Parameter == "" {
 		return
 	}
-	j.encoded(d)
-}
-
-func (j *jsonWriter) measured(m *judge.Quantity) {
-	j.member("measured")
-	if m == nil {
-		j.null()
-		return
-	}
-	j.begin('{')
-	j.member("value")
-	j.value(m.Value)
-	j.member("unit")
-	j.string(m.Unit)
-	j.member("fact")
-	j.string(m.Fact)
-	j.end('}')
-}
-
-func (j *jsonWriter) limit(comparison string, l *judge.Quantity) {
 	j.member("limit")
-	if l == nil {
-		j.null()
-		return
-	}
 	j.begin('{')
-	j.member("comparison")
-	j.string(comparison)
-	j.member("value")
-	j.value(l.Value)
-	j.member("unit")
-	j.string(l.Unit)
-	for _, m := range [][2]string{{"fact", l.Fact}, {"parameter", l.From}} {
-		if m[1] != "" {
-			j.member(m[0])
-			j.string(m[1])
-		}
+	j.textIfAny("fact", limit.Fact)
+	j.textIfAny("parameter", limit.Parameter)
+	if limit.Fact == "" {
+		j.member("value")
+		j.value(set.Value(limit))
 	}
+	j.textIfAny("unit", set.Book.Parameters[limit.Parameter].Unit)
 	j.end('}')
 }
 
-// notApplicable names the requirements that do not apply, part by part. Of those
-// the name is enough: on a large roof they are most of all there is.
-func (j *jsonWriter) notApplicable(r *judge.Result) {
-	j.member("not_applicable")
+// parts states what applies, part by part in the order of the document.
+func (j *jsonWriter) parts(r *judge.Result) {
+	j.member("parts")
 	j.begin('[')
-	var part *judge.Part
-	for _, one := range r.Judgments {
-		if one.Outcome != judge.NotApplicable {
+	for part := range partsOf(r.Judgments) {
+		if !slices.ContainsFunc(part, applies) {
 			continue
 		}
-		if part == nil || part.Subject.ID != one.Subject.ID || part.Subject.At != one.Subject.At {
-			if part != nil {
-				j.end(']')
-				j.end('}')
-				j.pause()
-			}
-			part = one.Part
-			j.item()
-			j.begin('{')
-			j.member("subject")
-			j.string(part.Subject.ID)
-			j.member("at")
-			j.string(part.Subject.At)
-			j.member("requirements")
-			j.begin('[')
-		}
 		j.item()
-		j.string(one.Requirement.ID)
-	}
-	if part != nil {
+		j.begin('{')
+		j.text("id", part[0].Subject.ID)
+		j.text("name", part[0].Subject.Name)
+		j.text("at", part[0].Subject.At)
+		j.member("line")
+		j.int(part[0].Position.Line)
+		j.member("column")
+		j.int(part[0].Position.Column)
+		j.member("outcomes")
+		j.begin('[')
+		for _, one := range part {
+			if applies(one) {
+				j.item()
+				j.outcome(one)
+			}
+		}
 		j.end(']')
 		j.end('}')
+		j.pause()
+	}
+	j.end(']')
+}
+
+func applies(j judge.Judgment) bool { return j.Outcome != judge.NotApplicable }
+
+// partsOf cuts judgments, which stand in the order of the document, into those of
+// one part each.
+func partsOf(all []judge.Judgment) iter.Seq[[]judge.Judgment] {
+	return func(yield func([]judge.Judgment) bool) {
+		for len(all) > 0 {
+			n := 1
+			for n < len(all) && all[n].Subject.ID == all[0].Subject.ID && all[n].Subject.At == all[0].Subject.At {
+				n++
+			}
+			if !yield(all[:n]) {
+				return
+			}
+			all = all[n:]
+		}
+	}
+}
+
+// outcome states one outcome. The limit stands in it where the card does not say
+// it: where it is a fact of the part.
+func (j *jsonWriter) outcome(one judge.Judgment) {
+	j.begin('{')
+	j.text("requirement", one.Requirement.ID)
+	j.text("outcome", string(one.Outcome))
+	if one.EitherWay {
+		j.member("holds_either_way")
+		j.bool(true)
+	}
+	unit := ""
+	if m := one.Measured; m != nil {
+		unit = m.Unit
+		j.member("value")
+		j.value(m.Value)
+		j.textIfAny("unit", unit)
+	}
+	if l := one.Limit; l != nil && l.Fact != "" {
+		j.member("limit")
+		j.value(l.Value)
+		if l.Unit != unit {
+			j.text("limit_unit", l.Unit)
+		}
+	}
+	if one.MarginPct != nil {
+		j.member("margin_pct")
+		j.number(*one.MarginPct)
+	}
+	if one.IsFinding() {
+		j.text("message", one.Say())
+	}
+	if len(one.Missing) > 0 {
+		j.member("missing")
+		j.strings(one.Missing)
+	}
+	if one.Departure != nil {
+		j.member("departure")
+		j.encoded(one.Departure)
+	}
+	j.end('}')
+}
+
+// notApplicable names what does not apply to which parts. Parts of one kind share
+// their list of requirements: on a large roof there are thousands of parts and
+// some eighty lists.
+func (j *jsonWriter) notApplicable(r *judge.Result) {
+	type idle struct{ requirements, parts []string }
+	var all []*idle
+	byList := map[string]*idle{}
+	var ids []string
+	for part := range partsOf(r.Judgments) {
+		ids = ids[:0]
+		for _, one := range part {
+			if !applies(one) {
+				ids = append(ids, one.Requirement.ID)
+			}
+		}
+		if len(ids) == 0 {
+			continue
+		}
+		list := strings.Join(ids, " ")
+		known := byList[list]
+		if known == nil {
+			known = &idle{requirements: slices.Clone(ids)}
+			byList[list] = known
+			all = append(all, known)
+		}
+		known.parts = append(known.parts, part[0].Subject.ID)
+	}
+	j.member("not_applicable")
+	j.begin('[')
+	for _, one := range all {
+		j.item()
+		j.begin('{')
+		j.member("requirements")
+		j.strings(one.requirements)
+		j.member("parts")
+		j.strings(one.parts)
+		j.end('}')
+		j.pause()
 	}
 	j.end(']')
 }
@@ -270,6 +302,9 @@ func Count(r *judge.Result) Summary {
 		}
 		if j.Departure != nil && j.Departure.Void == "" {
 			s.Departures++
+		}
+		if j.EitherWay {
+			s.EitherWay++
 		}
 	}
 	return s

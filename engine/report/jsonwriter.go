@@ -14,7 +14,7 @@ import (
 // whenever that is more than a piece, so that no report is ever kept whole.
 type jsonWriter struct {
 	w    io.Writer
-	text []byte // not yet handed on
+	made []byte // not yet handed on
 	err  error  // of the first piece that could not be written
 }
 
@@ -22,31 +22,31 @@ type jsonWriter struct {
 const piece = 64 << 10
 
 func newJSONWriter(w io.Writer) *jsonWriter {
-	return &jsonWriter{w: w, text: make([]byte, 0, piece+piece/4)}
+	return &jsonWriter{w: w, made: make([]byte, 0, piece+piece/4)}
 }
 
 // begin opens an object or a list, as the value of a member or as an item.
-func (j *jsonWriter) begin(bracket byte) { j.text = append(j.text, bracket) }
+func (j *jsonWriter) begin(bracket byte) { j.made = append(j.made, bracket) }
 
 // end closes it.
-func (j *jsonWriter) end(bracket byte) { j.text = append(j.text, bracket) }
+func (j *jsonWriter) end(bracket byte) { j.made = append(j.made, bracket) }
 
 // item begins an item of a list.
 func (j *jsonWriter) item() {
 	// The text is handed on between items only: where nothing is left of it, an item went before.
-	if n := len(j.text); n > 0 && (j.text[n-1] == '{' || j.text[n-1] == '[') {
+	if n := len(j.made); n > 0 && (j.made[n-1] == '{' || j.made[n-1] == '[') {
 		return
 	}
-	j.text = append(j.text, ',')
+	j.made = append(j.made, ',')
 }
 
 // member begins a member of an object; its name is one of ours and needs no
 // escape.
 func (j *jsonWriter) member(name string) {
 	j.item()
-	j.text = append(j.text, '"')
-	j.text = append(j.text, name...)
-	j.text = append(j.text, '"', ':')
+	j.made = append(j.made, '"')
+	j.made = append(j.made, name...)
+	j.made = append(j.made, '"', ':')
 }
 
 func (j *jsonWriter) string(s string) {
@@ -54,9 +54,9 @@ func (j *jsonWriter) string(s string) {
 		j.encoded(s)
 		return
 	}
-	j.text = append(j.text, '"')
-	j.text = append(j.text, s...)
-	j.text = append(j.text, '"')
+	j.made = append(j.made, '"')
+	j.made = append(j.made, s...)
+	j.made = append(j.made, '"')
 }
 
 // isPlain reports whether a text stands in JSON as it is.
@@ -85,6 +85,19 @@ func isPlainBeyondASCII(s string) bool {
 	return true
 }
 
+// text writes a member that is a text.
+func (j *jsonWriter) text(name, s string) {
+	j.member(name)
+	j.string(s)
+}
+
+// textIfAny leaves the member out where the text is empty.
+func (j *jsonWriter) textIfAny(name, s string) {
+	if s != "" {
+		j.text(name, s)
+	}
+}
+
 func (j *jsonWriter) strings(list []string) {
 	j.begin('[')
 	for _, s := range list {
@@ -94,18 +107,18 @@ func (j *jsonWriter) strings(list []string) {
 	j.end(']')
 }
 
-func (j *jsonWriter) int(n int) { j.text = strconv.AppendInt(j.text, int64(n), 10) }
+func (j *jsonWriter) int(n int) { j.made = strconv.AppendInt(j.made, int64(n), 10) }
 
-func (j *jsonWriter) null() { j.text = append(j.text, "null"...) }
+func (j *jsonWriter) null() { j.made = append(j.made, "null"...) }
 
-func (j *jsonWriter) bool(b bool) { j.text = strconv.AppendBool(j.text, b) }
+func (j *jsonWriter) bool(b bool) { j.made = strconv.AppendBool(j.made, b) }
 
 func (j *jsonWriter) number(v float64) {
 	if a := math.Abs(v); a != 0 && (a < 1e-6 || a >= 1e21) || math.IsInf(v, 0) || math.IsNaN(v) {
 		j.encoded(v) // with an exponent, or refused
 		return
 	}
-	j.text = strconv.AppendFloat(j.text, v, 'f', -1, 64)
+	j.made = strconv.AppendFloat(j.made, v, 'f', -1, 64)
 }
 
 // value writes what a fact or a limit is: a number, a text, yes or no, a list of
@@ -136,7 +149,7 @@ func (j *jsonWriter) encoded(v any) {
 		j.fail(err)
 		return
 	}
-	j.text = append(j.text, bytes.TrimSuffix(text.Bytes(), []byte("\n"))...)
+	j.made = append(j.made, bytes.TrimSuffix(text.Bytes(), []byte("\n"))...)
 }
 
 func (j *jsonWriter) fail(err error) {
@@ -148,21 +161,21 @@ func (j *jsonWriter) fail(err error) {
 // pause hands on what is written once it is a piece; it may be called only
 // after an item.
 func (j *jsonWriter) pause() {
-	if len(j.text) >= piece {
+	if len(j.made) >= piece {
 		j.flush()
 	}
 }
 
 func (j *jsonWriter) flush() {
 	if j.err == nil {
-		_, j.err = j.w.Write(j.text)
+		_, j.err = j.w.Write(j.made)
 	}
-	j.text = j.text[:0]
+	j.made = j.made[:0]
 }
 
 // close ends the line and hands on the rest.
 func (j *jsonWriter) close() error {
-	j.text = append(j.text, '\n')
+	j.made = append(j.made, '\n')
 	j.flush()
 	if j.err != nil {
 		return fmt.Errorf("cannot write the report: %w", j.err)

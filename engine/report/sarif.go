@@ -27,12 +27,11 @@ const (
 // sarifPart writes what one document contributes, as JSON that sarifWhole puts
 // in its place.
 func sarifPart(w io.Writer, r *judge.Result, o Options) error {
-	sum := sha256.Sum256(r.Document.Raw)
 	place := sarifPlace{uriOf(r.Document.Name)}
 	part := sarifDocument{
 		Artifact: sarifArtifact{
 			Location: place, Roles: []string{"analysisTarget"},
-			Hashes:     map[string]string{"sha-256": hex.EncodeToString(sum[:])},
+			Hashes:     map[string]string{"sha-256": digestOf(r.Document.Raw)},
 			Properties: sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
 		},
 	}
