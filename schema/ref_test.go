@@ -29,15 +29,9 @@ func TestReferencesOfExamples(t *testing.T) {
 			t.Fatal(err)
 		}
 		in := decoded(t, raw)
-		ids := map[string]any{}
+		x := in.index(func(id Text, _ part) { t.Errorf("%s: %s stands twice", path, id.Value) })
 		walk(in, func(l *layout, v reflect.Value) {
-			if id, ok := l.idOf(v); ok {
-				ids[id.Value] = v.Addr().Interface()
-			}
-		})
-		walk(in, func(l *layout, v reflect.Value) {
-			for i := range l.fields {
-				f := &l.fields[i]
+			for _, f := range l.names {
 				for r := range f.links(v.Field(f.index)) {
 					to := reflect.ValueOf(r).Elem().MethodByName("To").Call(nil)[0]
 					if !r.text().Stated() {
@@ -46,9 +40,9 @@ func TestReferencesOfExamples(t *testing.T) {
 						continue
 					}
 					led++
-					want := ids[r.text().Value]
-					if sheet, ok := strings.CutPrefix(f.refersTo, "datasheets/"); ok {
-						want = in.sheets()[target{"datasheets/" + sheet, r.text().Value}]
+					want := x.parts[r.text().Value].is
+					if strings.HasPrefix(f.refersTo, "datasheets/") {
+						want = x.sheets[sheetKey{f.refersTo, r.text().Value}]
 					}
 					if !reflect.DeepEqual(to.Interface(), want) {
 						t.Errorf("%s: %s leads to something else", path, r.text().At())

@@ -42,41 +42,25 @@ var compiled sync.Map // name -> func() (*jsonschema.Schema, error)
 
 func compile(name string) (*jsonschema.Schema, error) {
 	once, _ := compiled.LoadOrStore(name, sync.OnceValues(func() (*jsonschema.Schema, error) {
-		return benchFor(name).compile(base + name)
+		compiler.Lock()
+		defer compiler.Unlock()
+		return compiler.Compile(base + name)
 	}))
 	return once.(func() (*jsonschema.Schema, error))()
 }
 
-// bench is a compiler for one at a time. What it has compiled once, such as the
-// kinds of quantity, serves whatever it compiles after.
-type bench struct {
-	mu       sync.Mutex
-	compiler *jsonschema.Compiler
-}
+// compiler is for one at a time. What it has compiled once, such as the kinds of
+// quantity, serves whatever it compiles after.
+var compiler = struct {
+	sync.Mutex
+	*jsonschema.Compiler
+}{Compiler: newCompiler()}
 
-func newBench() *bench {
+func newCompiler() *jsonschema.Compiler {
 	c := jsonschema.NewCompiler()
 	c.Draft = jsonschema.Draft7
 	c.LoadURL = loadEmbedded
-	return &bench{compiler: c}
-}
-
-// benches are two, since the schema of the installation is compiled at every
-// start and two processors do it in half the time. The roof and the readings,
-// which refer to little else, make up half of it.
-var benches = [2]*bench{newBench(), newBench()}
-
-func benchFor(name string) *bench {
-	if strings.HasPrefix(name, "roof") || strings.HasPrefix(name, "commissioning") || strings.HasPrefix(name, "handover") {
-		return benches[1]
-	}
-	return benches[0]
-}
-
-func (b *bench) compile(url string) (*jsonschema.Schema, error) {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	return b.compiler.Compile(url)
+	return c
 }
 
 // base gives the embedded files an address of their own, so that a reference
@@ -111,14 +95,14 @@ func (s *Source) validate(name string, found *findings) (err error) {
 			err = fmt.Errorf("schema %s: %v", name, r)
 		}
 	}()
-	if name == InstallationSchema && acceptable(s.root) {
+	if name == InstallationSchema && shapeOfInstallation.fits(s.root) {
 		return nil
 	}
 	sch, err := compile(name)
 	if err != nil {
 		return fmt.Errorf("schema %s: %w", name, err)
 	}
-	err = sch.Validate(s.root)
+	err = sch.Validate(s.plain())
 	if err == nil {
 		return nil
 	}

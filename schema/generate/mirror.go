@@ -28,7 +28,9 @@ func generate(folder fs.FS) (map[string][]byte, error) {
 		}
 		files[strings.TrimSuffix(file, ".schema.json")+".go"] = text
 	}
-	return files, nil
+	var err error
+	files["shapes.go"], err = g.shapes()
+	return files, err
 }
 
 type generator struct {
