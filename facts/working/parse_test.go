@@ -165,3 +165,14 @@ func TestFormulaNeedsANumberForEachSymbol(t *testing.T) {
 		t.Errorf("of an unknown number: %v", n)
 	}
 }
+
+// A text of any signs is read, or refused with a word about it.
+func TestAnyTextIsReadOrRefused(t *testing.T) {
+	signs := []string{"a", "U_oc,max", "1.5", "0", " ", "+", "−", "·", "/", "^", "²", "√", "(", ")", "|", "ln", "cos", "min(", "max(", ";", ",", ", at least ", " and at most ", "greatest of ", "“", "\xff"}
+	rapid.Check(t, func(t *rapid.T) {
+		text := strings.Join(rapid.SliceOfN(rapid.SampledFrom(signs), 0, 12).Draw(t, "text"), "")
+		if _, err := formula(text); err != nil && !strings.Contains(err.Error(), "cannot be read") {
+			t.Fatalf("%q: %v", text, err)
+		}
+	})
+}
