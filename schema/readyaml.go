@@ -133,7 +133,7 @@ func (r *yamlReader) refuse(n *yaml.Node, at, what, remedy string) {
 }
 
 func (r *yamlReader) value(y *yaml.Node, at string, named, depth int) node {
-	n := node{kind: isNull, start: r.offset(y), named: named}
+	n := node{kind: isNull, start: int32(r.offset(y)), named: int32(named)}
 	switch {
 	case y.Anchor != "" || y.Kind == yaml.AliasNode:
 		r.refuse(y, at, Spoken(at)+": an anchor or alias (& or *)", "write the value out; put a text that begins so in quotes")

@@ -95,14 +95,18 @@ func (s *Source) validate(name string, found *findings) (err error) {
 			err = fmt.Errorf("schema %s: %v", name, r)
 		}
 	}()
-	if name == InstallationSchema && shapeOfInstallation.fits(s.root) {
-		return nil
+	tree := s.plain
+	if name == InstallationSchema {
+		if shapeOfInstallation.fits(s.root) {
+			return nil
+		}
+		tree = func() any { return s.clipped(found) }
 	}
 	sch, err := compile(name)
 	if err != nil {
 		return fmt.Errorf("schema %s: %w", name, err)
 	}
-	err = sch.Validate(s.plain())
+	err = sch.Validate(tree())
 	if err == nil {
 		return nil
 	}
@@ -113,6 +117,14 @@ func (s *Source) validate(name string, found *findings) (err error) {
 	e := &explainer{source: s, found: found, settled: found.places(), schema: name, rules: map[string]rule{}}
 	leaves(failure, e.leaf)
 	return nil
+}
+
+// clipped is what of the document the library is asked about.
+func (s *Source) clipped(found *findings) any {
+	c := clipper{left: maxDoubtful}
+	clipped := c.clip(&shapeOfInstallation, s.root)
+	found.cut = found.cut || c.cut
+	return clipped
 }
 
 func leaves(e *jsonschema.ValidationError, visit func(*jsonschema.ValidationError)) {
