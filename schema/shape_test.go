@@ -1,7 +1,6 @@
 package schema
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -237,16 +236,4 @@ func TestShapesSayWhatTheMirrorHas(t *testing.T) {
 		}
 	}
 	compare("the document", layoutOf(reflect.TypeFor[Installation]()), &shapeOfInstallation)
-}
-
-// TestShapesAreDefinedSomewhere makes sure that the schema of each object can be asked.
-func TestShapesAreDefinedSomewhere(t *testing.T) {
-	for _, s := range everyShape() {
-		if s.members == nil {
-			continue
-		}
-		if _, node := follow(s.defined, map[string]any{"$ref": s.defined}); fmt.Sprint(node) == "<nil>" {
-			t.Errorf("there is no %s", s.defined)
-		}
-	}
 }
