@@ -15,6 +15,7 @@ import (
 	"sunclause/facts"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // BenchmarkColdStart starts the program anew for every check of the cottage,
@@ -83,16 +84,11 @@ func TestOPAAgrees(t *testing.T) {
 	if err != nil {
 		t.Skip("there is no opa command here")
 	}
-	const job = "../../testdata/gb-island-cottage-faulty/installation.json"
 	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
 	if err != nil {
 		t.Fatal(err)
 	}
-	raw, err := os.ReadFile(job)
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode(job, raw)
+	doc, err := schema.Decode(examples.Faulty, examples.Text(t, examples.Faulty))
 	if err != nil {
 		t.Fatal(err)
 	}
