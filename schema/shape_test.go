@@ -10,6 +10,8 @@ import (
 	"strings"
 	"testing"
 
+	"github.com/google/go-cmp/cmp"
+	"github.com/santhosh-tekuri/jsonschema/v5"
 	"pgregory.net/rapid"
 
 	"sunclause/schema/examples"
@@ -89,6 +91,39 @@ func TestShapesNeverSayYesAlone(t *testing.T) {
 	if yes < 40 || no < 100 {
 		t.Errorf("%d changed documents were known to be in order, and %d were not", yes, no)
 	}
+}
+
+// TestClippedTellsTheSame makes sure that the library finds the same wrong with what is
+// left of a document when all that is in order is taken away.
+func TestClippedTellsTheSame(t *testing.T) {
+	library, err := compile(InstallationSchema)
+	if err != nil {
+		t.Fatal(err)
+	}
+	var docs []*node
+	for _, s := range trees(t, "../testdata/gb-battery/installation.json", "../facts/testdata/*.json", "../testdata/broken/*.json") {
+		docs = append(docs, s.root)
+	}
+	told := func(v any) []string {
+		var all []string
+		if failure, ok := library.Validate(v).(*jsonschema.ValidationError); ok {
+			leaves(failure, func(leaf *jsonschema.ValidationError) {
+				all = append(all, leaf.InstanceLocation+" "+leaf.KeywordLocation)
+			})
+		}
+		slices.Sort(all)
+		return all
+	}
+	rapid.Check(t, func(t *rapid.T) {
+		n := rapid.SampledFrom(docs).Draw(t, "document")
+		for range rapid.IntRange(1, 5).Draw(t, "changes") {
+			defer change(t, n)()
+		}
+		c := clipper{left: maxDoubtful}
+		if diff := cmp.Diff(told(n.plain()), told(c.clip(&shapeOfInstallation, n))); diff != "" || c.cut {
+			t.Errorf("of the whole (-) and the clipped document (+):\n%s", diff)
+		}
+	})
 }
 
 // change changes a tree at one place below a node, and hands back what undoes it.

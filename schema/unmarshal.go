@@ -171,7 +171,7 @@ func (n *node) number() (float64, error) {
 		return 0, nil
 	}
 	if n.kind != isNumber {
-		return 0, fmt.Errorf("found %s, allowed a number", found(n.plain()))
+		return 0, fmt.Errorf("found %s, allowed a number", describe(n.plain()))
 	}
 	return strconv.ParseFloat(n.text, 64)
 }
@@ -182,7 +182,7 @@ func (n *node) words() (string, error) {
 		return "", nil
 	}
 	if n.kind != isText {
-		return "", fmt.Errorf("found %s, allowed a text", found(n.plain()))
+		return "", fmt.Errorf("found %s, allowed a text", describe(n.plain()))
 	}
 	return n.text, nil
 }

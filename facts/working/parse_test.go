@@ -176,3 +176,14 @@ func TestAnyTextIsReadOrRefused(t *testing.T) {
 		}
 	})
 }
+
+func TestWorkOut(t *testing.T) {
+	if v, err := working.WorkOut("greatest of 10 · 49.5 · (1 + −0.25/100 · (−10 − 25)), 8"); err != nil || v != 538.3125 {
+		t.Errorf("%v, %v", v, err)
+	}
+	for _, text := range []string{"U · 2", "1 +", "table “factors” at 2", "2 - 1"} {
+		if v, err := working.WorkOut(text); err == nil {
+			t.Errorf("%q was worked out to %v", text, v)
+		}
+	}
+}
