@@ -101,7 +101,7 @@ func TestClippedTellsTheSame(t *testing.T) {
 		t.Fatal(err)
 	}
 	var docs []*node
-	for _, s := range trees(t, "../testdata/gb-battery/installation.json", "../facts/testdata/*.json", "../testdata/broken/*.json") {
+	for _, s := range trees(t, []string{examples.Battery}, "../facts/testdata/*.json", "../testdata/broken/*.json") {
 		docs = append(docs, s.root)
 	}
 	told := func(v any) []string {
