@@ -197,7 +197,7 @@ func (r *jsonReader) object(before, depth int) error {
 			return err
 		}
 		name := r.textOf(t, start)
-		kept := r.mayStand(name, start, members, table)
+		kept := r.checkName(name, start, members, table)
 		if err := r.member(name, start, depth, kept); err != nil {
 			return err
 		}
@@ -208,8 +208,8 @@ func (r *jsonReader) object(before, depth int) error {
 	return nil
 }
 
-// mayStand notes a member name that is too long, or stands twice in its object.
-func (r *jsonReader) mayStand(name string, start int, members []node, table map[string]int) bool {
+// checkName notes a member name that is too long, or stands twice in its object.
+func (r *jsonReader) checkName(name string, start int, members []node, table map[string]int) bool {
 	if len(name) > maxName {
 		what := fmt.Sprintf("a member name of %d bytes in %s: %s", len(name), Spoken(r.at()), quote(name))
 		r.found.say(start, r.at(), what, "look for a quote missing at its end")

@@ -193,7 +193,7 @@ func spokenName(name string) string {
 	if name == "" {
 		return `""`
 	}
-	return beginning(name)
+	return truncate(name)
 }
 
 // Placed makes an empty source that begins on a line of a file, for problems

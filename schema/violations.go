@@ -74,7 +74,7 @@ func (e *explainer) failed(at, keyword string, r rule) Problem {
 	if n := len(stringsOf(r.limits["enum"])); n > maxListed && keyword == "enum" && remedy != "" {
 		may = fmt.Sprintf("one of %d words", n) // the one that was meant is in the remedy
 	}
-	what := fmt.Sprintf("%s%s: found %s, allowed %s", Spoken(at), words, found(value), may)
+	what := fmt.Sprintf("%s%s: found %s, allowed %s", Spoken(at), words, describe(value), may)
 	return e.source.ProblemAt(at, what, remedy)
 }
 
@@ -155,8 +155,8 @@ func firstSentence(words string) string {
 	return words
 }
 
-// found writes a value as it stands in the document, shortened.
-func found(v any) string {
+// describe writes a value as it stands in the document, shortened.
+func describe(v any) string {
 	switch v := v.(type) {
 	case map[string]any:
 		return "an object { }"

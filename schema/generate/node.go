@@ -33,6 +33,7 @@ type node struct {
 	MaxProperties    int         `json:"maxProperties"`
 	ExclusiveMinimum json.Number `json:"exclusiveMinimum"`
 	RefersTo         string      `json:"x-refers-to"` // what an id refers to: a kind of part, any_part, or datasheets/KIND
+	UniqueIn         string      `json:"x-unique-in"` // where an id counts: "part", or the document when left out
 }
 
 // members are the members of an object in the order of the file.
