@@ -53,6 +53,7 @@ func TestWorkOut(t *testing.T) {
 		"1 + 2 · 3": 7, "10 · 49.5 · (1 + −0.25/100 · (−10 − 25))": 538.3125, "8 − 3 − 2": 3, "8 / 4 / 2": 1,
 		"−(2 + 1)": -3, "7 − −1": 8, "100 · (8 − 2) / 8": 75, "greatest of 2, −1, 1 + 2": 3, "least of 2, −1": -1,
 		"√(3² + 4²)": 5, "2 · |3 − 8|": 10, "2^−1 + ln(1) + cos(60)": 1, "4 · sin(30)²": 1, "0": 0, "0.000000001 · 2": 2e-9,
+		"3 / 2, at least 2": 2, "8 − 3, at most 4": 4, "2 · 6 / 6 − 1, at least 0 and at most 0.5": 0.5, "4, at least 2 and at most 6": 4,
 	} {
 		if got, err := workOut(text); err != nil || math.Abs(got-want) > 1e-12 {
 			t.Errorf("%s = %v (%v), want %v", text, got, err, want)
@@ -66,7 +67,8 @@ func TestWorkOut(t *testing.T) {
 }
 
 // workOut works out a formula with numbers put in: + − · / √ ² ^, parentheses,
-// magnitudes, ln, cos and sin of degrees, and the greatest or the least of a list.
+// magnitudes, ln, cos and sin of degrees, bounds, and the greatest or the least of a
+// list.
 func workOut(text string) (v float64, err error) {
 	s := &sum{text}
 	defer func() {
@@ -80,7 +82,7 @@ func workOut(text string) (v float64, err error) {
 	case s.takes("least of"):
 		v = s.best(math.Min)
 	default:
-		v = s.terms()
+		v = s.bounded()
 	}
 	if strings.TrimSpace(s.text) != "" {
 		return 0, fmt.Errorf("%q is left over", s.text)
@@ -105,6 +107,21 @@ func (s *sum) best(choose func(a, b float64) float64) float64 {
 		v = choose(v, s.terms())
 	}
 	return v
+}
+
+// bounded works out terms that may end in bounds, as "a / 2, at least b and at most c".
+func (s *sum) bounded() float64 {
+	v := s.terms()
+	for {
+		switch {
+		case s.takes(", at least"), s.takes("and at least"):
+			v = math.Max(v, s.terms())
+		case s.takes(", at most"), s.takes("and at most"):
+			v = math.Min(v, s.terms())
+		default:
+			return v
+		}
+	}
 }
 
 func (s *sum) terms() float64 {

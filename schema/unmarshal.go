@@ -113,7 +113,7 @@ func fill(v any, tree any) error {
 }
 
 func (l *layout) fill(v reflect.Value, tree any, at string) error {
-	p := Pointer{at, tree != nil}
+	p := Pointer{at: at, stated: tree != nil}
 	switch l.kind {
 	case aNumber:
 		n, err := number(tree)
@@ -167,7 +167,7 @@ func text(tree any) (string, error) {
 func (l *layout) fillObject(v reflect.Value, tree any, at string) error {
 	members, stated := tree.(map[string]any)
 	if l.pointer >= 0 {
-		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at, stated}
+		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at: at, stated: stated}
 	}
 	for i := range l.fields {
 		f := &l.fields[i]
@@ -211,7 +211,7 @@ func (l *layout) fillKeyed(v reflect.Value, tree any, at string) error {
 // leaveBlank makes every member of an object not stated, however deep, and gives
 // all the one place at which something is missing.
 func (l *layout) leaveBlank(v reflect.Value, at string) {
-	p := Pointer{at: at}
+	p := Pointer{at: at, blank: true}
 	switch l.kind {
 	case aNumber:
 		*v.Addr().Interface().(*Number) = Number{Pointer: p}
