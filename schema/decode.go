@@ -13,9 +13,10 @@ package schema
 //go:generate go run ./generate
 
 import (
-	"encoding/json"
 	"fmt"
+	"maps"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 	"time"
@@ -31,9 +32,8 @@ type Document struct {
 // are reported under. What is wrong with the text comes back as Problems; any
 // other error is a fault of sunclause itself.
 func Decode(name string, raw []byte) (*Document, error) {
-	prepareOnce() // beside the reading; the first time it takes as long
 	s, found := readJSON(name, raw)
-	if s.root == nil {
+	if s.root == nil || s.root.kind == isNull {
 		if len(found.list) == 0 {
 			found.say(0, "", "the document is null", "an installation is one JSON object that begins with {")
 		}
@@ -52,7 +52,6 @@ func Decode(name string, raw []byte) (*Document, error) {
 	if found = checkReferences(d); len(found.list) > 0 {
 		return nil, found.problems()
 	}
-	d.Installation.Resolve()
 	return d, nil
 }
 
@@ -78,7 +77,8 @@ func ReadYAML(name string, raw []byte, schemaName string, v any) (*Source, error
 // the line on which the block begins.
 func ReadCard(name string, line int, custom map[string]any, v any) error {
 	s := Placed(name, line)
-	s.root = plain(custom)
+	s.root = &node{}
+	*s.root = treeOf("", custom)
 	found := &findings{source: s}
 	if err := s.validate(CardSchema, found); err != nil {
 		return err
@@ -89,35 +89,40 @@ func ReadCard(name string, line int, custom map[string]any, v any) error {
 	return fill(v, s.root)
 }
 
-// plain turns the numbers of a tree into the form that a text gives them, and
-// what is no number in JSON into a text.
-func plain(v any) any {
+// treeOf makes a tree of plain values. What is no value of JSON becomes a text.
+func treeOf(name string, v any) node {
+	n := node{name: name, named: -1}
 	switch v := v.(type) {
 	case map[string]any:
-		m := make(map[string]any, len(v))
-		for k, e := range v {
-			m[k] = plain(e)
+		n.kind = isObject
+		for _, k := range slices.Sorted(maps.Keys(v)) {
+			n.children = append(n.children, treeOf(k, v[k]))
 		}
-		return m
 	case []any:
-		l := make([]any, len(v))
-		for i, e := range v {
-			l[i] = plain(e)
+		n.kind = isList
+		for _, e := range v {
+			n.children = append(n.children, treeOf("", e))
 		}
-		return l
+	case nil:
+		n.kind = isNull
+	case bool:
+		n.kind = isFalse
+		if v {
+			n.kind = isTrue
+		}
 	case int:
-		return json.Number(strconv.Itoa(v))
+		n.kind, n.text = isNumber, strconv.Itoa(v)
 	case float64:
+		n.kind, n.text = isNumber, strconv.FormatFloat(v, 'g', -1, 64)
 		if math.IsInf(v, 0) || math.IsNaN(v) {
-			return fmt.Sprint(v)
+			n.kind = isText
 		}
-		return json.Number(strconv.FormatFloat(v, 'g', -1, 64))
 	case time.Time: // the parser takes an unquoted date for one
-		return strings.TrimSuffix(v.Format(time.RFC3339), "T00:00:00Z")
-	case nil, bool, string:
-		return v
+		n.kind, n.text = isText, strings.TrimSuffix(v.Format(time.RFC3339), "T00:00:00Z")
+	default:
+		n.kind, n.text = isText, fmt.Sprint(v)
 	}
-	return fmt.Sprint(v)
+	return n
 }
 
 // Validate holds a JSON text against one of the schemas, for those who write

@@ -7,24 +7,25 @@ import (
 	"fmt"
 	"io"
 	"math"
+	"slices"
 	"strconv"
 	"strings"
 
 	"github.com/go-json-experiment/json/jsontext"
 )
 
-// Limits on a text from a stranger. They are far above any real installation.
+// Limits on a text from a stranger. They are above any real installation: 5,000
+// strings with all that belongs to them can be read.
 const (
-	maxBytes    = 32 << 20  // of the whole text
+	maxBytes    = 192 << 20 // of the whole text
 	maxDepth    = 32        // lists and objects one in the other
 	maxDigits   = 40        // characters of one number
 	maxName     = 100       // bytes of a member name
-	maxItems    = 25_000    // of one list
+	maxItems    = 100_000   // of one list
 	maxFields   = 10_000    // members of one object
-	maxSegments = 10_000    // of all runs of cable together
+	maxSegments = 50_000    // of all runs of cable together
 	maxFaults   = 10_000    // after which the reading stops
-	maxRoom     = 128 << 20 // bytes, roughly, for keeping the values and their places
-	valueRoom   = 100       // bytes, roughly, for one value beside its JSON pointer
+	maxValues   = 10_000_000
 )
 
 // readJSON reads a JSON text into a tree. Member names that stand twice and
@@ -44,8 +45,8 @@ func readJSON(name string, raw []byte) (*Source, *findings) {
 		f.say(0, "", what, remedy)
 		return s, f
 	}
-	r := &jsonReader{source: s, found: f, tokens: jsontext.NewDecoder(bytes.NewBuffer(raw), jsontext.AllowDuplicateNames(true))}
-	root, err := r.value("", 1)
+	r := &jsonReader{source: s, found: f, text: string(raw), tokens: jsontext.NewDecoder(bytes.NewBuffer(raw), jsontext.AllowDuplicateNames(true))}
+	root, err := r.value(1)
 	if err == nil {
 		err = r.end()
 	}
@@ -53,7 +54,7 @@ func readJSON(name string, raw []byte) (*Source, *findings) {
 		r.broken(err)
 		return s, f
 	}
-	s.root = root
+	s.root = &root
 	return s, f
 }
 
@@ -61,8 +62,30 @@ type jsonReader struct {
 	source *Source
 	found  *findings
 	tokens *jsontext.Decoder
-	open   []int // offsets of the { and [ that are not closed yet
-	room   int   // taken up so far
+	text   string     // the whole of it, of which the texts of the values are parts
+	values int        // read so far
+	path   []pathStep // from the root to the value that is being read
+	open   []int      // offsets of the { and [ that are not closed yet
+	within []node     // children of those, as far as they are read
+}
+
+// pathStep is one of the steps to a value: a member by name, or an item by number.
+type pathStep struct {
+	name   string
+	number int
+}
+
+// at is the JSON pointer of the value that is being read.
+func (r *jsonReader) at() string {
+	var at strings.Builder
+	for _, s := range r.path {
+		if s.name == "" && s.number >= 0 {
+			at.WriteString("/" + strconv.Itoa(s.number))
+			continue
+		}
+		at.WriteString("/" + escape(s.name))
+	}
+	return at.String()
 }
 
 // refusal stops the reading at a place, for a reason other than syntax.
@@ -76,8 +99,8 @@ func (r *refusal) Error() string { return r.what }
 // errEnough stops the reading of a text that has faults without end.
 var errEnough = errors.New("enough")
 
-func tooMany(offset int, at, what string, most int) error {
-	return &refusal{offset, fmt.Sprintf("%s has more than %d %s", Spoken(at), most, what), "split the job into several documents"}
+func (r *jsonReader) tooMany(what string, most int) error {
+	return &refusal{r.start(), fmt.Sprintf("%s has more than %d %s", Spoken(r.at()), most, what), "split the job into several documents"}
 }
 
 // start is the offset of the token that comes next.
@@ -89,57 +112,55 @@ func (r *jsonReader) start() int {
 	return i
 }
 
-// value reads the value at a JSON pointer. A list or object in it would be the
-// depth-th one inside the other.
-func (r *jsonReader) value(at string, depth int) (any, error) {
-	offset := r.start()
+// value reads the next value. A list or object would be the depth-th one inside
+// the other.
+func (r *jsonReader) value(depth int) (node, error) {
+	n := node{start: int32(r.start()), named: -1}
 	t, err := r.tokens.ReadToken()
 	if err != nil {
-		return nil, err
+		return n, err
 	}
-	if err := r.keep(at, offset); err != nil {
-		return nil, err
-	}
-	switch t.Kind() {
-	case '{', '[':
-		return r.within(t.Kind(), at, offset, depth)
-	case '"':
-		return r.text(at, offset, t.String()), nil
-	case '0':
-		return r.number(at, offset), nil
-	case 't', 'f':
-		return t.Bool(), nil
-	default:
-		return nil, nil
-	}
-}
-
-// keep notes where a value starts, as long as there is room for it.
-func (r *jsonReader) keep(at string, offset int) error {
-	if r.room += valueRoom + len(at); r.room > maxRoom {
-		return &refusal{offset, "the document holds more values than are read", "split the job into several documents"}
+	if r.values++; r.values > maxValues {
+		return n, &refusal{int(n.start), "the document holds more values than are read", "split the job into several documents"}
 	}
 	if len(r.found.list) >= maxFaults {
-		return errEnough
+		return n, errEnough
 	}
-	m, ok := r.source.offsets[at]
-	if !ok {
-		m.name = -1
+	n.kind = kind(t.Kind())
+	switch n.kind {
+	case isObject, isList:
+		n.children, err = r.children(n.kind, int(n.start), depth)
+	case isText:
+		n.text = r.textOf(t, int(n.start))
+		r.checkText(n)
+	case isNumber:
+		n.text = r.number(int(n.start))
 	}
-	m.value = offset
-	r.source.offsets[at] = m
-	return nil
+	return n, err
 }
 
-func (r *jsonReader) within(kind jsontext.Kind, at string, offset, depth int) (v any, err error) {
-	if depth > maxDepth {
-		return nil, &refusal{offset, fmt.Sprintf("lists and objects stand more than %d deep one in the other", maxDepth), "no document needs that; look for brackets too many"}
+// textOf is what a text or member name says: the part of the whole text between
+// its quotes, unless something in it is escaped.
+func (r *jsonReader) textOf(t jsontext.Token, start int) string {
+	quoted := r.text[start:r.tokens.InputOffset()]
+	if strings.IndexByte(quoted, '\\') < 0 {
+		return quoted[1 : len(quoted)-1]
 	}
-	r.open = append(r.open, offset)
-	if kind == '{' {
-		v, err = r.object(at, depth)
+	return t.String()
+}
+
+// children reads the members or items of the object or list that was opened last.
+func (r *jsonReader) children(k kind, start, depth int) ([]node, error) {
+	if depth > maxDepth {
+		return nil, &refusal{start, fmt.Sprintf("lists and objects stand more than %d deep one in the other", maxDepth), "no document needs that; look for brackets too many"}
+	}
+	r.open = append(r.open, start)
+	before := len(r.within)
+	var err error
+	if k == isObject {
+		err = r.object(before, depth)
 	} else {
-		v, err = r.list(at, depth)
+		err = r.list(before, depth)
 	}
 	if err != nil {
 		return nil, err
@@ -148,89 +169,118 @@ func (r *jsonReader) within(kind jsontext.Kind, at string, offset, depth int) (v
 		return nil, err
 	}
 	r.open = r.open[:len(r.open)-1]
-	return v, nil
+	own := slices.Clone(r.within[before:])
+	r.within = r.within[:before]
+	return own, nil
 }
 
-func (r *jsonReader) object(at string, depth int) (any, error) {
-	members := map[string]any{}
+// manyMembers is from how many members on they are looked up, to see whether one
+// stands twice, by a table and not one by one.
+const manyMembers = 50
+
+func (r *jsonReader) object(before, depth int) error {
+	var table map[string]int // offset of a member's name
 	for r.tokens.PeekKind() != '}' {
-		offset := r.start()
-		if len(members) == maxFields {
-			return nil, tooMany(offset, at, "members", maxFields)
+		members := r.within[before:]
+		switch {
+		case len(members) == maxFields:
+			return r.tooMany("members", maxFields)
+		case len(members) == manyMembers:
+			table = make(map[string]int, 2*manyMembers)
+			for i := range members {
+				table[members[i].name] = int(members[i].named)
+			}
 		}
+		start := r.start()
 		t, err := r.tokens.ReadToken()
 		if err != nil {
-			return nil, err
+			return err
 		}
-		if err := r.member(members, at, t.String(), offset, depth); err != nil {
-			return nil, err
+		name := r.textOf(t, start)
+		kept := r.checkName(name, start, members, table)
+		if err := r.member(name, start, depth, kept); err != nil {
+			return err
+		}
+		if table != nil && kept {
+			table[name] = start
 		}
 	}
-	return members, nil
+	return nil
 }
 
-func (r *jsonReader) member(members map[string]any, at, name string, offset, depth int) (err error) {
+// checkName notes a member name that is too long, or stands twice in its object.
+func (r *jsonReader) checkName(name string, start int, members []node, table map[string]int) bool {
 	if len(name) > maxName {
-		what := fmt.Sprintf("a member name of %d bytes in %s: %s", len(name), Spoken(at), quote(name))
-		r.found.say(offset, at, what, "look for a quote missing at its end")
-		return r.pass(at, depth)
+		what := fmt.Sprintf("a member name of %d bytes in %s: %s", len(name), Spoken(r.at()), quote(name))
+		r.found.say(start, r.at(), what, "look for a quote missing at its end")
+		return false
 	}
-	child := at + "/" + escape(name)
-	if _, twice := members[name]; twice {
-		what := fmt.Sprintf("member %s stands twice in %s; the first is on line %d", quote(name), Spoken(at), r.source.line(r.source.offsetOfName(child)))
-		r.found.say(offset, child, what, "keep one of the two")
-		return r.pass(child, depth)
+	first, twice := table[name]
+	if table == nil {
+		i := slices.IndexFunc(members, func(n node) bool { return n.name == name })
+		if twice = i >= 0; twice {
+			first = int(members[i].named)
+		}
 	}
-	r.source.offsets[child] = mark{name: offset}
-	members[name], err = r.value(child, depth+1)
+	if twice {
+		what := fmt.Sprintf("member %s stands twice in %s; the first is on line %d", quote(name), Spoken(r.at()), r.source.line(first))
+		r.found.say(start, r.at()+"/"+escape(name), what, "keep one of the two")
+	}
+	return !twice
+}
+
+// member reads the value of a member. One that is not kept is read under the
+// same limits.
+func (r *jsonReader) member(name string, start, depth int, kept bool) error {
+	if len(name) <= maxName {
+		r.path = append(r.path, pathStep{name, -1})
+		defer func() { r.path = r.path[:len(r.path)-1] }()
+	}
+	n, err := r.value(depth + 1)
+	if kept {
+		n.name, n.named = name, int32(start)
+		r.within = append(r.within, n)
+	}
 	return err
 }
 
-// pass reads a value that is not kept, under the same limits.
-func (r *jsonReader) pass(at string, depth int) error {
-	kept := r.source.offsets
-	r.source.offsets = map[string]mark{}
-	defer func() { r.source.offsets = kept }()
-	_, err := r.value(at, depth+1)
-	return err
-}
-
-func (r *jsonReader) list(at string, depth int) (any, error) {
-	items := []any{}
+func (r *jsonReader) list(before, depth int) error {
 	for r.tokens.PeekKind() != ']' {
-		if len(items) == maxItems {
-			return nil, tooMany(r.start(), at, "items", maxItems)
+		number := len(r.within) - before
+		if number == maxItems {
+			return r.tooMany("items", maxItems)
 		}
-		v, err := r.value(at+"/"+strconv.Itoa(len(items)), depth+1)
+		r.path = append(r.path, pathStep{number: number})
+		n, err := r.value(depth + 1)
 		if err != nil {
-			return nil, err
+			return err
 		}
-		items = append(items, v)
+		r.path = r.path[:len(r.path)-1]
+		r.within = append(r.within, n)
 	}
-	return items, nil
+	return nil
 }
 
-// text refuses control characters, with which a text could steer the terminal
-// or printer that shows it.
-func (r *jsonReader) text(at string, offset int, s string) string {
-	for _, c := range s {
+// checkText refuses control characters, with which a text could steer the
+// terminal or printer that shows it.
+func (r *jsonReader) checkText(n node) {
+	for _, c := range n.text {
 		if c < ' ' && c != '\t' && c != '\n' && c != '\r' || c >= 0x7f && c < 0xa0 {
-			r.found.say(offset, at, fmt.Sprintf("%s: the text holds the control character U+%04X", Spoken(at), c), "take it out")
+			r.found.say(int(n.start), r.at(), fmt.Sprintf("%s: the text holds the control character U+%04X", Spoken(r.at()), c), "take it out")
 			break
 		}
 	}
-	return s
 }
 
 // number bounds a number before anything computes with it: an enormous
 // exponent would stall or crash exact arithmetic further on.
-func (r *jsonReader) number(at string, offset int) any {
-	token := string(r.source.Raw[offset:r.tokens.InputOffset()])
+func (r *jsonReader) number(start int) string {
+	token := r.text[start:r.tokens.InputOffset()]
 	if why := unbounded(token); why != "" {
-		r.found.say(offset, at, Spoken(at)+": "+why, plainNumber)
-		return json.Number("1")
+		r.found.say(start, r.at(), Spoken(r.at())+": "+why, plainNumber)
+		return "1"
 	}
-	return json.Number(token)
+	return token
 }
 
 const plainNumber = "write it as a plain decimal number"

@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
@@ -42,7 +41,8 @@ func readYAML(name string, raw []byte) (*Source, *findings) {
 		f.say(0, "", "the text is empty", "remove the file, or write what it is for")
 	default:
 		r := &yamlReader{source: s, found: f, line: 1, column: 1}
-		s.root = r.value(doc.Content[0], "", -1, 1)
+		root := r.value(doc.Content[0], "", -1, 1)
+		s.root = &root
 	}
 	return s, f
 }
@@ -70,11 +70,11 @@ func parseYAML(raw []byte) (doc yaml.Node, err error) {
 	return doc, nil
 }
 
-var yamlLine = regexp.MustCompile(`line (\d+): `)
+var yamlLine = lazily(`line (\d+): `)
 
 func (f *findings) brokenYAML(err error) {
 	offset, text := 0, strings.TrimPrefix(err.Error(), "yaml: ")
-	if m := yamlLine.FindStringSubmatch(text); m != nil {
+	if m := yamlLine().FindStringSubmatch(text); m != nil {
 		if n, _ := strconv.Atoi(m[1]); n >= 1 && n <= len(f.source.lines) {
 			offset = f.source.lines[n-1]
 		}
@@ -97,7 +97,7 @@ func shown(words string) string {
 		return '?'
 	}, words)
 	if len(words) > maxName {
-		words = beginning(words)
+		words = truncate(words)
 	}
 	return words
 }
@@ -126,68 +126,74 @@ func (r *yamlReader) offset(n *yaml.Node) int {
 	return r.at
 }
 
-func (r *yamlReader) refuse(n *yaml.Node, at, what, remedy string) any {
+// refuse says why a value is not read; it is as if it were not stated.
+func (r *yamlReader) refuse(n *yaml.Node, at, what, remedy string) {
 	r.found.say(r.offset(n), at, what, remedy)
-	return nil
 }
 
-func (r *yamlReader) value(n *yaml.Node, at string, name, depth int) any {
-	r.source.offsets[at] = mark{r.offset(n), name}
+func (r *yamlReader) value(y *yaml.Node, at string, named, depth int) node {
+	n := node{kind: isNull, start: int32(r.offset(y)), named: int32(named)}
 	switch {
-	case n.Anchor != "" || n.Kind == yaml.AliasNode:
-		return r.refuse(n, at, Spoken(at)+": an anchor or alias (& or *)", "write the value out; put a text that begins so in quotes")
-	case n.Style&yaml.TaggedStyle != 0:
-		return r.refuse(n, at, Spoken(at)+": a tag "+quote(n.Tag), "write the value without it; put a text that begins with ! in quotes")
-	case n.Kind == yaml.ScalarNode:
-		return r.scalar(n, at)
+	case y.Anchor != "" || y.Kind == yaml.AliasNode:
+		r.refuse(y, at, Spoken(at)+": an anchor or alias (& or *)", "write the value out; put a text that begins so in quotes")
+	case y.Style&yaml.TaggedStyle != 0:
+		r.refuse(y, at, Spoken(at)+": a tag "+quote(y.Tag), "write the value without it; put a text that begins with ! in quotes")
+	case y.Kind == yaml.ScalarNode:
+		n.kind, n.text = r.scalar(y, at)
 	case depth > maxDepth || len(at) > maxDepth*maxName:
-		return r.refuse(n, at, fmt.Sprintf("lists and objects stand more than %d deep one in the other", maxDepth), "no rule set needs that")
-	case n.Kind == yaml.MappingNode:
-		return r.object(n, at, depth)
+		r.refuse(y, at, fmt.Sprintf("lists and objects stand more than %d deep one in the other", maxDepth), "no rule set needs that")
+	case y.Kind == yaml.MappingNode:
+		n.kind, n.children = isObject, r.members(y, at, depth)
+	default:
+		n.kind, n.children = isList, make([]node, len(y.Content))
+		for i, c := range y.Content {
+			n.children[i] = r.value(c, at+"/"+strconv.Itoa(i), -1, depth+1)
+		}
 	}
-	items := []any{}
-	for i, c := range n.Content {
-		items = append(items, r.value(c, at+"/"+strconv.Itoa(i), -1, depth+1))
-	}
-	return items
+	return n
 }
 
-func (r *yamlReader) object(n *yaml.Node, at string, depth int) any {
-	members := map[string]any{}
-	for i := 0; i+1 < len(n.Content); i += 2 {
-		r.member(members, n.Content[i], n.Content[i+1], at, depth)
+func (r *yamlReader) members(y *yaml.Node, at string, depth int) []node {
+	members := make([]node, 0, len(y.Content)/2)
+	first := make(map[string]int, len(y.Content)/2) // offset of each name
+	for i := 0; i+1 < len(y.Content); i += 2 {
+		key := y.Content[i]
+		if key.Kind != yaml.ScalarNode || key.Tag == "!!merge" || key.Anchor != "" || key.Style&yaml.TaggedStyle != 0 || len(key.Value) > maxName {
+			r.refuse(key, at, Spoken(at)+": a member name that is not a plain word", "write the name of the member as it stands in the guide")
+			continue
+		}
+		child := at + "/" + escape(key.Value)
+		if before, twice := first[key.Value]; twice {
+			r.refuse(key, child, fmt.Sprintf("member %s stands twice in %s; the first is on line %d", quote(key.Value), Spoken(at), r.source.line(before)), "keep one of the two")
+			continue
+		}
+		first[key.Value] = r.offset(key)
+		n := r.value(y.Content[i+1], child, first[key.Value], depth+1)
+		n.name = key.Value
+		members = append(members, n)
 	}
 	return members
 }
 
-func (r *yamlReader) member(members map[string]any, key, value *yaml.Node, at string, depth int) {
-	if key.Kind != yaml.ScalarNode || key.Tag == "!!merge" || key.Anchor != "" || key.Style&yaml.TaggedStyle != 0 || len(key.Value) > maxName {
-		r.refuse(key, at, Spoken(at)+": a member name that is not a plain word", "write the name of the member as it stands in the guide")
-		return
-	}
-	child := at + "/" + escape(key.Value)
-	if _, twice := members[key.Value]; twice {
-		first := r.source.line(r.source.offsetOfName(child))
-		r.refuse(key, child, fmt.Sprintf("member %s stands twice in %s; the first is on line %d", quote(key.Value), Spoken(at), first), "keep one of the two")
-		return
-	}
-	members[key.Value] = r.value(value, child, r.offset(key), depth+1)
-}
-
-func (r *yamlReader) scalar(n *yaml.Node, at string) any {
-	switch n.Tag {
+func (r *yamlReader) scalar(y *yaml.Node, at string) (kind, string) {
+	switch y.Tag {
 	case "!!int", "!!float":
-		if !json.Valid([]byte(n.Value)) {
-			return r.refuse(n, at, fmt.Sprintf("%s: the number %s", Spoken(at), beginning(n.Value)), plainNumber+", or in quotes if it is a text")
+		if !json.Valid([]byte(y.Value)) {
+			r.refuse(y, at, fmt.Sprintf("%s: the number %s", Spoken(at), truncate(y.Value)), plainNumber+", or in quotes if it is a text")
+			return isNull, ""
 		}
-		if why := unbounded(n.Value); why != "" {
-			return r.refuse(n, at, Spoken(at)+": "+why, plainNumber)
+		if why := unbounded(y.Value); why != "" {
+			r.refuse(y, at, Spoken(at)+": "+why, plainNumber)
+			return isNull, ""
 		}
-		return json.Number(n.Value)
+		return isNumber, y.Value
 	case "!!bool":
-		return strings.EqualFold(n.Value, "true")
+		if strings.EqualFold(y.Value, "true") {
+			return isTrue, ""
+		}
+		return isFalse, ""
 	case "!!null":
-		return nil
+		return isNull, ""
 	}
-	return n.Value
+	return isText, y.Value
 }

@@ -3,6 +3,7 @@ package schema
 import (
 	"iter"
 	"reflect"
+	"strings"
 )
 
 // Ref is a text of the document that names a part by its id, or a datasheet by
@@ -40,50 +41,87 @@ func Blank[T any](at string) *T {
 // linker is a reference to a part of whatever type.
 type linker interface {
 	state(Text)
-	text() Text
+	text() *Text
 	link(part any)
 }
 
 func (r *Ref[T]) state(t Text)  { *r = Ref[T]{Text: t} }
-func (r *Ref[T]) text() Text    { return r.Text }
+func (r *Ref[T]) text() *Text   { return &r.Text }
 func (r *Ref[T]) link(part any) { r.to, _ = part.(*T) }
 
-// target is what a reference asks for: a kind of part and its id, or a kind of
-// datasheet and its key.
-type target struct{ kind, name string }
+// index is what references can lead to.
+type index struct {
+	parts  map[string]part  // by id
+	sheets map[sheetKey]any // a pointer to each datasheet
+}
+
+// part is a part of the installation that has an id.
+type part struct {
+	kind string // in words of the schema: string, board, spd
+	id   Text
+	is   any // a pointer to it
+}
+
+type sheetKey struct{ kind, key string } // the kind as in datasheets/modules
 
 // Resolve makes every reference of the installation lead to the part or datasheet that
 // it names now. Decode does it; a program that changes ids, references or
 // datasheets has to do it again.
 func (in *Installation) Resolve() {
-	named := in.sheets()
+	in.link(in.index(func(Text, part) {}))
+}
+
+// index lists the parts and datasheets. Of parts with the same id only the first
+// counts; the ids of the others are handed to twice.
+func (in *Installation) index(twice func(id Text, first part)) index {
+	x := index{map[string]part{}, in.sheets()}
 	walk(in, func(l *layout, v reflect.Value) {
-		if id, ok := l.idOf(v); ok {
-			named[target{l.word, id.Value}] = v.Addr().Interface()
+		if l.id < 0 {
+			return
 		}
-	})
-	walk(in, func(l *layout, v reflect.Value) {
-		for i := range l.fields {
-			f := &l.fields[i]
-			for r := range f.links(v.Field(f.index)) {
-				r.link(named[target{f.refersTo, r.text().Value}])
-			}
+		id := v.Field(l.id).Addr().Interface().(*Text)
+		if !id.Stated() {
+			return
 		}
+		if first, ok := x.parts[id.Value]; ok {
+			twice(*id, first)
+			return
+		}
+		x.parts[id.Value] = part{l.word, *id, v.Addr().Interface()}
 	})
+	return x
 }
 
 // sheets are the datasheets, each a copy: what a map holds has no address.
-func (in *Installation) sheets() map[target]any {
-	named := map[target]any{}
+func (in *Installation) sheets() map[sheetKey]any {
+	all := map[sheetKey]any{}
 	sheets := reflect.ValueOf(&in.Datasheets).Elem()
 	for _, f := range layoutOf(sheets.Type()).fields {
+		if f.kind != aKeyed {
+			continue
+		}
 		for key, sheet := range sheets.Field(f.index).Seq2() {
 			held := reflect.New(sheet.Type())
 			held.Elem().Set(sheet)
-			named[target{"datasheets/" + f.name, key.String()}] = held.Interface()
+			all[sheetKey{"datasheets/" + f.name, key.String()}] = held.Interface()
 		}
 	}
-	return named
+	return all
+}
+
+// link makes the references lead to what is listed.
+func (in *Installation) link(x index) {
+	walk(in, func(l *layout, v reflect.Value) {
+		for _, f := range l.names {
+			for r := range f.links(v.Field(f.index)) {
+				if strings.HasPrefix(f.refersTo, "datasheets/") {
+					r.link(x.sheets[sheetKey{f.refersTo, r.text().Value}])
+				} else {
+					r.link(x.parts[r.text().Value].is)
+				}
+			}
+		}
+	})
 }
 
 // links are the references, one or a list of them, that a value is.
@@ -94,8 +132,31 @@ func (l *layout) links(v reflect.Value) iter.Seq[linker] {
 			yield(v.Addr().Interface().(linker))
 		case l.kind == aList && l.each.kind == aReference:
 			for i := range v.Len() {
-				l.each.links(v.Index(i))(yield)
+				if !yield(v.Index(i).Addr().Interface().(linker)) {
+					return
+				}
 			}
+		}
+	}
+}
+
+// walk visits every object of the installation, parents first. Datasheets are
+// none: they neither have ids nor refer to anything.
+func walk(in *Installation, visit func(l *layout, v reflect.Value)) {
+	v := reflect.ValueOf(in).Elem()
+	layoutOf(v.Type()).walk(v, visit)
+}
+
+func (l *layout) walk(v reflect.Value, visit func(l *layout, v reflect.Value)) {
+	switch l.kind {
+	case anObject:
+		visit(l, v)
+		for _, f := range l.inner {
+			f.walk(v.Field(f.index), visit)
+		}
+	case aList:
+		for i := range v.Len() {
+			l.each.walk(v.Index(i), visit)
 		}
 	}
 }

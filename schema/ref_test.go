@@ -2,10 +2,11 @@ package schema
 
 import (
 	"os"
-	"path/filepath"
 	"reflect"
 	"strings"
 	"testing"
+
+	"sunclause/schema/examples"
 )
 
 // decoded reads an example, or a text that is one.
@@ -21,23 +22,12 @@ func decoded(t *testing.T, raw []byte) *Installation {
 // TestReferencesOfExamples makes sure that every stated reference leads to the part
 // that bears its name, and every other one to a blank one.
 func TestReferencesOfExamples(t *testing.T) {
-	paths, _ := filepath.Glob("../testdata/*/installation.json")
 	led, blank := 0, 0
-	for _, path := range paths {
-		raw, err := os.ReadFile(path)
-		if err != nil {
-			t.Fatal(err)
-		}
-		in := decoded(t, raw)
-		ids := map[string]any{}
+	for _, name := range examples.Names {
+		in := decoded(t, examples.Text(t, name))
+		x := in.index(func(id Text, _ part) { t.Errorf("%s: %s stands twice", name, id.Value) })
 		walk(in, func(l *layout, v reflect.Value) {
-			if id, ok := l.idOf(v); ok {
-				ids[id.Value] = v.Addr().Interface()
-			}
-		})
-		walk(in, func(l *layout, v reflect.Value) {
-			for i := range l.fields {
-				f := &l.fields[i]
+			for _, f := range l.names {
 				for r := range f.links(v.Field(f.index)) {
 					to := reflect.ValueOf(r).Elem().MethodByName("To").Call(nil)[0]
 					if !r.text().Stated() {
@@ -46,12 +36,12 @@ func TestReferencesOfExamples(t *testing.T) {
 						continue
 					}
 					led++
-					want := ids[r.text().Value]
-					if sheet, ok := strings.CutPrefix(f.refersTo, "datasheets/"); ok {
-						want = in.sheets()[target{"datasheets/" + sheet, r.text().Value}]
+					want := x.parts[r.text().Value].is
+					if strings.HasPrefix(f.refersTo, "datasheets/") {
+						want = x.sheets[sheetKey{f.refersTo, r.text().Value}]
 					}
 					if !reflect.DeepEqual(to.Interface(), want) {
-						t.Errorf("%s: %s leads to something else", path, r.text().At())
+						t.Errorf("%s: %s leads to something else", name, r.text().At())
 					}
 				}
 			}
@@ -170,7 +160,7 @@ func TestSheetsReferToNothing(t *testing.T) {
 func checkRefersToNothing(t *testing.T, where string, l *layout) {
 	t.Helper()
 	for _, f := range l.fields {
-		if f.refersTo != "" || l.id >= 0 && !localIDs[l.word] {
+		if f.refersTo != "" || l.id >= 0 {
 			t.Errorf("%s.%s: a datasheet has an id or refers to something", where, f.name)
 		}
 		checkRefersToNothing(t, where+"."+f.name, f.layout)

@@ -3,7 +3,6 @@ package schema
 import (
 	"fmt"
 	"iter"
-	"maps"
 	"reflect"
 	"slices"
 	"strings"
@@ -14,11 +13,12 @@ import (
 // somewhere: to a datasheet under its key, to a part by its id, or to one of a
 // part's terminals.
 func checkReferences(d *Document) *findings {
-	c := &references{doc: d, found: &findings{source: d.Source}, kinds: map[string]string{}, first: map[string]string{}, ids: map[string][]string{}, ends: map[string][]string{}}
+	c := &references{doc: d, found: &findings{source: d.Source}, ids: map[string][]string{}, ends: map[string][]string{}}
 	if c.tooManySegments(); len(c.found.list) > 0 {
 		return c.found
 	}
-	walk(&d.Installation, c.collect)
+	c.index = d.Installation.index(c.duplicate)
+	d.Installation.link(c.index)
 	walk(&d.Installation, c.resolve)
 	c.checkRuns()
 	c.checkSheets()
@@ -39,62 +39,17 @@ func (c *references) tooManySegments() {
 }
 
 type references struct {
+	index
 	doc   *Document
 	found *findings
-	kinds map[string]string   // kind of part, by id
-	first map[string]string   // where the id was first met
-	ids   map[string][]string // ids in order, by kind of part; filled when asked for
+	ids   map[string][]string // ids or keys in order, by kind; filled when asked for
 	ends  map[string][]string // terminals, by id; filled when asked for
 }
 
-// localIDs are ids that count only inside their part: ways are numbered on
-// each device anew.
-var localIDs = map[string]bool{"isolator_way": true, "board_way": true}
-
-// walk visits every object of the installation, parents first. Datasheets are
-// none: they neither have ids nor refer to anything.
-func walk(in *Installation, visit func(l *layout, v reflect.Value)) {
-	v := reflect.ValueOf(in).Elem()
-	layoutOf(v.Type()).walk(v, visit)
-}
-
-func (l *layout) walk(v reflect.Value, visit func(l *layout, v reflect.Value)) {
-	switch {
-	case !l.parts:
-	case l.kind == anObject:
-		visit(l, v)
-		for i := range l.fields {
-			l.fields[i].walk(v.Field(l.fields[i].index), visit)
-		}
-	case l.kind == aList:
-		for i := range v.Len() {
-			l.each.walk(v.Index(i), visit)
-		}
-	}
-}
-
-func (c *references) collect(l *layout, v reflect.Value) {
-	id, ok := l.idOf(v)
-	if !ok {
-		return
-	}
-	if at, twice := c.first[id.Value]; twice {
-		c.add(id, func() (string, string) {
-			return fmt.Sprintf("id %q stands twice; the first is on line %d", id.Value, c.doc.Position(at).Line), "give each part an id of its own"
-		})
-		return
-	}
-	c.first[id.Value] = id.At()
-	c.kinds[id.Value] = l.word
-}
-
-// idOf is the id of a part, when it is stated and counts in the whole document.
-func (l *layout) idOf(v reflect.Value) (Text, bool) {
-	if l.id < 0 || localIDs[l.word] {
-		return Text{}, false
-	}
-	id := v.Field(l.id).Interface().(Text)
-	return id, id.Stated()
+func (c *references) duplicate(id Text, first part) {
+	c.add(id, func() (string, string) {
+		return fmt.Sprintf("id %q stands twice; the first is on line %d", id.Value, c.doc.Position(first.id.At()).Line), "give each part an id of its own"
+	})
 }
 
 // kindOf is the word for a kind of part: the name of its type in small letters,
@@ -114,28 +69,28 @@ func kindOf(t reflect.Type) string {
 }
 
 func (c *references) resolve(l *layout, v reflect.Value) {
-	for i := range l.fields {
-		f := &l.fields[i]
-		if f.refersTo == "" {
-			continue
-		}
+	for _, f := range l.names {
 		for t := range f.texts(v.Field(f.index)) {
-			c.reference(f.refersTo, t)
+			c.reference(f.refersTo, *t)
 		}
 	}
 }
 
 // texts are the text, or the texts of the list, that a value is.
-func (l *layout) texts(v reflect.Value) iter.Seq[Text] {
-	return func(yield func(Text) bool) {
+func (l *layout) texts(v reflect.Value) iter.Seq[*Text] {
+	return func(yield func(*Text) bool) {
 		switch l.kind {
 		case aText:
-			yield(v.Interface().(Text))
+			yield(v.Addr().Interface().(*Text))
 		case aReference:
 			yield(v.Addr().Interface().(linker).text())
 		case aList:
 			for i := range v.Len() {
-				l.each.texts(v.Index(i))(yield)
+				for t := range l.each.texts(v.Index(i)) {
+					if !yield(t) {
+						return
+					}
+				}
 			}
 		}
 	}
@@ -165,30 +120,43 @@ func (c *references) add(at interface{ At() string }, tell func() (what, remedy 
 }
 
 func (c *references) datasheet(kind string, t Text) {
-	sheets, _ := c.doc.lookup("/" + kind)
-	members, _ := sheets.(map[string]any)
-	if _, ok := members[t.Value]; ok {
+	if _, ok := c.sheets[sheetKey{kind, t.Value}]; ok {
 		return
 	}
 	c.add(t, func() (string, string) {
 		sheet := strings.ReplaceAll(strings.TrimPrefix(kind, "datasheets/"), "_", " ")
 		remedy := fmt.Sprintf("put the maker's figures under %s.%s", Spoken("/"+kind), t.Value)
 		return fmt.Sprintf("%s: there is no datasheet %q among the %s", Spoken(t.At()), t.Value, sheet),
-			meant(t.Value, slices.Sorted(maps.Keys(members)), remedy)
+			closest(t.Value, c.keysOf(kind), remedy)
 	})
 }
 
+// keysOf lists the keys of the datasheets of a kind in order.
+func (c *references) keysOf(kind string) []string {
+	keys, ok := c.ids[kind]
+	if !ok {
+		for k := range c.sheets {
+			if k.kind == kind {
+				keys = append(keys, k.key)
+			}
+		}
+		slices.Sort(keys)
+		c.ids[kind] = keys
+	}
+	return keys
+}
+
 func (c *references) part(kind string, t Text) {
-	got, ok := c.kinds[t.Value]
-	if ok && (kind == anyPart || got == kind) {
+	got, ok := c.parts[t.Value]
+	if ok && (kind == anyPart || got.kind == kind) {
 		return
 	}
 	c.add(t, func() (string, string) {
 		what := fmt.Sprintf("there is no %s with the id %q", inPlainWords(kind), t.Value)
 		if ok {
-			what = fmt.Sprintf("%q is the id of %s; the id of %s is wanted here", t.Value, withArticle(got), withArticle(kind))
+			what = fmt.Sprintf("%q is the id of %s; the id of %s is wanted here", t.Value, withArticle(got.kind), withArticle(kind))
 		}
-		return Spoken(t.At()) + ": " + what, meant(t.Value, c.idsOf(kind), "describe it, or leave the member out")
+		return Spoken(t.At()) + ": " + what, closest(t.Value, c.idsOf(kind), "describe it, or leave the member out")
 	})
 }
 
@@ -219,23 +187,22 @@ func withArticle(kind string) string {
 
 // idsOf lists the ids of the parts of a kind in order.
 func (c *references) idsOf(kind string) []string {
-	if ids, ok := c.ids[kind]; ok {
-		return ids
-	}
-	var ids []string
-	for id, k := range c.kinds {
-		if k == kind || kind == anyPart {
-			ids = append(ids, id)
+	ids, ok := c.ids[kind]
+	if !ok {
+		for id, p := range c.parts {
+			if p.kind == kind || kind == anyPart {
+				ids = append(ids, id)
+			}
 		}
+		slices.Sort(ids)
+		c.ids[kind] = ids
 	}
-	slices.Sort(ids)
-	c.ids[kind] = ids
 	return ids
 }
 
-// meant is the remedy for a reference that leads nowhere: the one id that is
+// closest is the remedy for a reference that leads nowhere: the one id that is
 // most like it, or those there are.
-func meant(word string, known []string, otherwise string) string {
+func closest(word string, known []string, otherwise string) string {
 	switch near, equal := nearestOf(word, known); {
 	case near != "" && equal == 1:
 		return fmt.Sprintf("did you mean %q?", near)

@@ -5,32 +5,37 @@ import (
 	"sort"
 	"strconv"
 	"strings"
+	"sync"
 	"unicode"
 	"unicode/utf8"
 )
 
-// Source is a text in JSON or YAML, read into a tree of plain values, with the
-// place of each value kept.
+// Source is a text in JSON or YAML, read into a tree of values, with the place of
+// each value kept.
 type Source struct {
 	Name string // as the user named it; shown in front of every problem
 	Raw  []byte
 
-	root       any             // map[string]any, []any, json.Number, string, bool or nil
-	offsets    map[string]mark // by JSON pointer
-	lines      []int           // offset of the first byte of each line
-	characters []int           // how many characters begin before each block of the text
-	before     int             // lines that stand before the text in its file
+	root       *node      // nil where the text could not be read
+	plain      func() any // the tree as plain values, made when first asked for
+	lines      []int      // offset of the first byte of each line
+	characters []int      // how many characters begin before each block of the text
+	before     int        // lines that stand before the text in its file
 }
-
-// mark is where a value starts, and where its member name starts when it has one.
-type mark struct{ value, name int }
 
 // Position is a place in a text for people: both count from 1, the column in
 // characters.
 type Position struct{ Line, Column int }
 
 func newSource(name string, raw []byte) *Source {
-	return &Source{Name: name, Raw: raw, offsets: map[string]mark{}, lines: lineStarts(raw), characters: charactersBefore(raw)}
+	s := &Source{Name: name, Raw: raw, lines: lineStarts(raw), characters: charactersBefore(raw)}
+	s.plain = sync.OnceValue(func() any {
+		if s.root == nil {
+			return nil
+		}
+		return s.root.plain()
+	})
+	return s
 }
 
 func lineStarts(raw []byte) []int {
@@ -66,32 +71,56 @@ func countCharacters(raw []byte) int {
 	return n
 }
 
-// Root is the whole text as plain values. It must not be changed.
-func (s *Source) Root() any { return s.root }
+// Root is the whole text as plain values: map[string]any, []any, json.Number,
+// string, bool or nil. It must not be changed.
+func (s *Source) Root() any { return s.plain() }
+
+// Has reports whether there is a value at a JSON pointer.
+func (s *Source) Has(pointer string) bool { return s.at(pointer) != nil }
+
+// at is the value at a JSON pointer, nil where there is none.
+func (s *Source) at(pointer string) *node {
+	if n, rest := s.nearest(pointer); s.root != nil && rest == "" {
+		return n
+	}
+	return nil
+}
 
 // Position finds the value at a JSON pointer; where there is none, the nearest
 // enclosing value that exists.
 func (s *Source) Position(pointer string) Position { return s.position(s.offset(pointer)) }
 
 func (s *Source) offset(pointer string) int {
-	for {
-		if m, ok := s.offsets[pointer]; ok {
-			return m.value
-		}
-		i := strings.LastIndexByte(pointer, '/')
-		if i < 0 {
-			return 0
-		}
-		pointer = pointer[:i]
-	}
+	n, _ := s.nearest(pointer)
+	return int(n.start)
 }
 
 // offsetOfName finds the member name of the value at a JSON pointer.
 func (s *Source) offsetOfName(pointer string) int {
-	if m, ok := s.offsets[pointer]; ok && m.name >= 0 {
-		return m.name
+	if n, rest := s.nearest(pointer); rest == "" && n.named >= 0 {
+		return int(n.named)
 	}
 	return s.offset(pointer)
+}
+
+// nearest follows a JSON pointer as far as there are values, and says what of it
+// is left over.
+func (s *Source) nearest(pointer string) (n *node, rest string) {
+	if s.root == nil {
+		return &node{named: -1}, pointer
+	}
+	for n = s.root; strings.HasPrefix(pointer, "/"); {
+		token, rest := pointer[1:], ""
+		if i := strings.IndexByte(token, '/'); i >= 0 {
+			token, rest = token[:i], token[i:]
+		}
+		next := n.child(token)
+		if next == nil {
+			return n, pointer
+		}
+		n, pointer = next, rest
+	}
+	return n, pointer
 }
 
 func (s *Source) position(offset int) Position {
@@ -107,30 +136,6 @@ func (s *Source) line(offset int) int { return sort.SearchInts(s.lines, offset+1
 func (s *Source) charactersTo(offset int) int {
 	i := offset / block
 	return s.characters[i] + countCharacters(s.Raw[i*block:offset])
-}
-
-// lookup follows a JSON pointer through the tree.
-func (s *Source) lookup(pointer string) (any, bool) {
-	v := s.root
-	for _, token := range split(pointer) {
-		switch node := v.(type) {
-		case map[string]any:
-			next, ok := node[token]
-			if !ok {
-				return nil, false
-			}
-			v = next
-		case []any:
-			i, err := strconv.Atoi(token)
-			if err != nil || i < 0 || i >= len(node) {
-				return nil, false
-			}
-			v = node[i]
-		default:
-			return nil, false
-		}
-	}
-	return v, true
 }
 
 // split cuts a JSON pointer into its unescaped tokens.
@@ -188,7 +193,7 @@ func spokenName(name string) string {
 	if name == "" {
 		return `""`
 	}
-	return beginning(name)
+	return truncate(name)
 }
 
 // Placed makes an empty source that begins on a line of a file, for problems

@@ -11,9 +11,9 @@ import (
 // part's bare id stands for its body, to which protective conductors go.
 func (c *references) terminal(t Text) {
 	id, rest, _ := strings.Cut(t.Value, ".")
-	if _, ok := c.kinds[id]; !ok {
+	if _, ok := c.parts[id]; !ok {
 		c.add(t, func() (string, string) {
-			return fmt.Sprintf("%s: there is no part with the id %q", Spoken(t.At()), id), meant(id, c.idsOf(anyPart), "describe it")
+			return fmt.Sprintf("%s: there is no part with the id %q", Spoken(t.At()), id), closest(id, c.idsOf(anyPart), "describe it")
 		})
 		return
 	}
@@ -27,9 +27,9 @@ func (c *references) terminal(t Text) {
 
 func (c *references) unknownTerminal(t Text, id string, names []string) {
 	c.add(t, func() (string, string) {
-		what := fmt.Sprintf("%s: the %s %s has no terminal %q", Spoken(t.At()), inPlainWords(c.kinds[id]), id, t.Value)
+		what := fmt.Sprintf("%s: the %s %s has no terminal %q", Spoken(t.At()), inPlainWords(c.parts[id].kind), id, t.Value)
 		if t.Value == id {
-			what = fmt.Sprintf("%s: the %s %s has several terminals, and the run must say which", Spoken(t.At()), inPlainWords(c.kinds[id]), id)
+			what = fmt.Sprintf("%s: the %s %s has several terminals, and the run must say which", Spoken(t.At()), inPlainWords(c.parts[id].kind), id)
 		}
 		if len(names) == 0 {
 			return what, fmt.Sprintf("write %q", id)
@@ -43,76 +43,45 @@ func (c *references) unknownTerminal(t Text, id string, names []string) {
 func (c *references) terminals(id string) []string {
 	names, ok := c.ends[id]
 	if !ok {
-		names = terminals(&c.doc.Installation, c.kinds[id], id)
+		names = terminals(c.parts[id].is)
 		c.ends[id] = names
 	}
 	return names
 }
 
-func terminals(in *Installation, kind, id string) []string {
-	switch kind {
-	case "array":
-		return arrayTerminals(in, id)
-	case "isolator":
-		return isolatorTerminals(in, id)
-	case "inverter":
-		return inverterTerminals(in, id)
-	case "board":
-		return boardTerminals(in, id)
-	case "meter":
+func terminals(part any) []string {
+	switch p := part.(type) {
+	case *Array:
+		return append(numbered(int(p.Ways.Value)), "out")
+	case *Isolator:
+		var names []string
+		for _, w := range p.Ways {
+			names = append(names, w.ID.Value+".in", w.ID.Value+".out")
+		}
+		return names
+	case *Inverter:
+		return append(numbered(len(p.Datasheet.To().MPPTs)), "battery", "ac", "backup")
+	case *Board:
+		names := []string{"in"}
+		for _, w := range p.Ways {
+			names = append(names, w.ID.Value)
+		}
+		return names
+	case *Meter:
 		return []string{"in", "out"}
-	case "changeover":
+	case *Changeover:
 		return []string{"grid", "source", "load"}
-	case "battery":
+	case *Battery:
 		return []string{"ac"}
 	}
 	return nil
 }
 
-func arrayTerminals(in *Installation, id string) []string {
+// numbered are the names 1, 2, … n.
+func numbered(n int) []string {
 	var names []string
-	for _, a := range in.Arrays {
-		if a.ID.Value == id {
-			for w := 1; w <= int(a.Ways.Value); w++ {
-				names = append(names, strconv.Itoa(w))
-			}
-		}
-	}
-	return append(names, "out")
-}
-
-func isolatorTerminals(in *Installation, id string) []string {
-	var names []string
-	for _, iso := range in.Isolators {
-		if iso.ID.Value == id {
-			for _, w := range iso.Ways {
-				names = append(names, w.ID.Value+".in", w.ID.Value+".out")
-			}
-		}
-	}
-	return names
-}
-
-func inverterTerminals(in *Installation, id string) []string {
-	var names []string
-	for _, inv := range in.Inverters {
-		if inv.ID.Value == id {
-			for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
-				names = append(names, strconv.Itoa(i+1))
-			}
-		}
-	}
-	return append(names, "battery", "ac", "backup")
-}
-
-func boardTerminals(in *Installation, id string) []string {
-	names := []string{"in"}
-	for _, b := range in.AC.Boards {
-		if b.ID.Value == id {
-			for _, w := range b.Ways {
-				names = append(names, w.ID.Value)
-			}
-		}
+	for i := 1; i <= n; i++ {
+		names = append(names, strconv.Itoa(i))
 	}
 	return names
 }
@@ -126,7 +95,7 @@ func (c *references) checkRuns() {
 		}
 		for _, t := range []Text{r.From, r.To} {
 			names := c.terminals(t.Value)
-			if len(names) > 0 && c.kinds[t.Value] != "battery" {
+			if len(names) > 0 && c.parts[t.Value].kind != "battery" {
 				c.unknownTerminal(t, t.Value, names)
 			}
 		}

@@ -1,22 +1,25 @@
 package schema
 
 import (
-	"encoding/json"
 	"fmt"
 	"reflect"
 	"strconv"
+	"strings"
 	"sync"
 )
 
 // layout is how a Go type of a mirror is filled, found out once for each type.
 type layout struct {
 	kind    layoutKind
-	word    string  // for the kind of part, as references say it; of objects
-	pointer int     // index of the field that keeps the place of an object, or -1
-	id      int     // index of the field that names a part, or -1
-	fields  []field // of objects
-	each    *layout // of lists and keyed ones
-	parts   bool    // whether references or objects stand in it, however deep
+	word    string         // for the kind of part, as references say it; of objects
+	pointer int            // index of the field that keeps the place of an object, or -1
+	id      int            // index of the field that names a part in the whole document, or -1
+	fields  []field        // of objects
+	named   map[string]int // number of a field by the member's name
+	below   int            // length of all that leads to the members
+	each    *layout        // of lists and keyed ones
+	inner   []*field       // fields that are objects or lists of such; datasheets are not among them
+	names   []*field       // fields whose texts name parts or datasheets
 }
 
 type layoutKind int
@@ -66,16 +69,14 @@ func makeLayout(t reflect.Type) *layout {
 	case t == reflect.TypeFor[Flag]():
 		l.kind = aFlag
 	case reflect.PointerTo(t).Implements(reflect.TypeFor[linker]()):
-		l.kind, l.parts = aReference, true
+		l.kind = aReference
 	case t.Kind() == reflect.Struct:
-		l.kind, l.parts = anObject, true
+		l.kind = anObject
 		l.addFields(t)
 	case t.Kind() == reflect.Slice:
 		l.kind, l.each = aList, makeLayout(t.Elem())
-		l.parts = l.each.parts
 	case t.Kind() == reflect.Map && t.Key().Kind() == reflect.String:
 		l.kind, l.each = aKeyed, makeLayout(t.Elem())
-		l.parts = l.each.parts
 	case t.Kind() == reflect.Interface:
 		l.kind = anything
 	default:
@@ -85,7 +86,7 @@ func makeLayout(t reflect.Type) *layout {
 }
 
 func (l *layout) addFields(t reflect.Type) {
-	l.word, l.pointer, l.id = kindOf(t), -1, -1
+	l.word, l.pointer, l.id, l.named = kindOf(t), -1, -1, map[string]int{}
 	for i := range t.NumField() {
 		f := t.Field(i)
 		if f.Type == reflect.TypeFor[Pointer]() {
@@ -96,111 +97,145 @@ func (l *layout) addFields(t reflect.Type) {
 		if name == "" || name == "-" {
 			continue
 		}
-		if name == "id" && f.Type == reflect.TypeFor[Text]() {
+		if name == "id" && f.Type == reflect.TypeFor[Text]() && f.Tag.Get("unique") != "part" { // ways are numbered on each device anew
 			l.id = i
 		}
-		l.fields = append(l.fields, field{i, name, "/" + escape(name), f.Tag.Get("ref"), makeLayout(f.Type)})
+		below := "/" + escape(name)
+		l.named[name], l.below = len(l.fields), l.below+len(below)
+		l.fields = append(l.fields, field{i, name, below, f.Tag.Get("ref"), makeLayout(f.Type)})
+	}
+	for i := range l.fields {
+		f := &l.fields[i]
+		if f.kind == anObject || f.kind == aList && f.each.kind == anObject {
+			l.inner = append(l.inner, f)
+		}
+		if f.refersTo != "" {
+			l.names = append(l.names, f)
+		}
+	}
+	if len(l.fields) > mostFields {
+		panic(fmt.Sprintf("schema: %s has more than %d fields", t, mostFields))
 	}
 }
 
-// fill copies a tree of plain values into the mirror v, a pointer to a struct,
-// giving every value its place, stated or not. The tree has passed its schema,
-// so that a value of the wrong kind is a fault of the mirror, not of the
-// document.
-func fill(v any, tree any) error {
+// mostFields is how many members an object of a mirror has at most.
+const mostFields = 64
+
+// fill copies a tree into the mirror v, a pointer to a struct, giving every value
+// its place, stated or not. The tree has passed its schema, so that a value of
+// the wrong kind is a fault of the mirror, not of the document.
+func fill(v any, tree *node) error {
 	target := reflect.ValueOf(v).Elem()
 	return layoutOf(target.Type()).fill(target, tree, "")
 }
 
-func (l *layout) fill(v reflect.Value, tree any, at string) error {
-	p := Pointer{at: at, stated: tree != nil}
+// fill copies a value, nil where it is not stated. A value that is null is not
+// stated either.
+func (l *layout) fill(v reflect.Value, n *node, at string) error {
+	if n != nil && n.kind == isNull {
+		n = nil
+	}
+	p := Pointer{at: at, stated: n != nil}
 	switch l.kind {
 	case aNumber:
-		n, err := number(tree)
-		*v.Addr().Interface().(*Number) = Number{p, n}
+		value, err := n.number()
+		*v.Addr().Interface().(*Number) = Number{p, value}
 		return err
 	case aText:
-		s, err := text(tree)
-		*v.Addr().Interface().(*Text) = Text{p, s}
+		value, err := n.words()
+		*v.Addr().Interface().(*Text) = Text{p, value}
 		return err
 	case aFlag:
-		b, _ := tree.(bool)
-		*v.Addr().Interface().(*Flag) = Flag{p, b}
+		*v.Addr().Interface().(*Flag) = Flag{p, n != nil && n.kind == isTrue}
 	case aReference:
-		s, err := text(tree)
-		v.Addr().Interface().(linker).state(Text{p, s})
+		value, err := n.words()
+		v.Addr().Interface().(linker).state(Text{p, value})
 		return err
 	case anObject:
-		return l.fillObject(v, tree, at)
+		return l.fillObject(v, n, at)
 	case aList:
-		return l.fillList(v, tree, at)
+		return l.fillList(v, n, at)
 	case aKeyed:
-		return l.fillKeyed(v, tree, at)
+		return l.fillKeyed(v, n, at)
 	case anything:
-		if tree != nil {
-			v.Set(reflect.ValueOf(tree))
+		if n != nil {
+			v.Set(reflect.ValueOf(n.plain()))
 		}
 	}
 	return nil
 }
 
-func number(tree any) (float64, error) {
-	switch n := tree.(type) {
-	case nil:
+// number is the value of a number; zero where there is none.
+func (n *node) number() (float64, error) {
+	if n == nil {
 		return 0, nil
-	case json.Number:
-		return n.Float64()
 	}
-	return 0, fmt.Errorf("found %s, allowed a number", found(tree))
+	if n.kind != isNumber {
+		return 0, fmt.Errorf("found %s, allowed a number", describe(n.plain()))
+	}
+	return strconv.ParseFloat(n.text, 64)
 }
 
-func text(tree any) (string, error) {
-	switch s := tree.(type) {
-	case nil:
+// words are those of a text; none where there is none.
+func (n *node) words() (string, error) {
+	if n == nil {
 		return "", nil
-	case string:
-		return s, nil
 	}
-	return "", fmt.Errorf("found %s, allowed a text", found(tree))
+	if n.kind != isText {
+		return "", fmt.Errorf("found %s, allowed a text", describe(n.plain()))
+	}
+	return n.text, nil
 }
 
-func (l *layout) fillObject(v reflect.Value, tree any, at string) error {
-	members, stated := tree.(map[string]any)
+func (l *layout) fillObject(v reflect.Value, n *node, at string) error {
+	stated := n != nil && n.kind == isObject
 	if l.pointer >= 0 {
 		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at: at, stated: stated}
 	}
+	var own [mostFields]*node
+	if stated {
+		for i := range n.children {
+			if f, ok := l.named[n.children[i].name]; ok {
+				own[f] = &n.children[i]
+			}
+		}
+	}
+	// the pointers of all members are parts of one text, which is made at once
+	var all strings.Builder
+	all.Grow(len(l.fields)*len(at) + l.below)
 	for i := range l.fields {
-		f := &l.fields[i]
-		if err := f.fill(v.Field(f.index), members[f.name], at+f.below); err != nil {
+		from := all.Len()
+		all.WriteString(at)
+		all.WriteString(l.fields[i].below)
+		if err := l.fields[i].fill(v.Field(l.fields[i].index), own[i], all.String()[from:]); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func (l *layout) fillList(v reflect.Value, tree any, at string) error {
-	items, ok := tree.([]any)
-	if !ok {
+func (l *layout) fillList(v reflect.Value, n *node, at string) error {
+	if n == nil || n.kind != isList {
 		return nil // not stated: the list stays nil, and an empty one does not
 	}
-	v.Set(reflect.MakeSlice(v.Type(), len(items), len(items)))
-	for i, item := range items {
-		if err := l.each.fill(v.Index(i), item, at+"/"+strconv.Itoa(i)); err != nil {
+	v.Set(reflect.MakeSlice(v.Type(), len(n.children), len(n.children)))
+	for i := range n.children {
+		if err := l.each.fill(v.Index(i), &n.children[i], at+"/"+strconv.Itoa(i)); err != nil {
 			return err
 		}
 	}
 	return nil
 }
 
-func (l *layout) fillKeyed(v reflect.Value, tree any, at string) error {
-	members, ok := tree.(map[string]any)
-	if !ok {
+func (l *layout) fillKeyed(v reflect.Value, n *node, at string) error {
+	if n == nil || n.kind != isObject {
 		return nil
 	}
-	v.Set(reflect.MakeMapWithSize(v.Type(), len(members)))
-	for name, member := range members {
+	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.children)))
+	for i := range n.children {
 		e := reflect.New(v.Type().Elem()).Elem()
-		if err := l.each.fill(e, member, at+"/"+escape(name)); err != nil {
+		name := n.children[i].name
+		if err := l.each.fill(e, &n.children[i], at+"/"+escape(name)); err != nil {
 			return err
 		}
 		v.SetMapIndex(reflect.ValueOf(name), e)

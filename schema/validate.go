@@ -42,42 +42,24 @@ var compiled sync.Map // name -> func() (*jsonschema.Schema, error)
 
 func compile(name string) (*jsonschema.Schema, error) {
 	once, _ := compiled.LoadOrStore(name, sync.OnceValues(func() (*jsonschema.Schema, error) {
-		return benchFor(name).compile(base + name)
+		compiler.Lock()
+		defer compiler.Unlock()
+		return compiler.made().Compile(base + name)
 	}))
 	return once.(func() (*jsonschema.Schema, error))()
 }
 
-// bench is a compiler for one at a time. What it has compiled once, such as the
-// kinds of quantity, serves whatever it compiles after.
-type bench struct {
-	mu       sync.Mutex
-	compiler *jsonschema.Compiler
-}
-
-func newBench() *bench {
+// compiler is for one at a time. What it has compiled once, such as the kinds of
+// quantity, serves whatever it compiles after.
+var compiler = struct {
+	sync.Mutex
+	made func() *jsonschema.Compiler
+}{made: sync.OnceValue(func() *jsonschema.Compiler {
 	c := jsonschema.NewCompiler()
 	c.Draft = jsonschema.Draft7
 	c.LoadURL = loadEmbedded
-	return &bench{compiler: c}
-}
-
-// benches are two, since the schema of the installation is compiled at every
-// start and two processors do it in half the time. The roof and the readings,
-// which refer to little else, make up half of it.
-var benches = [2]*bench{newBench(), newBench()}
-
-func benchFor(name string) *bench {
-	if strings.HasPrefix(name, "roof") || strings.HasPrefix(name, "commissioning") || strings.HasPrefix(name, "handover") {
-		return benches[1]
-	}
-	return benches[0]
-}
-
-func (b *bench) compile(url string) (*jsonschema.Schema, error) {
-	b.mu.Lock()
-	defer b.mu.Unlock()
-	return b.compiler.Compile(url)
-}
+	return c
+})}
 
 // base gives the embedded files an address of their own, so that a reference
 // between them can never be taken for a file or a host.
@@ -94,7 +76,7 @@ func loadEmbedded(url string) (io.ReadCloser, error) {
 	return io.NopCloser(bytes.NewReader(bytes.Replace(raw, inFile, inMemory, 1))), nil
 }
 
-// The library holds every schema to the meta-schema of its draft at each start,
+// The library holds each schema that it compiles to the meta-schema of its draft,
 // and to that of 2020-12 it takes six times as long as to that of draft 7. The
 // keywords that the files use mean the same in both, which a test makes sure
 // of, so they are read as draft 7.
@@ -111,14 +93,18 @@ func (s *Source) validate(name string, found *findings) (err error) {
 			err = fmt.Errorf("schema %s: %v", name, r)
 		}
 	}()
-	if name == InstallationSchema && acceptable(s.root) {
-		return nil
+	tree := s.plain
+	if name == InstallationSchema {
+		if shapeOfInstallation.fits(s.root) {
+			return nil
+		}
+		tree = func() any { return s.clipped(found) }
 	}
 	sch, err := compile(name)
 	if err != nil {
 		return fmt.Errorf("schema %s: %w", name, err)
 	}
-	err = sch.Validate(s.root)
+	err = sch.Validate(tree())
 	if err == nil {
 		return nil
 	}
@@ -129,6 +115,14 @@ func (s *Source) validate(name string, found *findings) (err error) {
 	e := &explainer{source: s, found: found, settled: found.places(), schema: name, rules: map[string]rule{}}
 	leaves(failure, e.leaf)
 	return nil
+}
+
+// clipped is what of the document the library is asked about.
+func (s *Source) clipped(found *findings) any {
+	c := clipper{left: maxDoubtful}
+	clipped := c.clip(&shapeOfInstallation, s.root)
+	found.cut = found.cut || c.cut
+	return clipped
 }
 
 func leaves(e *jsonschema.ValidationError, visit func(*jsonschema.ValidationError)) {

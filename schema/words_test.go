@@ -1,7 +1,9 @@
 package schema
 
 import (
+	"cmp"
 	"os"
+	"strconv"
 	"testing"
 )
 
@@ -36,9 +38,14 @@ func TestWordsOfEverything(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	for pointer := range d.offsets {
-		if pointer != "" && Words(pointer) == "" {
-			t.Errorf("%s has no words", pointer)
+	var check func(n *node, at string)
+	check = func(n *node, at string) {
+		if at != "" && Words(at) == "" {
+			t.Errorf("%s has no words", at)
+		}
+		for i := range n.children {
+			check(&n.children[i], at+"/"+cmp.Or(escape(n.children[i].name), strconv.Itoa(i)))
 		}
 	}
+	check(d.root, "")
 }

@@ -43,7 +43,6 @@ func (env *environment) loadNamed(ctx context.Context, o rulesOptions) (*ruleset
 
 // loadWithDocument reads the rule set that the options name and one installation.
 func (env *environment) loadWithDocument(ctx context.Context, o rulesOptions, name string) (*ruleset.RuleSet, *schema.Document, error) {
-	schema.Prepare() // beside the loading of the rule set
 	set, err := env.loadNamed(ctx, o)
 	if err != nil {
 		return nil, nil, err

@@ -139,14 +139,14 @@ func (h *hearing) judgeBlock(b block, all []Judgment) []Judgment {
 // judge states the outcome of a requirement for the part that is being judged.
 func (h *hearing) judge(j *Judgment) {
 	q := j.Requirement
-	lacks := false
+	doubtful := false // whether it applies at all
 	for _, c := range q.Conditions() {
 		switch h.holds(c) {
 		case no:
 			j.Outcome = NotApplicable
 			return
 		case unknown:
-			lacks = true
+			doubtful = true
 		}
 	}
 	h.measure(j)
@@ -157,12 +157,15 @@ func (h *hearing) judge(j *Judgment) {
 		kept = h.holds(q.Row())
 	}
 	switch {
-	case lacks || kept == unknown:
+	case kept == unknown || doubtful && kept == no:
 		j.Outcome, j.Missing = NotShown, h.missing(q)
 	case kept == no:
 		j.Outcome = NotMet
 	default:
 		j.Outcome = Met
+		if doubtful {
+			j.EitherWay, j.Missing = true, h.missing(q)
+		}
 	}
 }
 

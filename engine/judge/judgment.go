@@ -29,7 +29,8 @@ type Judgment struct {
 	Limit     *Quantity // nil likewise
 	MarginPct *float64  // how far inside the limit, in % of it; below zero when beyond
 	Message   string    // for a Rego rule, what it said
-	Missing   []string  // for not shown: JSON pointers of what would have to be stated
+	EitherWay bool      // it is met although it is not known to apply: what it asks for is there in any case
+	Missing   []string  // for not shown, and for what holds either way: JSON pointers of what would have to be stated
 	Departure *Departure
 }
 

@@ -53,17 +53,14 @@ func AllUnstated(r *judge.Result) []Unstated {
 // unstated names the room, or else the list of parts, that has to be there
 // before the member at a JSON pointer can be; "" when both are.
 func unstated(r *judge.Result, pointer string) (member string, list bool) {
-	root, _ := r.Document.Root().(map[string]any)
 	if !strings.HasPrefix(pointer, "/") {
 		return "", false
 	}
 	room, rest, _ := strings.Cut(pointer[1:], "/")
-	value, stated := root[room]
-	if !stated {
+	if !r.Document.Has("/" + room) {
 		return room, isList(pointer) && rest == ""
 	}
-	inner, _ := value.(map[string]any)
-	if _, stated := inner[rest]; inner != nil && isList(pointer) && !stated {
+	if rest != "" && isList(pointer) && !r.Document.Has(pointer) {
 		return room + "." + rest, true
 	}
 	return "", false

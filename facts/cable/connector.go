@@ -64,7 +64,7 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 // state whether there are any.
 func unstatedConnectors(f *Run, r *schema.Run) Connector {
 	var c Connector
-	blank(&c, r.Member("connectors"))
+	working.Blank(&c, r.Member("connectors"))
 	c.Subject = working.Subject{ID: f.ID + ".connectors", At: r.At(), Name: "connectors of " + f.Name}
 	return c
 }

@@ -1,8 +1,6 @@
 package cable
 
 import (
-	"reflect"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -156,28 +154,8 @@ func (g *Guard) passes(s *schema.Segment) {
 // of how it is laid, which is not the same as nothing to be said.
 func unstatedSegments(f *Run, r *schema.Run) Segment {
 	var g Segment
-	blank(&g, r.Member("segments"))
+	working.Blank(&g, r.Member("segments"))
 	g.Subject = working.Subject{ID: segmentID(f.ID, 0), At: r.At(), Name: "segments of " + f.Name}
 	g.Service = f.Service
 	return g
-}
-
-// blank leaves every fact of a part unknown because the named member is missing.
-func blank(part any, missing string) {
-	v := reflect.ValueOf(part).Elem()
-	for _, field := range reflect.VisibleFields(v.Type()) {
-		if field.Anonymous || !field.IsExported() {
-			continue
-		}
-		switch fact := v.FieldByIndex(field.Index).Addr().Interface().(type) {
-		case *working.Number:
-			*fact = working.Unknown("", "", missing)
-		case *working.Text:
-			*fact = working.UnknownText(missing)
-		case *working.Flag:
-			*fact = working.UnknownFlag(missing)
-		case *working.Names:
-			*fact = working.UnknownList(missing)
-		}
-	}
 }

@@ -1,9 +1,6 @@
 package working
 
-import (
-	"math"
-	"strings"
-)
+import "strings"
 
 // series is arithmetic over any number of numbers. It writes its text over the
 // symbols of those that it is given.
@@ -11,14 +8,13 @@ type series struct {
 	words     string // before the first
 	separator string
 	source    Source
-	choice    bool // it picks one of them
-	combine   func(a, b float64) float64
+	combine   op
 }
 
 var (
-	sum      = &series{separator: " + ", source: ByDefinition, combine: func(a, b float64) float64 { return a + b }}
-	greatest = &series{words: "greatest of ", separator: ", ", source: ByDefinition, choice: true, combine: math.Max}
-	least    = &series{words: "least of ", separator: ", ", source: ByDefinition, choice: true, combine: math.Min}
+	sum      = &series{separator: " + ", source: ByDefinition, combine: add}
+	greatest = &series{words: "greatest of ", separator: ", ", source: ByDefinition, combine: greater}
+	least    = &series{words: "least of ", separator: ", ", source: ByDefinition, combine: lesser}
 )
 
 // Sum adds numbers of one kind; none at all give zero.
@@ -26,7 +22,7 @@ func Sum(symbol, unit string, inputs ...Number) Number { return sum.of(symbol, u
 
 // Product multiplies numbers; none at all give zero.
 func Product(symbol, unit string, source Source, inputs ...Number) Number {
-	s := &series{separator: " · ", source: source, combine: func(a, b float64) float64 { return a * b }}
+	s := &series{separator: " · ", source: source, combine: multiply}
 	return s.of(symbol, unit, inputs)
 }
 
@@ -72,7 +68,7 @@ func (s *series) of(symbol, unit string, inputs []Number) Number {
 		if i == 0 {
 			v = inputs[i].value
 		} else {
-			v = s.combine(v, inputs[i].value)
+			v = s.combine.ofTwo(v, inputs[i].value)
 		}
 	}
 	return n.settled(v)
@@ -97,4 +93,4 @@ func (s *series) filled(inputs []Number) string {
 	return s.print(inputs, func(n Number) string { return Plain(n.value) })
 }
 
-func (s *series) lookup() bool { return s.choice }
+func (s *series) lookup() bool { return false }

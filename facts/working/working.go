@@ -160,8 +160,8 @@ func (n Number) Filled() string {
 	return n.from.filled(n.inputs)
 }
 
-// Lookup reports whether the formula names a table or a choice, and is not
-// arithmetic.
+// Lookup reports whether the formula is words about a table, a choice or the like,
+// and is not arithmetic.
 func (n Number) Lookup() bool { return n.from != nil && n.from.lookup() }
 
 // Source is where the formula, or the figure, comes from.

@@ -1,6 +1,7 @@
 // Command generate writes what of package schema follows from its JSON Schemas:
-// the Go mirror of the document, a file a room. It is run by go generate in the
-// folder of the schemas, and must be run after each change of one.
+// the Go mirror of the document, a file a room, and the shapes against which a
+// document is held first. It is run by go generate in the folder of the schemas,
+// and must be run after each change of one.
 package main
 
 import (

@@ -25,9 +25,9 @@ func TestFresh(t *testing.T) {
 // with the place and the reason.
 func TestRefused(t *testing.T) {
 	const (
-		document = `{"type": "object", "properties": {"datasheets": {"$ref": "project.schema.json#/$defs/datasheets"}, "lamps": {"type": "array", "items": {"$ref": "room.schema.json#/$defs/lamp"}}}}`
-		project  = `{"$defs": {"datasheets": {"type": "object", "properties": {"lamps": {"type": "object", "additionalProperties": {"$ref": "room.schema.json#/$defs/lamp_sheet"}}}}}}`
-		room     = `{"$defs": {"lamp_sheet": {"type": "object"}, "lamp": {"type": "object", "properties": {"id": {"type": "string"}, "sheet": {"type": "string", "x-refers-to": "datasheets/lamps"}}}}}`
+		document = `{"type": "object", "properties": {"datasheets": {"$ref": "project.schema.json#/$defs/datasheets"}, "lamps": {"type": "array", "maxItems": 9, "items": {"$ref": "room.schema.json#/$defs/lamp"}}}}`
+		project  = `{"$defs": {"datasheets": {"type": "object", "properties": {"lamps": {"type": "object", "maxProperties": 9, "propertyNames": {"$ref": "room.schema.json#/$defs/id"}, "additionalProperties": {"$ref": "room.schema.json#/$defs/lamp_sheet"}}}}}}`
+		room     = `{"$defs": {"id": {"type": "string", "pattern": "^[A-Z]{2}$"}, "lamp_sheet": {"type": "object"}, "lamp": {"type": "object", "properties": {"id": {"$ref": "#/$defs/id"}, "room": {"type": "string", "maxLength": 9}, "watts": {"type": "number", "minimum": 0, "maximum": 9}, "sheet": {"$ref": "#/$defs/id", "x-refers-to": "datasheets/lamps"}}}}}`
 	)
 	for _, c := range []struct{ old, put, want string }{
 		{"", "", ""},
@@ -36,11 +36,16 @@ func TestRefused(t *testing.T) {
 		{"datasheets/lamps", "datasheets/bulbs", "there is no member datasheets/bulbs"},
 		{"datasheets/lamps", "lamp_sheet", "part of the kind \"lamp_sheet\", and there is none with an id"},
 		{"datasheets/lamps", "bulb", "part of the kind \"bulb\", and there is none with an id"},
-		{`"id": {"type": "string"}`, `"id": {}`, "room.schema.json: lamp.id: neither a number"},
-		{`"id": {"type": "string"}`, `"id": {"type": "object"}`, "room.schema.json: lamp.id: neither a number"},
-		{`"id": {"type": "string"}`, `"id": {"$ref": "#/$defs/bulb"}`, "room.schema.json defines no bulb"},
-		{`"id": {"type": "string"}`, `"id": {"$ref": "nowhere.schema.json#/$defs/bulb"}`, "nowhere.schema.json"},
-		{`{"lamp_sheet"`, `{"bulb": {"type": "object"}, "lamp_sheet"`, "nothing in the document is a bulb"},
+		{`"id": {"$ref": "#/$defs/id"}`, `"id": {}`, "room.schema.json: lamp.id: neither a number"},
+		{`"id": {"$ref": "#/$defs/id"}`, `"id": {"type": "object"}`, "room.schema.json: lamp.id: neither a number"},
+		{`"id": {"$ref": "#/$defs/id"}`, `"id": {"$ref": "#/$defs/bulb"}`, "room.schema.json defines no bulb"},
+		{`"id": {"$ref": "#/$defs/id"}`, `"id": {"$ref": "nowhere.schema.json#/$defs/bulb"}`, "nowhere.schema.json"},
+		{`, "maxLength": 9`, "", "lacks maxLength"},
+		{"^[A-Z]{2}$", "^[a-z]$", "lacks propertyNames of a form that is known"},
+		{`"maxLength": 9`, `"pattern": "^[a-z]$"`, "lacks a pattern that is known"},
+		{`"minimum": 0, `, "", "lacks one lower and one upper limit"},
+		{`{"id": {"type": "string", `, `{"id": {"type": "string", "minLength": 2, `, "lacks a pattern that is known"},
+		{`"lamp_sheet"`, `"bulb": {"type": "object"}, "lamp_sheet"`, "nothing in the document is a bulb"},
 	} {
 		files := fstest.MapFS{"installation.schema.json": {Data: []byte(document)}, "project.schema.json": {Data: []byte(project)}, "room.schema.json": {Data: []byte(strings.Replace(room, c.old, c.put, 1))}}
 		_, err := generate(files)

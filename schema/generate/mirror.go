@@ -28,7 +28,9 @@ func generate(folder fs.FS) (map[string][]byte, error) {
 		}
 		files[strings.TrimSuffix(file, ".schema.json")+".go"] = text
 	}
-	return files, nil
+	var err error
+	files["shapes.go"], err = g.shapes()
+	return files, err
 }
 
 type generator struct {
@@ -68,6 +70,9 @@ func (g *generator) reach(d definition) error {
 			continue // for editors: nothing in it is about the installation
 		}
 		f := field{Name: goName(m.name), Tag: fmt.Sprintf("json:%q", m.name), Description: m.Description}
+		if m.UniqueIn != "" {
+			f.Tag += fmt.Sprintf(" unique:%q", m.UniqueIn)
+		}
 		if f.Type, err = g.typeOf(d.file, m.node, &f.Tag); err != nil {
 			return fmt.Errorf("%s: %s.%s: %w", d.file, name, m.name, err)
 		}

@@ -9,7 +9,7 @@ import (
 	"strings"
 )
 
-// node is a subschema, with those keywords that the mirror follows from.
+// node is a subschema, with those keywords that the mirror and the shapes follow from.
 type node struct {
 	Ref         string          `json:"$ref"`
 	Title       string          `json:"title"`
@@ -20,7 +20,20 @@ type node struct {
 	Properties  members         `json:"properties"`
 	Keyed       keyed           `json:"additionalProperties"`
 	Defs        members         `json:"$defs"`
-	RefersTo    string          `json:"x-refers-to"` // what an id refers to: a kind of part, any_part, or datasheets/KIND
+	Required    []string        `json:"required"`
+	Keys        *node           `json:"propertyNames"`
+	Pattern     string          `json:"pattern"`
+	MinLength   int             `json:"minLength"`
+	MaxLength   int             `json:"maxLength"`
+	MinItems    int             `json:"minItems"`
+	MaxItems    int             `json:"maxItems"`
+	Minimum     json.Number     `json:"minimum"`
+	Maximum     json.Number     `json:"maximum"`
+
+	MaxProperties    int         `json:"maxProperties"`
+	ExclusiveMinimum json.Number `json:"exclusiveMinimum"`
+	RefersTo         string      `json:"x-refers-to"` // what an id refers to: a kind of part, any_part, or datasheets/KIND
+	UniqueIn         string      `json:"x-unique-in"` // where an id counts: "part", or the document when left out
 }
 
 // members are the members of an object in the order of the file.
