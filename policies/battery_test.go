@@ -1,47 +1,21 @@
 package policies_test
 
 import (
-	"bytes"
-	"encoding/json"
-	"os"
 	"path/filepath"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
 
 	"sunclause/engine/judge"
-)
 
-// TestBatteryExample keeps the example with a battery true to what it is: the
-// cottage, and a patch that puts the battery in.
-func TestBatteryExample(t *testing.T) {
-	patch, err := os.ReadFile("../testdata/gb-battery/patch.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	raw := fault{Patch: patch}.apply(t, example(t, "gb-island-cottage"))
-	var want bytes.Buffer
-	if err := json.Indent(&want, raw, "", "  "); err != nil {
-		t.Fatal(err)
-	}
-	want.WriteByte('\n')
-	name := "../testdata/gb-battery/installation.json"
-	if *update {
-		if err := os.WriteFile(name, want.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	got, err := os.ReadFile(name)
-	if err != nil || !bytes.Equal(got, want.Bytes()) {
-		t.Errorf("%s is not the cottage with its battery (%v); go test ./policies -update writes it", name, err)
-	}
-}
+	"sunclause/schema/examples"
+)
 
 // TestBatteryFaults makes small changes to the example with a battery; each
 // names every finding that it brings.
 func TestBatteryFaults(t *testing.T) {
 	set := load(t, "gb")
-	base := example(t, "gb-battery")
+	base := examples.Text(t, examples.Battery)
 	sound := outcomes(t, set, base)
 	files, err := filepath.Glob("../testdata/gb-battery/faults/*.json")
 	if err != nil || len(files) == 0 {

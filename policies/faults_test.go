@@ -1,10 +1,8 @@
 package policies_test
 
 import (
-	"bytes"
 	"context"
 	"encoding/json"
-	"flag"
 	"os"
 	"path/filepath"
 	"strings"
@@ -17,6 +15,7 @@ import (
 	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // fault is a small change to a sound installation and every finding that it
@@ -88,15 +87,6 @@ func (f fault) apply(t testing.TB, base []byte) []byte {
 	return faulty
 }
 
-func example(t testing.TB, name string) []byte {
-	t.Helper()
-	raw, err := os.ReadFile("../testdata/" + name + "/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	return raw
-}
-
 func TestFaults(t *testing.T) {
 	files, err := filepath.Glob("../testdata/faults/*.json")
 	if err != nil || len(files) == 0 {
@@ -107,7 +97,7 @@ func TestFaults(t *testing.T) {
 	for _, name := range files {
 		t.Run(strings.TrimSuffix(filepath.Base(name), ".json"), func(t *testing.T) {
 			f := readFault(t, name)
-			base := example(t, f.Installation)
+			base := examples.Text(t, f.Installation)
 			if sound[f.Installation] == nil {
 				sound[f.Installation] = outcomes(t, set, base)
 			}
@@ -144,49 +134,14 @@ func finding(o judge.Outcome) bool { return o == judge.NotMet || o == judge.NotS
 // TestExamplesAreSound makes sure that the shipped examples pass.
 func TestExamplesAreSound(t *testing.T) {
 	set := load(t, "gb")
-	files, _ := filepath.Glob("../testdata/*/installation.json")
-	for _, name := range files {
-		if strings.Contains(name, "-faulty") {
+	for _, name := range examples.Names {
+		if name == examples.Faulty {
 			continue
 		}
-		raw, err := os.ReadFile(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for k, o := range outcomes(t, set, raw) {
+		for k, o := range outcomes(t, set, examples.Text(t, name)) {
 			if o == judge.NotMet || o == judge.NotShown {
 				t.Errorf("%s: %s of %s is %s", name, k.Requirement, k.Subject, o)
 			}
 		}
-	}
-}
-
-var update = flag.Bool("update", false, "write the goldens anew")
-
-// TestFaultyCottage keeps the example that has every fault at once true to the
-// patches it is made of.
-func TestFaultyCottage(t *testing.T) {
-	raw := example(t, "gb-island-cottage")
-	files, _ := filepath.Glob("../testdata/faults/*.json")
-	for _, name := range files {
-		raw = readFault(t, name).apply(t, raw)
-	}
-	var want bytes.Buffer
-	if err := json.Indent(&want, raw, "", "  "); err != nil {
-		t.Fatal(err)
-	}
-	want.WriteByte('\n')
-	name := "../testdata/gb-island-cottage-faulty/installation.json"
-	if *update {
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(name, want.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	got, err := os.ReadFile(name)
-	if err != nil || !bytes.Equal(got, want.Bytes()) {
-		t.Errorf("%s is not the cottage with its faults (%v); go test ./policies -update writes it", name, err)
 	}
 }

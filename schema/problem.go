@@ -142,9 +142,9 @@ const maxEcho = 40
 
 // quote repeats a text of the document in quotes: the beginning of a long one,
 // and nothing that a terminal would obey.
-func quote(text string) string { return strconv.Quote(beginning(text)) }
+func quote(text string) string { return strconv.Quote(truncate(text)) }
 
-func beginning(text string) string {
+func truncate(text string) string {
 	n := 0
 	for i := range text {
 		if n == maxEcho {

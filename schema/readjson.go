@@ -14,17 +14,18 @@ import (
 	"github.com/go-json-experiment/json/jsontext"
 )
 
-// Limits on a text from a stranger. They are far above any real installation.
+// Limits on a text from a stranger. They are above any real installation: 5,000
+// strings with all that belongs to them can be read.
 const (
-	maxBytes    = 32 << 20  // of the whole text
+	maxBytes    = 192 << 20 // of the whole text
 	maxDepth    = 32        // lists and objects one in the other
 	maxDigits   = 40        // characters of one number
 	maxName     = 100       // bytes of a member name
-	maxItems    = 25_000    // of one list
+	maxItems    = 100_000   // of one list
 	maxFields   = 10_000    // members of one object
-	maxSegments = 10_000    // of all runs of cable together
+	maxSegments = 50_000    // of all runs of cable together
 	maxFaults   = 10_000    // after which the reading stops
-	maxValues   = 1_000_000 // of the whole text
+	maxValues   = 10_000_000
 )
 
 // readJSON reads a JSON text into a tree. Member names that stand twice and
@@ -114,13 +115,13 @@ func (r *jsonReader) start() int {
 // value reads the next value. A list or object would be the depth-th one inside
 // the other.
 func (r *jsonReader) value(depth int) (node, error) {
-	n := node{start: r.start(), named: -1}
+	n := node{start: int32(r.start()), named: -1}
 	t, err := r.tokens.ReadToken()
 	if err != nil {
 		return n, err
 	}
 	if r.values++; r.values > maxValues {
-		return n, &refusal{n.start, "the document holds more values than are read", "split the job into several documents"}
+		return n, &refusal{int(n.start), "the document holds more values than are read", "split the job into several documents"}
 	}
 	if len(r.found.list) >= maxFaults {
 		return n, errEnough
@@ -128,12 +129,12 @@ func (r *jsonReader) value(depth int) (node, error) {
 	n.kind = kind(t.Kind())
 	switch n.kind {
 	case isObject, isList:
-		n.children, err = r.children(n.kind, n.start, depth)
+		n.children, err = r.children(n.kind, int(n.start), depth)
 	case isText:
-		n.text = r.textOf(t, n.start)
+		n.text = r.textOf(t, int(n.start))
 		r.checkText(n)
 	case isNumber:
-		n.text = r.number(n.start)
+		n.text = r.number(int(n.start))
 	}
 	return n, err
 }
@@ -187,7 +188,7 @@ func (r *jsonReader) object(before, depth int) error {
 		case len(members) == manyMembers:
 			table = make(map[string]int, 2*manyMembers)
 			for i := range members {
-				table[members[i].name] = members[i].named
+				table[members[i].name] = int(members[i].named)
 			}
 		}
 		start := r.start()
@@ -196,7 +197,7 @@ func (r *jsonReader) object(before, depth int) error {
 			return err
 		}
 		name := r.textOf(t, start)
-		kept := r.mayStand(name, start, members, table)
+		kept := r.checkName(name, start, members, table)
 		if err := r.member(name, start, depth, kept); err != nil {
 			return err
 		}
@@ -207,8 +208,8 @@ func (r *jsonReader) object(before, depth int) error {
 	return nil
 }
 
-// mayStand notes a member name that is too long, or stands twice in its object.
-func (r *jsonReader) mayStand(name string, start int, members []node, table map[string]int) bool {
+// checkName notes a member name that is too long, or stands twice in its object.
+func (r *jsonReader) checkName(name string, start int, members []node, table map[string]int) bool {
 	if len(name) > maxName {
 		what := fmt.Sprintf("a member name of %d bytes in %s: %s", len(name), Spoken(r.at()), quote(name))
 		r.found.say(start, r.at(), what, "look for a quote missing at its end")
@@ -218,7 +219,7 @@ func (r *jsonReader) mayStand(name string, start int, members []node, table map[
 	if table == nil {
 		i := slices.IndexFunc(members, func(n node) bool { return n.name == name })
 		if twice = i >= 0; twice {
-			first = members[i].named
+			first = int(members[i].named)
 		}
 	}
 	if twice {
@@ -237,7 +238,7 @@ func (r *jsonReader) member(name string, start, depth int, kept bool) error {
 	}
 	n, err := r.value(depth + 1)
 	if kept {
-		n.name, n.named = name, start
+		n.name, n.named = name, int32(start)
 		r.within = append(r.within, n)
 	}
 	return err
@@ -265,7 +266,7 @@ func (r *jsonReader) list(before, depth int) error {
 func (r *jsonReader) checkText(n node) {
 	for _, c := range n.text {
 		if c < ' ' && c != '\t' && c != '\n' && c != '\r' || c >= 0x7f && c < 0xa0 {
-			r.found.say(n.start, r.at(), fmt.Sprintf("%s: the text holds the control character U+%04X", Spoken(r.at()), c), "take it out")
+			r.found.say(int(n.start), r.at(), fmt.Sprintf("%s: the text holds the control character U+%04X", Spoken(r.at()), c), "take it out")
 			break
 		}
 	}

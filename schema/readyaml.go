@@ -6,7 +6,6 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"regexp"
 	"strconv"
 	"strings"
 	"unicode"
@@ -71,11 +70,11 @@ func parseYAML(raw []byte) (doc yaml.Node, err error) {
 	return doc, nil
 }
 
-var yamlLine = regexp.MustCompile(`line (\d+): `)
+var yamlLine = lazily(`line (\d+): `)
 
 func (f *findings) brokenYAML(err error) {
 	offset, text := 0, strings.TrimPrefix(err.Error(), "yaml: ")
-	if m := yamlLine.FindStringSubmatch(text); m != nil {
+	if m := yamlLine().FindStringSubmatch(text); m != nil {
 		if n, _ := strconv.Atoi(m[1]); n >= 1 && n <= len(f.source.lines) {
 			offset = f.source.lines[n-1]
 		}
@@ -98,7 +97,7 @@ func shown(words string) string {
 		return '?'
 	}, words)
 	if len(words) > maxName {
-		words = beginning(words)
+		words = truncate(words)
 	}
 	return words
 }
@@ -133,7 +132,7 @@ func (r *yamlReader) refuse(n *yaml.Node, at, what, remedy string) {
 }
 
 func (r *yamlReader) value(y *yaml.Node, at string, named, depth int) node {
-	n := node{kind: isNull, start: r.offset(y), named: named}
+	n := node{kind: isNull, start: int32(r.offset(y)), named: int32(named)}
 	switch {
 	case y.Anchor != "" || y.Kind == yaml.AliasNode:
 		r.refuse(y, at, Spoken(at)+": an anchor or alias (& or *)", "write the value out; put a text that begins so in quotes")
@@ -180,7 +179,7 @@ func (r *yamlReader) scalar(y *yaml.Node, at string) (kind, string) {
 	switch y.Tag {
 	case "!!int", "!!float":
 		if !json.Valid([]byte(y.Value)) {
-			r.refuse(y, at, fmt.Sprintf("%s: the number %s", Spoken(at), beginning(y.Value)), plainNumber+", or in quotes if it is a text")
+			r.refuse(y, at, fmt.Sprintf("%s: the number %s", Spoken(at), truncate(y.Value)), plainNumber+", or in quotes if it is a text")
 			return isNull, ""
 		}
 		if why := unbounded(y.Value); why != "" {

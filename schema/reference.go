@@ -17,7 +17,7 @@ func checkReferences(d *Document) *findings {
 	if c.tooManySegments(); len(c.found.list) > 0 {
 		return c.found
 	}
-	c.index = d.Installation.index(c.twice)
+	c.index = d.Installation.index(c.duplicate)
 	d.Installation.link(c.index)
 	walk(&d.Installation, c.resolve)
 	c.checkRuns()
@@ -46,7 +46,7 @@ type references struct {
 	ends  map[string][]string // terminals, by id; filled when asked for
 }
 
-func (c *references) twice(id Text, first part) {
+func (c *references) duplicate(id Text, first part) {
 	c.add(id, func() (string, string) {
 		return fmt.Sprintf("id %q stands twice; the first is on line %d", id.Value, c.doc.Position(first.id.At()).Line), "give each part an id of its own"
 	})
@@ -127,7 +127,7 @@ func (c *references) datasheet(kind string, t Text) {
 		sheet := strings.ReplaceAll(strings.TrimPrefix(kind, "datasheets/"), "_", " ")
 		remedy := fmt.Sprintf("put the maker's figures under %s.%s", Spoken("/"+kind), t.Value)
 		return fmt.Sprintf("%s: there is no datasheet %q among the %s", Spoken(t.At()), t.Value, sheet),
-			meant(t.Value, c.keysOf(kind), remedy)
+			closest(t.Value, c.keysOf(kind), remedy)
 	})
 }
 
@@ -156,7 +156,7 @@ func (c *references) part(kind string, t Text) {
 		if ok {
 			what = fmt.Sprintf("%q is the id of %s; the id of %s is wanted here", t.Value, withArticle(got.kind), withArticle(kind))
 		}
-		return Spoken(t.At()) + ": " + what, meant(t.Value, c.idsOf(kind), "describe it, or leave the member out")
+		return Spoken(t.At()) + ": " + what, closest(t.Value, c.idsOf(kind), "describe it, or leave the member out")
 	})
 }
 
@@ -200,9 +200,9 @@ func (c *references) idsOf(kind string) []string {
 	return ids
 }
 
-// meant is the remedy for a reference that leads nowhere: the one id that is
+// closest is the remedy for a reference that leads nowhere: the one id that is
 // most like it, or those there are.
-func meant(word string, known []string, otherwise string) string {
+func closest(word string, known []string, otherwise string) string {
 	switch near, equal := nearestOf(word, known); {
 	case near != "" && equal == 1:
 		return fmt.Sprintf("did you mean %q?", near)

@@ -5,13 +5,13 @@ package schema
 var (
 	shapeOfAC = shape{kind: isObject, defined: "accircuit.schema.json#/$defs/ac", must: 0, members: []memberShape{
 		{"array_shutdown", false, &shapeOfArrayShutdown},
-		{"boards", false, &shape{kind: isList, fewest: 0, most: 200, each: &shapeOfBoard}},
+		{"boards", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfBoard}},
 		{"changeovers", false, &shape{kind: isList, fewest: 0, most: 100, each: &shapeOfChangeover}},
 		{"circuits", false, &shape{kind: isList, fewest: 0, most: 2000, each: &shapeOfACCircuit}},
 		{"existing_generation", false, &shape{kind: isList, fewest: 0, most: 100, each: &shapeOfExistingGenerator}},
 		{"export_limitation", false, &shapeOfExportLimitation},
 		{"interface_protection", false, &shapeOfInterfaceProtection},
-		{"meters", false, &shape{kind: isList, fewest: 0, most: 50, each: &shapeOfMeter}},
+		{"meters", false, &shape{kind: isList, fewest: 0, most: 200, each: &shapeOfMeter}},
 		{"note", false, &shapeOfText},
 		{"overvoltage_risk", false, &shapeOfOvervoltageRisk},
 		{"supply", false, &shapeOfSupply},
@@ -549,19 +549,19 @@ var (
 	}}
 
 	shapeOfEarthing = shape{kind: isObject, defined: "earthing.schema.json#/$defs/earthing", must: 0, members: []memberShape{
-		{"alarms", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfEarthFaultAlarm}},
+		{"alarms", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfEarthFaultAlarm}},
 		{"arrangement", false, &shape{kind: isText, words: []string{"TN-S", "TN-C-S", "TN-C", "TT", "IT"}}},
 		{"arrangement_source", false, &shape{kind: isText, words: []string{"seen", "distributor", "record"}}},
 		{"earthing_conductor", false, &shapeOfEarthConductor},
 		{"electrode_system", false, &shape{kind: isTrue}},
 		{"electrodes", false, &shape{kind: isList, fewest: 0, most: 100, each: &shapeOfEarthElectrode}},
-		{"frames", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfArrayFrame}},
+		{"frames", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfArrayFrame}},
 		{"lightning_protection", false, &shapeOfLightningProtection},
-		{"main_bonds", false, &shape{kind: isList, fewest: 0, most: 100, each: &shapeOfMainBond}},
+		{"main_bonds", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfMainBond}},
 		{"main_terminal", false, &shapeOfEarthTerminal},
 		{"note", false, &shapeOfText},
-		{"poles", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfPoleEarthing}},
-		{"terminals", false, &shape{kind: isList, fewest: 0, most: 200, each: &shapeOfEarthTerminal}},
+		{"poles", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfPoleEarthing}},
+		{"terminals", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfEarthTerminal}},
 	}}
 
 	shapeOfElectrodeReading = shape{kind: isObject, defined: "commissioning.schema.json#/$defs/electrode_reading", must: 1, members: []memberShape{
@@ -777,21 +777,21 @@ var (
 	shapeOfInstallation = shape{kind: isObject, defined: "installation.schema.json", must: 1, members: []memberShape{
 		{"$schema", false, &shape{kind: isText, fewest: 0, most: 2000}},
 		{"ac", false, &shapeOfAC},
-		{"arrays", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfArray}},
-		{"cables", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfRun}},
+		{"arrays", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfArray}},
+		{"cables", false, &shape{kind: isList, fewest: 0, most: 25000, each: &shapeOfRun}},
 		{"commissioning", false, &shapeOfCommissioning},
 		{"datasheets", false, &shapeOfDatasheets},
 		{"earthing", false, &shapeOfEarthing},
 		{"handover", false, &shapeOfHandover},
-		{"inverters", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfInverter}},
-		{"isolators", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfIsolator}},
-		{"labels", false, &shape{kind: isList, fewest: 0, most: 20000, each: &shapeOfLabel}},
+		{"inverters", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfInverter}},
+		{"isolators", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfIsolator}},
+		{"labels", false, &shape{kind: isList, fewest: 0, most: 100000, each: &shapeOfLabel}},
 		{"project", true, &shapeOfProject},
 		{"roof", false, &shapeOfRoof},
 		{"site", false, &shapeOfSite},
-		{"spds", false, &shape{kind: isList, fewest: 0, most: 5000, each: &shapeOfSPD}},
+		{"spds", false, &shape{kind: isList, fewest: 0, most: 25000, each: &shapeOfSPD}},
 		{"storage", false, &shapeOfStorage},
-		{"strings", false, &shape{kind: isList, fewest: 0, most: 2000, each: &shapeOfString}},
+		{"strings", false, &shape{kind: isList, fewest: 0, most: 10000, each: &shapeOfString}},
 	}}
 
 	shapeOfInstrument = shape{kind: isObject, defined: "commissioning.schema.json#/$defs/instrument", must: 2, members: []memberShape{
@@ -1332,7 +1332,7 @@ var (
 	shapeOfRoof = shape{kind: isObject, defined: "roof.schema.json#/$defs/roof", must: 0, members: []memberShape{
 		{"note", false, &shapeOfText},
 		{"plan_area_m2", false, &shapeOfPositive},
-		{"planes", false, &shape{kind: isList, fewest: 0, most: 200, each: &shapeOfPlane}},
+		{"planes", false, &shape{kind: isList, fewest: 0, most: 1000, each: &shapeOfPlane}},
 		{"shape", false, &shape{kind: isText, words: []string{"duopitch", "monopitch", "hipped", "mansard", "flat", "other"}}},
 		{"sprinklered", false, &shape{kind: isTrue}},
 		{"storeys", false, &shapeOfCount},

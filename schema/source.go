@@ -76,9 +76,14 @@ func countCharacters(raw []byte) int {
 func (s *Source) Root() any { return s.plain() }
 
 // Has reports whether there is a value at a JSON pointer.
-func (s *Source) Has(pointer string) bool {
-	_, rest := s.nearest(pointer)
-	return s.root != nil && rest == ""
+func (s *Source) Has(pointer string) bool { return s.at(pointer) != nil }
+
+// at is the value at a JSON pointer, nil where there is none.
+func (s *Source) at(pointer string) *node {
+	if n, rest := s.nearest(pointer); s.root != nil && rest == "" {
+		return n
+	}
+	return nil
 }
 
 // Position finds the value at a JSON pointer; where there is none, the nearest
@@ -87,13 +92,13 @@ func (s *Source) Position(pointer string) Position { return s.position(s.offset(
 
 func (s *Source) offset(pointer string) int {
 	n, _ := s.nearest(pointer)
-	return n.start
+	return int(n.start)
 }
 
 // offsetOfName finds the member name of the value at a JSON pointer.
 func (s *Source) offsetOfName(pointer string) int {
 	if n, rest := s.nearest(pointer); rest == "" && n.named >= 0 {
-		return n.named
+		return int(n.named)
 	}
 	return s.offset(pointer)
 }
@@ -131,30 +136,6 @@ func (s *Source) line(offset int) int { return sort.SearchInts(s.lines, offset+1
 func (s *Source) charactersTo(offset int) int {
 	i := offset / block
 	return s.characters[i] + countCharacters(s.Raw[i*block:offset])
-}
-
-// lookup is the plain value at a JSON pointer.
-func (s *Source) lookup(pointer string) (any, bool) {
-	v := s.plain()
-	for _, token := range split(pointer) {
-		switch node := v.(type) {
-		case map[string]any:
-			next, ok := node[token]
-			if !ok {
-				return nil, false
-			}
-			v = next
-		case []any:
-			i, err := strconv.Atoi(token)
-			if err != nil || i < 0 || i >= len(node) {
-				return nil, false
-			}
-			v = node[i]
-		default:
-			return nil, false
-		}
-	}
-	return v, true
 }
 
 // split cuts a JSON pointer into its unescaped tokens.
@@ -212,7 +193,7 @@ func spokenName(name string) string {
 	if name == "" {
 		return `""`
 	}
-	return beginning(name)
+	return truncate(name)
 }
 
 // Placed makes a source of what a file has from a line on, for problems with
@@ -242,7 +223,7 @@ func (s *Source) Members(pointer string) []Member {
 	}
 	all := make([]Member, len(n.children))
 	for i, c := range n.children {
-		all[i] = Member{c.name, c.named}
+		all[i] = Member{c.name, int(c.named)}
 	}
 	return all
 }

@@ -7,6 +7,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"sync"
 
 	"github.com/agnivade/levenshtein"
 )
@@ -30,6 +31,12 @@ func suggestion(at, keyword string, value any, r rule) string {
 	return ""
 }
 
+// lazily is a regular expression that is compiled when it is first needed: only a
+// text that is not in order needs one.
+func lazily(pattern string) func() *regexp.Regexp {
+	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(pattern) })
+}
+
 func nearWord(text string, words []string) string {
 	if near := nearest(text, words); near != "" {
 		return fmt.Sprintf("did you mean %q?", near)
@@ -37,14 +44,14 @@ func nearWord(text string, words []string) string {
 	return ""
 }
 
-var dayFirst = regexp.MustCompile(`^([0-9]{1,2})[./ -]([0-9]{1,2})[./ -]([0-9]{4})$`)
+var dayFirst = lazily(`^([0-9]{1,2})[./ -]([0-9]{1,2})[./ -]([0-9]{4})$`)
 
 // nearForm looks for the small thing that keeps a text from its pattern.
 func nearForm(text string, r rule) string {
 	if len(text) > maxName {
 		return ""
 	}
-	if m := dayFirst.FindStringSubmatch(text); m != nil && isForm("2026-03-02", r) {
+	if m := dayFirst().FindStringSubmatch(text); m != nil && isForm("2026-03-02", r) {
 		return "write the year first, then the month, then the day: " + yearFirst(m[1], m[2], m[3])
 	}
 	for _, near := range []string{strings.TrimSpace(text), strings.ToUpper(text), strings.ToLower(text), strings.ReplaceAll(text, " ", ""), strings.ReplaceAll(text, " ", "-")} {
@@ -67,8 +74,8 @@ func yearFirst(day, month, year string) string {
 }
 
 var (
-	numberWithComma = regexp.MustCompile(`^-?[0-9]+,[0-9]+$`)
-	numberWithUnit  = regexp.MustCompile(`^-?[0-9]+(\.[0-9]+)? ?(%|°|[A-Za-zΩµ²³/]+)`)
+	numberWithComma = lazily(`^-?[0-9]+,[0-9]+$`)
+	numberWithUnit  = lazily(`^-?[0-9]+(\.[0-9]+)? ?(%|°|[A-Za-zΩµ²³/]+)`)
 )
 
 // otherKind is the remedy for a value that is not of the kind it must be.
@@ -113,10 +120,10 @@ func numberIn(text string) string {
 	if notKnown[strings.ToLower(text)] {
 		return "leave the member out if it is not known"
 	}
-	if numberWithComma.MatchString(text) {
+	if numberWithComma().MatchString(text) {
 		return "write " + strings.Replace(text, ",", ".", 1) + ", without quotes and with a point for the decimal sign"
 	}
-	if numberWithUnit.MatchString(text) {
+	if numberWithUnit().MatchString(text) {
 		return "write the number alone, without quotes; its unit stands in the name of the member"
 	}
 	return ""
@@ -174,12 +181,12 @@ func nearestOf(word string, candidates []string) (best string, equal int) {
 	if len(word) > maxName {
 		return "", 0
 	}
-	distance := farthest(len(word)) + 1
+	distance := maxEdits(len(word)) + 1
 	for _, c := range candidates {
 		if len(c) > maxName {
 			continue
 		}
-		switch d := apart(strings.ToLower(word), strings.ToLower(c)); {
+		switch d := editDistance(strings.ToLower(word), strings.ToLower(c)); {
 		case d < distance:
 			best, distance, equal = c, d, 1
 		case d == distance:
@@ -189,18 +196,18 @@ func nearestOf(word string, candidates []string) (best string, equal int) {
 	return best, equal
 }
 
-// apart counts the letters in which a word differs from a candidate. To leave
+// editDistance counts the letters in which a word differs from a candidate. To leave
 // the unit out at the end of a name is as easily done as one letter.
-func apart(word, candidate string) int {
+func editDistance(word, candidate string) int {
 	if unit, ok := strings.CutPrefix(candidate, word+"_"); ok && !strings.Contains(unit, "_") {
 		return 1
 	}
 	return levenshtein.ComputeDistance(word, candidate)
 }
 
-// farthest is how many letters a word may differ in from the one that was
+// maxEdits is how many letters a word may differ in from the one that was
 // meant: one in a short word, a third of a long one.
-func farthest(length int) int {
+func maxEdits(length int) int {
 	if length < 4 {
 		return 1
 	}

@@ -3,7 +3,6 @@ package schema
 import (
 	"bytes"
 	"fmt"
-	"regexp"
 	"strings"
 	"unicode"
 	"unicode/utf8"
@@ -141,13 +140,13 @@ func escaped(b *syntaxBreak) (string, string) {
 	return "", ""
 }
 
-var commaInNumber = regexp.MustCompile(`-?[0-9]+$`)
+var commaInNumber = lazily(`-?[0-9]+$`)
 
 func decimalComma(b *syntaxBreak) (string, string) {
 	if b.offset < 2 || b.found < '0' || b.found > '9' || b.raw[b.offset-1] != ',' {
 		return "", ""
 	}
-	whole := commaInNumber.Find(b.raw[max(0, b.offset-1-maxDigits) : b.offset-1])
+	whole := commaInNumber().Find(b.raw[max(0, b.offset-1-maxDigits) : b.offset-1])
 	if whole == nil {
 		return "", ""
 	}
@@ -189,7 +188,7 @@ func inNumber(b *syntaxBreak) (string, string) {
 	return "", ""
 }
 
-var word = regexp.MustCompile(`^[\pL_][\pL\pN_.-]{0,39}`)
+var word = lazily(`^[\pL_][\pL\pN_.-]{0,39}`)
 
 // bareWord speaks of a word that stands outside quotes where a value or the
 // name of a member should begin.
@@ -197,7 +196,7 @@ func bareWord(b *syntaxBreak) (string, string) {
 	if b.says("after") && !b.says("missing value") || !b.says("start of value") && !b.says("in literal") {
 		return "", ""
 	}
-	w := word.Find(b.raw[b.start:])
+	w := word().Find(b.raw[b.start:])
 	if w == nil {
 		return "", ""
 	}

@@ -13,7 +13,7 @@ func (c *references) terminal(t Text) {
 	id, rest, _ := strings.Cut(t.Value, ".")
 	if _, ok := c.parts[id]; !ok {
 		c.add(t, func() (string, string) {
-			return fmt.Sprintf("%s: there is no part with the id %q", Spoken(t.At()), id), meant(id, c.idsOf(anyPart), "describe it")
+			return fmt.Sprintf("%s: there is no part with the id %q", Spoken(t.At()), id), closest(id, c.idsOf(anyPart), "describe it")
 		})
 		return
 	}

@@ -12,8 +12,8 @@ type node struct {
 	name     string // of a member of an object
 	text     string // of a text, or of a number as it is written
 	children []node // members or items, in the order of the text
-	start    int    // offset of the value
-	named    int    // offset of the member's name; -1 where it has none
+	start    int32  // offset of the value
+	named    int32  // offset of the member's name; -1 where it has none
 }
 
 // kind is a kind of value, by the character that begins it in JSON.
@@ -50,6 +50,17 @@ func (n *node) child(token string) *node {
 		return &n.children[i]
 	}
 	return nil
+}
+
+// brief is the value itself, but of a list or object no more than its size.
+func (n *node) brief() any {
+	switch n.kind {
+	case isList:
+		return make([]any, len(n.children))
+	case isObject:
+		return map[string]any{}
+	}
+	return n.plain()
 }
 
 // plain is the value as maps, lists, json.Numbers, texts, truth values and nil.

@@ -44,7 +44,7 @@ func compile(name string) (*jsonschema.Schema, error) {
 	once, _ := compiled.LoadOrStore(name, sync.OnceValues(func() (*jsonschema.Schema, error) {
 		compiler.Lock()
 		defer compiler.Unlock()
-		return compiler.Compile(base + name)
+		return compiler.made().Compile(base + name)
 	}))
 	return once.(func() (*jsonschema.Schema, error))()
 }
@@ -53,15 +53,13 @@ func compile(name string) (*jsonschema.Schema, error) {
 // quantity, serves whatever it compiles after.
 var compiler = struct {
 	sync.Mutex
-	*jsonschema.Compiler
-}{Compiler: newCompiler()}
-
-func newCompiler() *jsonschema.Compiler {
+	made func() *jsonschema.Compiler
+}{made: sync.OnceValue(func() *jsonschema.Compiler {
 	c := jsonschema.NewCompiler()
 	c.Draft = jsonschema.Draft7
 	c.LoadURL = loadEmbedded
 	return c
-}
+})}
 
 // base gives the embedded files an address of their own, so that a reference
 // between them can never be taken for a file or a host.
@@ -78,7 +76,7 @@ func loadEmbedded(url string) (io.ReadCloser, error) {
 	return io.NopCloser(bytes.NewReader(bytes.Replace(raw, inFile, inMemory, 1))), nil
 }
 
-// The library holds every schema to the meta-schema of its draft at each start,
+// The library holds each schema that it compiles to the meta-schema of its draft,
 // and to that of 2020-12 it takes six times as long as to that of draft 7. The
 // keywords that the files use mean the same in both, which a test makes sure
 // of, so they are read as draft 7.
@@ -95,14 +93,18 @@ func (s *Source) validate(name string, found *findings) (err error) {
 			err = fmt.Errorf("schema %s: %v", name, r)
 		}
 	}()
-	if name == InstallationSchema && shapeOfInstallation.fits(s.root) {
-		return nil
+	tree := s.plain
+	if name == InstallationSchema {
+		if shapeOfInstallation.fits(s.root) {
+			return nil
+		}
+		tree = func() any { return s.clipped(found) }
 	}
 	sch, err := compile(name)
 	if err != nil {
 		return fmt.Errorf("schema %s: %w", name, err)
 	}
-	err = sch.Validate(s.plain())
+	err = sch.Validate(tree())
 	if err == nil {
 		return nil
 	}
@@ -113,6 +115,14 @@ func (s *Source) validate(name string, found *findings) (err error) {
 	e := &explainer{source: s, found: found, settled: found.places(), schema: name, rules: map[string]rule{}}
 	leaves(failure, e.leaf)
 	return nil
+}
+
+// clipped is what of the document the library is asked about.
+func (s *Source) clipped(found *findings) any {
+	c := clipper{left: maxDoubtful}
+	clipped := c.clip(&shapeOfInstallation, s.root)
+	found.cut = found.cut || c.cut
+	return clipped
 }
 
 func leaves(e *jsonschema.ValidationError, visit func(*jsonschema.ValidationError)) {

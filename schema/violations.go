@@ -66,7 +66,7 @@ const maxListed = 20
 
 // failed speaks of a value that is not as it must be.
 func (e *explainer) failed(at, keyword string, r rule) Problem {
-	value, _ := e.source.lookup(at)
+	value := e.source.at(at).brief()
 	words, may, remedy := inWords(at, r), allowed(keyword, r), suggestion(at, keyword, value, r)
 	if r.words == may {
 		words = ""
@@ -74,14 +74,14 @@ func (e *explainer) failed(at, keyword string, r rule) Problem {
 	if n := len(stringsOf(r.limits["enum"])); n > maxListed && keyword == "enum" && remedy != "" {
 		may = fmt.Sprintf("one of %d words", n) // the one that was meant is in the remedy
 	}
-	what := fmt.Sprintf("%s%s: found %s, allowed %s", Spoken(at), words, found(value), may)
+	what := fmt.Sprintf("%s%s: found %s, allowed %s", Spoken(at), words, describe(value), may)
 	return e.source.ProblemAt(at, what, remedy)
 }
 
 func (e *explainer) missing(at string, r rule) {
-	have := e.members(at)
+	object := e.source.at(at)
 	for _, n := range stringsOf(r.limits["required"]) {
-		if _, ok := have[n]; ok {
+		if object.member(n) != nil {
 			continue
 		}
 		e.found.add(e.source.offset(at), n, func() Problem {
@@ -93,21 +93,21 @@ func (e *explainer) missing(at string, r rule) {
 
 func (e *explainer) unknown(at string, r rule) {
 	known := knownMembers(r.limits)
-	for n := range e.members(at) {
-		if slices.Contains(known, n) {
+	for _, m := range e.source.at(at).children {
+		if slices.Contains(known, m.name) {
 			continue
 		}
-		child := at + "/" + escape(n)
-		e.found.add(e.source.offsetOfName(child), n, func() Problem {
-			what := fmt.Sprintf("%s has no member %s", Spoken(at), quote(n))
-			return e.source.problem(e.source.offsetOfName(child), child, what, otherMember(n, known, r))
+		child := at + "/" + escape(m.name)
+		e.found.add(int(m.named), m.name, func() Problem {
+			what := fmt.Sprintf("%s has no member %s", Spoken(at), quote(m.name))
+			return e.source.problem(int(m.named), child, what, otherMember(m.name, known, r))
 		})
 	}
 }
 
 // badKey speaks of the key of a member that cannot be an id.
 func (e *explainer) badKey(at, location string, r rule) {
-	if _, empty := e.members(at)[""]; empty && isForm(lastName(at), r) {
+	if e.source.at(at).member("") != nil && isForm(lastName(at), r) {
 		at += "/" // the library leaves an empty key out of its pointers
 	}
 	offset := e.source.offsetOfName(at)
@@ -122,12 +122,6 @@ func isForm(text string, r rule) bool {
 	pattern, _ := r.limits["pattern"].(string)
 	ok, err := regexp.MatchString(pattern, text)
 	return ok && err == nil
-}
-
-func (e *explainer) members(at string) map[string]any {
-	value, _ := e.source.lookup(at)
-	members, _ := value.(map[string]any)
-	return members
 }
 
 func knownMembers(limits map[string]any) []string {
@@ -161,8 +155,8 @@ func firstSentence(words string) string {
 	return words
 }
 
-// found writes a value as it stands in the document, shortened.
-func found(v any) string {
+// describe writes a value as it stands in the document, shortened.
+func describe(v any) string {
 	switch v := v.(type) {
 	case map[string]any:
 		return "an object { }"

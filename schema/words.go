@@ -9,16 +9,16 @@ func Words(pointer string) string {
 	words := ""
 	for _, token := range split(pointer) {
 		at, _ := node.(map[string]any)
-		next := memberIn(at, token)
+		next := subschemaOf(at, token)
 		if next == nil {
 			return ""
 		}
-		words = calledIn(next)
+		words = shortName(next)
 		for next["$ref"] != nil {
 			file, node = follow(file, next)
 			next, _ = node.(map[string]any)
 			if words == "" {
-				words = calledIn(next)
+				words = shortName(next)
 			}
 		}
 		node = next
@@ -26,8 +26,8 @@ func Words(pointer string) string {
 	return words
 }
 
-// memberIn is the subschema of a member or an item.
-func memberIn(node map[string]any, token string) map[string]any {
+// subschemaOf is the subschema of a member or an item.
+func subschemaOf(node map[string]any, token string) map[string]any {
 	members, _ := node["properties"].(map[string]any)
 	for _, sub := range []any{members[token], node["items"], node["additionalProperties"]} {
 		if m, ok := sub.(map[string]any); ok {
@@ -37,8 +37,8 @@ func memberIn(node map[string]any, token string) map[string]any {
 	return nil
 }
 
-// calledIn is what a subschema says of itself: a few words, or its name.
-func calledIn(node map[string]any) string {
+// shortName is what a subschema says of itself: a few words, or its name.
+func shortName(node map[string]any) string {
 	description, _ := node["description"].(string)
 	title, _ := node["title"].(string)
 	if description == "" || title != "" {

@@ -9,6 +9,7 @@ import (
 	"slices"
 	"strings"
 	"testing"
+	"unicode"
 
 	"github.com/go-json-experiment/json/jsontext"
 )
@@ -28,6 +29,7 @@ type member struct {
 	Defs        json.RawMessage `json:"$defs"`
 	Items       *member         `json:"items"`
 	Keyed       json.RawMessage `json:"additionalProperties"`
+	RefersTo    string          `json:"x-refers-to"`
 }
 
 // named is a member of an object, in the order of the file.
@@ -40,10 +42,11 @@ type named struct {
 func TestDocumentPage(t *testing.T) {
 	var b strings.Builder
 	b.WriteString(generated + documentIntroduction)
+	writeContents(t, &b)
 	whole := schemaFile(t, "installation.schema.json")
 	b.WriteString("## The document\n\n")
 	writeMembers(t, &b, "installation.schema.json", whole)
-	for _, file := range documentFiles {
+	for _, file := range documentFiles(t) {
 		s := schemaFile(t, file)
 		fmt.Fprintf(&b, "## %s\n\n", s.Title)
 		for _, d := range members(t, s.Defs) {
@@ -53,10 +56,54 @@ func TestDocumentPage(t *testing.T) {
 	golden(t, "../../docs/document.md", b.String())
 }
 
-// documentFiles are the schema files of the document, in the order to fill them in.
-var documentFiles = []string{"project.schema.json", "pvstring.schema.json", "cable.schema.json", "isolator.schema.json",
-	"surge.schema.json", "accircuit.schema.json", "storage.schema.json", "earthing.schema.json", "label.schema.json",
-	"roof.schema.json", "commissioning.schema.json", "handover.schema.json"}
+// writeContents lists the sections of the page, and the objects of each.
+func writeContents(t *testing.T, b *strings.Builder) {
+	b.WriteString("## Contents\n\n- [The document](#the-document)\n")
+	for _, file := range documentFiles(t) {
+		s := schemaFile(t, file)
+		var objects []string
+		for _, d := range members(t, s.Defs) {
+			if len(d.member.Properties) > 0 {
+				objects = append(objects, fmt.Sprintf("[%s](#%s)", titleOf(d), anchor(file, d.name)))
+			}
+		}
+		fmt.Fprintf(b, "- [%s](#%s): %s\n", s.Title, heading(s.Title), strings.Join(objects, ", "))
+	}
+	b.WriteString("\n")
+}
+
+// heading is the anchor that a heading of Markdown gets from its words.
+func heading(words string) string {
+	keep := func(r rune) rune {
+		switch {
+		case r == ' ' || r == '-':
+			return '-'
+		case unicode.IsLetter(r) || unicode.IsDigit(r):
+			return unicode.ToLower(r)
+		}
+		return -1
+	}
+	return strings.Map(keep, words)
+}
+
+// titleOf is what an object is called.
+func titleOf(d named) string { return cmp.Or(d.member.Title, strings.ReplaceAll(d.name, "_", " ")) }
+
+// documentFiles are the schema files of the document, in the order in which its
+// members lead to them: that in which to fill them in.
+func documentFiles(t *testing.T) []string {
+	var files []string
+	for _, m := range members(t, schemaFile(t, "installation.schema.json").Properties) {
+		of := m.member
+		if of.Items != nil {
+			of = of.Items
+		}
+		if file, _, _ := strings.Cut(of.Ref, "#"); file != "" && !slices.Contains(files, file) {
+			files = append(files, file)
+		}
+	}
+	return files
+}
 
 const documentIntroduction = `# The document, member by member
 
@@ -112,7 +159,7 @@ func writeObject(t *testing.T, b *strings.Builder, file string, d named) {
 	if len(d.member.Properties) == 0 {
 		return
 	}
-	fmt.Fprintf(b, "<a id=\"%s\"></a>\n\n### %s\n\n", anchor(file, d.name), upper(cmp.Or(d.member.Title, strings.ReplaceAll(d.name, "_", " "))))
+	fmt.Fprintf(b, "<a id=\"%s\"></a>\n\n### %s\n\n", anchor(file, d.name), upper(titleOf(d)))
 	if d.member.Description != "" {
 		fmt.Fprintf(b, "%s\n\n", upper(d.member.Description))
 	}
@@ -172,6 +219,9 @@ func target(t *testing.T, file, ref string) (string, *member) {
 
 // valueOf says in words what a member may hold.
 func valueOf(t *testing.T, file string, m *member) string {
+	if m.RefersTo != "" {
+		return reference(t, m.RefersTo)
+	}
 	if m.Ref != "" {
 		name, at := target(t, file, m.Ref)
 		if len(at.Properties) > 0 {
@@ -200,6 +250,21 @@ func valueOf(t *testing.T, file string, m *member) string {
 		return "text"
 	}
 	return m.Type
+}
+
+// reference says in words what an id is the id of.
+func reference(t *testing.T, kind string) string {
+	if sheet, ok := strings.CutPrefix(kind, "datasheets/"); ok {
+		return fmt.Sprintf("key of `%s` among the [datasheets](#project-datasheets)", sheet)
+	}
+	for _, file := range documentFiles(t) {
+		for _, d := range members(t, schemaFile(t, file).Defs) {
+			if d.name == kind {
+				return fmt.Sprintf("id of: [%s](#%s)", titleOf(d), anchor(file, d.name))
+			}
+		}
+	}
+	return "id of any part"
 }
 
 func bounds(m *member) string {

@@ -12,6 +12,7 @@ import (
 	"sunclause/facts"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // The steps of a check, one benchmark each, on the cottage and the warehouse.
@@ -19,10 +20,7 @@ import (
 
 func document(b *testing.B, name string) ([]byte, *schema.Document) {
 	b.Helper()
-	raw, err := os.ReadFile("../../testdata/" + name + "/installation.json")
-	if err != nil {
-		b.Fatal(err)
-	}
+	raw := examples.Text(b, name)
 	doc, err := schema.Decode(name, raw)
 	if err != nil {
 		b.Fatal(err)

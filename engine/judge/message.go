@@ -16,7 +16,7 @@ import (
 func (j Judgment) Say() string {
 	switch {
 	case j.Outcome == NotShown:
-		return "not shown: " + sayMissing(j.Missing)
+		return "not shown: " + j.SayMissing()
 	case j.Outcome == NotApplicable:
 		return "does not apply"
 	case j.Message != "":
@@ -29,7 +29,10 @@ func (j Judgment) Say() string {
 	return j.sayMeasured()
 }
 
-func sayMissing(missing []string) string {
+// SayMissing says what would have to be stated for a requirement that is not
+// shown, or to know whether one applies that holds either way.
+func (j Judgment) SayMissing() string {
+	missing := j.Missing
 	if len(missing) == 0 {
 		return "what it depends on is not known"
 	}

@@ -75,6 +75,7 @@ type htmlReport struct {
 	Parts              []htmlPart
 	Met                []htmlMet
 	Idle               int // requirements that apply to no part
+	EitherWay          []EitherWay
 	Excerpts           []excerpt
 	Notes, Cautions    []string
 }
@@ -119,7 +120,7 @@ func htmlPage(r *judge.Result, o Options) htmlReport {
 		Sources: upperFirst(sourcesOf(r)), Scope: scopeOf(r), Remark: project.Note.Value,
 		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
-		Notes: r.Notes, Cautions: Cautions, Drawings: Drawings(r),
+		Notes: r.Notes, Cautions: Cautions, Drawings: Drawings(r), EitherWay: AllEitherWay(r),
 	}
 	if c := r.RuleSet.Changes; len(c) > 0 {
 		page.Changes = changesOf(c)
@@ -141,7 +142,7 @@ func htmlPage(r *judge.Result, o Options) htmlReport {
 // whatToDo is the remedy, or for what is not shown the members to state.
 func whatToDo(j judge.Judgment) string {
 	if j.Outcome == judge.NotShown {
-		return upperFirst(strings.TrimPrefix(j.Say(), "not shown: ")) + "."
+		return upperFirst(j.SayMissing()) + "."
 	}
 	return j.Requirement.Remedy
 }

@@ -4,28 +4,17 @@ import (
 	"crypto/sha256"
 	"encoding/hex"
 	"io"
+	"iter"
+	"slices"
+	"strings"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
-	"sunclause/facts/working"
 )
 
 // reportVersion is raised when a member changes its meaning or goes; a new
 // member does not raise it.
-const reportVersion = 2
-
-// The JSON report, as schema/report.schema.json describes it.
-type jsonReport struct {
-	ReportVersion int               `json:"report_version"`
-	Document      jsonDocument      `json:"document"`
-	RuleSets      []jsonRuleSet     `json:"rule_sets"`
-	Summary       Summary           `json:"summary"`
-	Passes        bool              `json:"passes"`
-	Requirements  []jsonRequirement `json:"requirements"`
-	NotApplicable []jsonIdle        `json:"not_applicable"`
-	Notes         []string          `json:"notes"`
-	Cautions      []string          `json:"cautions"`
-}
+const reportVersion = 3
 
 type jsonDocument struct {
 	Path      string `json:"path"`
@@ -43,42 +32,14 @@ type jsonRuleSet struct {
 }
 
 // Summary counts the judgments by outcome. Departures are also counted as not
-// met.
+// met, and what holds either way as met.
 type Summary struct {
 	Met           int `json:"met"`
 	NotMet        int `json:"not_met"`
 	NotShown      int `json:"not_shown"`
 	NotApplicable int `json:"not_applicable"`
 	Departures    int `json:"departures"`
-}
-
-type jsonRequirement struct {
-	ID        string           `json:"id"`
-	Title     string           `json:"title"`
-	Room      string           `json:"room"`
-	Level     ruleset.Level    `json:"level"`
-	Subject   string           `json:"subject"`
-	At        string           `json:"at"`
-	Line      int              `json:"line"`
-	Column    int              `json:"column"`
-	Outcome   judge.Outcome    `json:"outcome"`
-	Measured  *jsonMeasured    `json:"measured"`
-	Limit     *jsonLimit       `json:"limit"`
-	MarginPct *float64         `json:"margin_pct"`
-	Message   string           `json:"message"`
-	Remedy    string           `json:"remedy"`
-	Missing   []string         `json:"missing"`
-	Source    working.Source   `json:"source"`
-	Departure *judge.Departure `json:"departure"`
-	Changes   []ruleset.Change `json:"changes,omitempty"`
-}
-
-// jsonIdle names the requirements that do not apply to one part. Of those the
-// name is enough: on a large roof they are most of all there is.
-type jsonIdle struct {
-	Subject      string   `json:"subject"`
-	At           string   `json:"at"`
-	Requirements []string `json:"requirements"`
+	EitherWay     int `json:"holds_either_way"` // of those that are met
 }
 
 type jsonMeasured struct {
@@ -96,63 +57,271 @@ type jsonLimit struct {
 }
 
 // JSON writes the report as one JSON object on one line, so that the reports of
-// several documents make one object a line (NDJSON).
+// several documents make one object a line (NDJSON). Each requirement stands in
+// it once, as a card; the outcomes stand by part and name their requirement.
 func JSON(w io.Writer, r *judge.Result, _ Options) error {
-	return encode(w, jsonOf(r), "")
-}
-
-func jsonOf(r *judge.Result) jsonReport {
-	sum := sha256.Sum256(r.Document.Raw)
 	p := r.Document.Installation.Project
-	out := jsonReport{
-		ReportVersion: reportVersion,
-		Document:      jsonDocument{r.Document.Name, hex.EncodeToString(sum[:]), p.Reference.Value, p.Stage.Value},
-		RuleSets:      []jsonRuleSet{ruleSetOf(r.RuleSet)},
-		Summary:       Count(r),
-		Passes:        r.Passes,
-		Requirements:  []jsonRequirement{},
-		NotApplicable: []jsonIdle{},
-		Notes:         append([]string{}, r.Notes...),
-		Cautions:      Cautions,
-	}
-	for _, j := range r.Judgments {
-		out.state(j)
-	}
-	return out
+	j := newJSONWriter(w)
+	j.begin('{')
+	j.member("report_version")
+	j.int(reportVersion)
+	j.member("document")
+	j.encoded(jsonDocument{r.Document.Name, digestOf(r.Document.Raw), p.Reference.Value, p.Stage.Value})
+	j.member("rule_sets")
+	j.encoded([]jsonRuleSet{ruleSetOf(r.RuleSet)})
+	j.member("summary")
+	j.encoded(Count(r))
+	j.member("passes")
+	j.bool(r.Passes)
+	j.cards(r.RuleSet)
+	j.parts(r)
+	j.notApplicable(r)
+	j.member("notes")
+	j.strings(r.Notes)
+	j.member("cautions")
+	j.strings(Cautions)
+	j.end('}')
+	return j.close()
 }
 
-// state takes one judgment into the report.
-func (out *jsonReport) state(j judge.Judgment) {
-	if j.Outcome != judge.NotApplicable {
-		out.Requirements = append(out.Requirements, requirementOf(j))
+func digestOf(raw []byte) string {
+	sum := sha256.Sum256(raw)
+	return hex.EncodeToString(sum[:])
+}
+
+// cards states every requirement of the set once.
+func (j *jsonWriter) cards(set *ruleset.RuleSet) {
+	j.member("requirements")
+	j.begin('[')
+	for _, q := range set.Requirements {
+		j.item()
+		j.begin('{')
+		for _, m := range [][2]string{{"id", q.ID}, {"title", q.Title}, {"room", q.Room}, {"level", string(q.Level)}, {"list", q.Subject}} {
+			j.text(m[0], m[1])
+		}
+		j.compared(set, q.Condition)
+		j.text("remedy", q.Remedy)
+		j.member("source")
+		j.encoded(q.Source)
+		if len(q.Changes) > 0 {
+			j.member("changes")
+			j.encoded(q.Changes)
+		}
+		j.end('}')
+		j.pause()
+	}
+	j.end(']')
+}
+
+// compared states what a row compares, or the comparisons of a group.
+func (j *jsonWriter) compared(set *ruleset.RuleSet, c ruleset.Condition) {
+	if c.AnyOf == nil {
+		j.textIfAny("measure", c.Fact)
+		j.textIfAny("comparison", c.Comparison)
+		j.limitOf(set, c.Limit)
 		return
 	}
-	if n := len(out.NotApplicable); n == 0 || out.NotApplicable[n-1].Subject != j.Subject.ID || out.NotApplicable[n-1].At != j.Subject.At {
-		out.NotApplicable = append(out.NotApplicable, jsonIdle{Subject: j.Subject.ID, At: j.Subject.At})
+	j.member("any_of")
+	j.begin('[')
+	for _, one := range c.AnyOf {
+		j.item()
+		j.begin('{')
+		j.compared(set, one)
+		j.end('}')
 	}
-	last := &out.NotApplicable[len(out.NotApplicable)-1]
-	last.Requirements = append(last.Requirements, j.Requirement.ID)
+	j.end(']')
+}
+
+// limitOf states a limit as the row has it: a value, a fact, the cell of a table, or
+// a parameter with its present value; and the factor that it is taken times.
+func (j *jsonWriter) limitOf(set *ruleset.RuleSet, limit ruleset.Operand) {
+	plain := set.Value(limit)
+	if plain == nil && limit.Fact == "" && limit.Cell == nil {
+		return
+	}
+	j.member("limit")
+	j.begin('{')
+	j.textIfAny("fact", limit.Fact)
+	j.textIfAny("parameter", limit.Parameter)
+	if limit.Cell != nil {
+		j.text("cell", limit.Cell.String())
+	}
+	if plain != nil {
+		j.member("value")
+		j.value(plain)
+	}
+	if limit.Factor != nil {
+		j.member("factor")
+		j.number(set.FactorOf(limit))
+	}
+	j.textIfAny("unit", set.Book.Parameters[limit.Parameter].Unit)
+	j.end('}')
+}
+
+// statesWhole reports whether the card of a row says its limit whole: a value or a
+// parameter, by itself.
+func statesWhole(limit ruleset.Operand) bool {
+	return limit.Fact == "" && limit.Cell == nil && limit.Factor == nil
+}
+
+// parts states what applies, part by part in the order of the document.
+func (j *jsonWriter) parts(r *judge.Result) {
+	j.member("parts")
+	j.begin('[')
+	for part := range partsOf(r.Judgments) {
+		if !slices.ContainsFunc(part, applies) {
+			continue
+		}
+		j.item()
+		j.begin('{')
+		j.text("id", part[0].Subject.ID)
+		j.text("name", part[0].Subject.Name)
+		j.text("at", part[0].Subject.At)
+		j.member("line")
+		j.int(part[0].Position.Line)
+		j.member("column")
+		j.int(part[0].Position.Column)
+		j.member("outcomes")
+		j.begin('[')
+		for _, one := range part {
+			if applies(one) {
+				j.item()
+				j.outcome(one)
+			}
+		}
+		j.end(']')
+		j.end('}')
+		j.pause()
+	}
+	j.end(']')
+}
+
+func applies(j judge.Judgment) bool { return j.Outcome != judge.NotApplicable }
+
+// partsOf cuts judgments, which stand in the order of the document, into those of
+// one part each.
+func partsOf(all []judge.Judgment) iter.Seq[[]judge.Judgment] {
+	return func(yield func([]judge.Judgment) bool) {
+		for len(all) > 0 {
+			n := 1
+			for n < len(all) && all[n].Subject.ID == all[0].Subject.ID && all[n].Subject.At == all[0].Subject.At {
+				n++
+			}
+			if !yield(all[:n]) {
+				return
+			}
+			all = all[n:]
+		}
+	}
+}
+
+// outcome states one outcome. The limit stands in it where the card does not say
+// it: where it is a fact of the part, or is worked out from one. Of a group the
+// outcome says which comparison decided.
+func (j *jsonWriter) outcome(one judge.Judgment) {
+	j.begin('{')
+	j.text("requirement", one.Requirement.ID)
+	j.text("outcome", string(one.Outcome))
+	if one.EitherWay {
+		j.member("holds_either_way")
+		j.bool(true)
+	}
+	c := one.Compared()
+	group := one.Requirement.AnyOf != nil
+	if group {
+		j.text("measure", c.Fact)
+		j.text("comparison", c.Comparison)
+	}
+	unit := ""
+	if m := one.Measured; m != nil {
+		unit = m.Unit
+		j.member("value")
+		j.value(m.Value)
+		j.textIfAny("unit", unit)
+	}
+	if l := one.Limit; l != nil && (group || !statesWhole(c.Limit)) {
+		j.member("limit")
+		j.value(l.Value)
+		if l.Unit != unit {
+			j.text("limit_unit", l.Unit)
+		}
+	}
+	if one.MarginPct != nil {
+		j.member("margin_pct")
+		j.number(*one.MarginPct)
+	}
+	if one.IsFinding() {
+		j.text("message", one.Say())
+	}
+	if len(one.Missing) > 0 {
+		j.member("missing")
+		j.strings(one.Missing)
+	}
+	if one.Departure != nil {
+		j.member("departure")
+		j.encoded(one.Departure)
+	}
+	j.end('}')
+}
+
+// notApplicable names what does not apply to which parts. Parts of one kind share
+// their list of requirements: on a large roof there are thousands of parts and
+// some eighty lists.
+func (j *jsonWriter) notApplicable(r *judge.Result) {
+	type idle struct{ requirements, parts []string }
+	var all []*idle
+	byList := map[string]*idle{}
+	var ids []string
+	for part := range partsOf(r.Judgments) {
+		ids = ids[:0]
+		for _, one := range part {
+			if !applies(one) {
+				ids = append(ids, one.Requirement.ID)
+			}
+		}
+		if len(ids) == 0 {
+			continue
+		}
+		list := strings.Join(ids, " ")
+		known := byList[list]
+		if known == nil {
+			known = &idle{requirements: slices.Clone(ids)}
+			byList[list] = known
+			all = append(all, known)
+		}
+		known.parts = append(known.parts, part[0].Subject.ID)
+	}
+	j.member("not_applicable")
+	j.begin('[')
+	for _, one := range all {
+		j.item()
+		j.begin('{')
+		j.member("requirements")
+		j.strings(one.requirements)
+		j.member("parts")
+		j.strings(one.parts)
+		j.end('}')
+		j.pause()
+	}
+	j.end(']')
 }
 
 func ruleSetOf(s *ruleset.RuleSet) jsonRuleSet {
 	return jsonRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)}
 }
 
-func requirementOf(j judge.Judgment) jsonRequirement {
-	q := j.Requirement
-	out := jsonRequirement{
-		ID: q.ID, Title: q.Title, Room: q.Room, Level: q.Level,
-		Subject: j.Subject.ID, At: j.Subject.At, Line: j.Position.Line, Column: j.Position.Column,
-		Outcome: j.Outcome, MarginPct: j.MarginPct, Message: j.Say(), Remedy: q.Remedy,
-		Missing: append([]string{}, j.Missing...), Source: q.Source, Departure: j.Departure, Changes: q.Changes,
+func measuredOf(m *judge.Quantity) *jsonMeasured {
+	if m == nil {
+		return nil
 	}
-	if m := j.Measured; m != nil {
-		out.Measured = &jsonMeasured{m.Value, m.Unit, m.Fact}
+	return &jsonMeasured{m.Value, m.Unit, m.Fact}
+}
+
+func limitOf(comparison string, l *judge.Quantity) *jsonLimit {
+	if l == nil {
+		return nil
 	}
-	if l := j.Limit; l != nil {
-		out.Limit = &jsonLimit{j.Compared().Comparison, l.Value, l.Unit, l.Fact, l.From}
-	}
-	return out
+	return &jsonLimit{comparison, l.Value, l.Unit, l.Fact, l.From}
 }
 
 // Count counts the judgments of a result by outcome.
@@ -171,6 +340,9 @@ func Count(r *judge.Result) Summary {
 		}
 		if j.Departure != nil && j.Departure.Void == "" {
 			s.Departures++
+		}
+		if j.EitherWay {
+			s.EitherWay++
 		}
 	}
 	return s

@@ -2,8 +2,6 @@ package report
 
 import (
 	"bytes"
-	"crypto/sha256"
-	"encoding/hex"
 	"encoding/xml"
 	"fmt"
 	"io"
@@ -63,13 +61,12 @@ type junitFailure struct {
 
 // junitPart writes the suite of one document.
 func junitPart(w io.Writer, r *judge.Result, o Options) error {
-	sum := sha256.Sum256(r.Document.Raw)
 	suite := junitSuite{
 		Name: Visible(r.Document.Name),
 		Properties: []junitProperty{
 			{"reference", Visible(r.Document.Installation.Project.Reference.Value)},
 			{"verdict", strings.ToLower(verdict(r))},
-			{"document_sha256", hex.EncodeToString(sum[:])},
+			{"document_sha256", digestOf(r.Document.Raw)},
 			{"rule_set", layersOf(r.RuleSet)},
 			{"rule_set_sha256", r.RuleSet.SHA256},
 		},

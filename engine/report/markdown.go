@@ -41,6 +41,7 @@ func markdownPart(w io.Writer, r *judge.Result, o Options) error {
 	found := worstFirst(r, o)
 	markdownToPutRight(&b, putRightFirst(r, o))
 	markdownFindings(&b, r.Document.Name, found)
+	markdownEitherWay(&b, AllEitherWay(r))
 	for _, n := range r.Notes {
 		fmt.Fprintf(&b, "Note: %s.\n\n", inline(n))
 	}
@@ -94,6 +95,22 @@ func markdownFindings(b *strings.Builder, document string, found []judge.Judgmen
 		}
 		where := inline(fmt.Sprintf("%s:%d", document, j.Position.Line))
 		fmt.Fprintf(b, "| %s | %s | %s | %s | %s |\n", strings.ToLower(standing(j)), inline(j.Requirement.ID), inline(j.Subject.ID), where, what)
+	}
+	b.WriteString("\n")
+}
+
+// markdownEitherWay tells what is met although it is not known to apply.
+func markdownEitherWay(b *strings.Builder, all []EitherWay) {
+	if len(all) == 0 {
+		return
+	}
+	b.WriteString("### Met whether they apply or not\n\n")
+	for i, e := range all {
+		if i == markdownRows {
+			fmt.Fprintf(b, "- and for %d more reasons; the report of sunclause check lists all\n", len(all)-i)
+			break
+		}
+		fmt.Fprintf(b, "- %s: %s (%s)\n", inline(e.Lacks), inline(e.Says), inline(judge.Some(e.Requirements)))
 	}
 	b.WriteString("\n")
 }

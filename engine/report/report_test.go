@@ -8,26 +8,13 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/report"
-	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // result judges an example by the set gb.
 func result(t testing.TB, name string) *judge.Result {
 	t.Helper()
-	return judgedBy(t, "gb", name, read(t, "../../testdata/"+name+"/installation.json"), judge.Options{})
-}
-
-// TestJSONKeepsItsContract holds the JSON report to its published schema.
-func TestJSONKeepsItsContract(t *testing.T) {
-	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty"} {
-		var text bytes.Buffer
-		if err := report.JSON(&text, result(t, name), report.Options{}); err != nil {
-			t.Fatal(err)
-		}
-		if err := schema.Validate(name, text.Bytes(), schema.ReportSchema); err != nil {
-			t.Errorf("%s: %v", name, err)
-		}
-	}
+	return judgedBy(t, "gb", name, examples.Text(t, name), judge.Options{})
 }
 
 // TestTextFitsThePage makes sure that no line but one of a single word is wider

@@ -27,12 +27,11 @@ const (
 // sarifPart writes what one document contributes, as JSON that sarifWhole puts
 // in its place.
 func sarifPart(w io.Writer, r *judge.Result, o Options) error {
-	sum := sha256.Sum256(r.Document.Raw)
 	place := sarifPlace{uriOf(r.Document.Name)}
 	part := sarifDocument{
 		Artifact: sarifArtifact{
 			Location: place, Roles: []string{"analysisTarget"},
-			Hashes:     map[string]string{"sha-256": hex.EncodeToString(sum[:])},
+			Hashes:     map[string]string{"sha-256": digestOf(r.Document.Raw)},
 			Properties: sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
 		},
 	}
@@ -58,7 +57,6 @@ func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult
 	if q.Level == ruleset.Shall || o.Strict {
 		level = "error"
 	}
-	full := requirementOf(j)
 	return sarifResult{
 		RuleID: q.ID, RuleIndex: rule, Kind: "fail", Level: level,
 		Message: sarifText(sarifSay(j)),
@@ -69,7 +67,7 @@ func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult
 		RelatedLocations:    sarifMissing(r, j, place),
 		PartialFingerprints: map[string]string{"requirementAndSubject/v1": fingerprint(q.ID, j.Subject.ID)},
 		Suppressions:        suppressions(j.Departure),
-		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, full.Measured, full.Limit, j.MarginPct, full.Missing, Cite(q.Source)},
+		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, measuredOf(j.Measured), limitOf(j.Compared().Comparison, j.Limit), j.MarginPct, append([]string{}, j.Missing...), Cite(q.Source)},
 	}
 }
 

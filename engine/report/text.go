@@ -24,6 +24,7 @@ func Text(w io.Writer, r *judge.Result, o Options) error {
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
 	}
+	p.eitherWay(r)
 	p.notes(r.Notes)
 	p.cautions()
 	return p.err
@@ -146,6 +147,9 @@ func counts(s Summary) string {
 	if s.Departures > 0 {
 		text += fmt.Sprintf("; %d of the not met accepted in writing", s.Departures)
 	}
+	if s.EitherWay > 0 {
+		text += fmt.Sprintf("; %d of the met whether they apply or not", s.EitherWay)
+	}
 	return text
 }
 
@@ -189,7 +193,7 @@ func (p *page) together(r *judge.Result, all []judge.Judgment) {
 		words += " (should)"
 	}
 	p.line(2, p.styleOf(first), words)
-	p.line(4, plain, upperFirst(strings.TrimPrefix(first.Say(), "not shown: ")))
+	p.line(4, plain, upperFirst(first.SayMissing()))
 	p.missing(r, first)
 	ids := make([]string, len(all))
 	for i, j := range all {

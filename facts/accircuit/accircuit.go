@@ -58,9 +58,9 @@ func mainsOf(in *schema.Installation, c *circuit.Circuit, cables cable.Facts, b 
 
 // untraced names what is missing where the way from a generator to the supply
 // was not found.
-func (m *mains) untraced() []string {
+func (m *mains) untraced() string {
 	if m.in.AC.Boards == nil {
-		return []string{m.in.AC.Member("boards")}
+		return m.in.AC.Member("boards")
 	}
-	return []string{"/cables"}
+	return "/cables"
 }

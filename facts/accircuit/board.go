@@ -29,6 +29,8 @@ type Board struct {
 	FireSealed           working.Flag   `json:"fire_sealed" words:"whether its cable entries are sealed against the spread of fire"`
 }
 
+var busbarDuty = working.NewFormula("I_bus", "A", "I_n + I_g", bothEndsFed)
+
 func (m *mains) boardFacts() []Board {
 	if m.in.AC.Boards == nil {
 		return nil
@@ -41,19 +43,17 @@ func (m *mains) boardFacts() []Board {
 }
 
 func (m *mains) boardOf(b *schema.Board) Board {
-	incoming := m.in.Datasheets.ProtectiveDevices[b.IncomingDevice.Value]
-	mainSwitch := m.in.Datasheets.SwitchDisconnectors[b.MainSwitch.Value]
-	ofSwitch := part{[]string{b.MainSwitch.At()}}
+	mainSwitch := b.MainSwitch.To()
 	f := Board{
 		Subject:              working.Subject{ID: b.ID.Value, At: b.At(), Name: "board " + b.ID.Value},
 		Role:                 working.StatedText(b.Role),
 		RatedA:               working.Stated("I_nA", "A", b.RatedA),
-		IncomingA:            part{[]string{b.IncomingDevice.At()}}.number("I_n", "A", incoming.RatedA),
+		IncomingA:            working.Stated("I_n", "A", b.IncomingDevice.To().RatedA),
 		CarriesLoads:         working.StatedFlag(b.BusbarCarriesLoads),
 		ShortCircuitRatingKa: working.Stated("I_cw", "kA", b.ShortCircuitRatingKa),
 		FaultLevelKa:         working.Stated("I_pf", "kA", m.in.AC.Supply.ProspectiveFaultKa),
-		MainSwitchPoles:      ofSwitch.number("n_poles", "", mainSwitch.Poles),
-		MainSwitchTogether:   ofSwitch.flag(mainSwitch.BreaksAllPolesTogether),
+		MainSwitchPoles:      working.Stated("n_poles", "", mainSwitch.Poles),
+		MainSwitchTogether:   working.StatedFlag(mainSwitch.BreaksAllPolesTogether),
 		MainSwitchLockable:   working.StatedFlag(b.MainSwitchLockable),
 		Combustible:          working.StatedFlag(b.Combustible),
 		FireSealed:           working.StatedFlag(b.FireSealed),
@@ -72,7 +72,7 @@ func (m *mains) generation(f *Board) {
 		for i := range list {
 			g := &list[i]
 			if !g.traced() {
-				missing = append(missing, m.untraced()...)
+				missing = append(missing, m.untraced())
 			}
 			if slices.ContainsFunc(g.path.Ways, func(w string) bool { return strings.HasPrefix(w, f.ID+".") }) {
 				on = append(on, g)
@@ -109,8 +109,7 @@ func (f *Board) duty() {
 	case !f.CarriesLoads.Known():
 		f.BusbarDutyA = working.Unknown("I_bus", "A", f.CarriesLoads.Missing()...)
 	case f.CarriesLoads.Value():
-		d := working.Closure{Symbol: "I_bus", Unit: "A", Text: "I_n + I_g", Source: bothEndsFed}
-		f.BusbarDutyA = d.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.IncomingA, f.GenerationA)
+		f.BusbarDutyA = busbarDuty.Of(f.IncomingA, f.GenerationA)
 	default:
 		f.BusbarDutyA = f.IncomingA
 	}

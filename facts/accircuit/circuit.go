@@ -34,7 +34,7 @@ func (m *mains) circuitOf(l *link) Circuit {
 	f.Protection = m.protection(l, f.Use)
 	f.Loop = m.loop(l, f.Use, f.Protection)
 	f.Residual = m.residual(l, f.Use)
-	f.Loop.touch(f.Residual)
+	f.Loop.residualVoltages(f.Residual)
 	f.Withstand = m.withstand(l, f.Protection, f.Loop)
 	f.Isolation = m.isolation(l)
 	f.Rise = m.rise(l)

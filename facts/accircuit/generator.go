@@ -35,8 +35,7 @@ func (m *mains) generators() {
 	}
 	for i := range m.in.Storage.Batteries {
 		bat := &m.in.Storage.Batteries[i]
-		sheet := m.in.Datasheets.Batteries[bat.Datasheet.Value]
-		if g := m.battery(bat, sheet); sheet.Coupling.Is("ac") || g.path.Input != "" {
+		if g := m.battery(bat); bat.Datasheet.To().Coupling.Is("ac") || g.path.Input != "" {
 			m.own = append(m.own, g)
 		}
 	}
@@ -46,24 +45,23 @@ func (m *mains) generators() {
 }
 
 func (m *mains) inverter(inv *schema.Inverter) generator {
-	sheet := m.in.Datasheets.Inverters[inv.Datasheet.Value]
-	from := part{[]string{inv.Datasheet.At()}}
+	sheet := inv.Datasheet.To()
 	g := m.generator(inv.ID.Value, inv.At(), inv.ID.Value+".ac")
 	g.name = "inverter " + g.id
-	g.current = from.number("I_b", "A", sheet.ACCurrentMaxA)
-	g.phases = from.number("n_ph", "", sheet.Phases)
-	g.deviceMax = from.number("I_n,max", "A", sheet.ACOCPDMaxA)
-	g.leakage = from.number("I_PE", "mA", sheet.LeakageCurrentMa)
-	g.rcdAsked = from.text(sheet.RCDTypeRequired)
-	g.typeBNeeded = typeBNeeded(sheet, from)
-	g.flow = from.text(sheet.Kind)
+	g.current = working.Stated("I_b", "A", sheet.ACCurrentMaxA)
+	g.phases = working.Stated("n_ph", "", sheet.Phases)
+	g.deviceMax = working.Stated("I_n,max", "A", sheet.ACOCPDMaxA)
+	g.leakage = working.Stated("I_PE", "mA", sheet.LeakageCurrentMa)
+	g.rcdAsked = working.StatedText(sheet.RCDTypeRequired)
+	g.typeBNeeded = working.All(working.StatedText(sheet.Separation).OneOf("none"), typeBNotRuledOut(sheet.RCDTypeBNotRequired))
+	g.flow = working.StatedText(sheet.Kind)
 	if g.flow.Known() {
 		g.flow = working.KnownText(flowOf(g.flow.Value()), sheet.Kind.At())
 	}
 	return g
 }
 
-// flowOf tells which way power passes: only out of an inverter that is fed by
+// flowOf is the way that power passes: only out of an inverter that is fed by
 // PV modules alone, both ways where a battery is charged too.
 func flowOf(kind string) string {
 	if kind == "pv" {
@@ -72,20 +70,17 @@ func flowOf(kind string) string {
 	return "both_ways"
 }
 
-func (m *mains) battery(bat *schema.Battery, sheet schema.BatteryDatasheet) generator {
-	from := part{[]string{bat.Datasheet.At()}}
+func (m *mains) battery(bat *schema.Battery) generator {
+	sheet := bat.Datasheet.To()
 	g := m.generator(bat.ID.Value, bat.At(), bat.ID.Value+".ac")
 	g.name = "battery " + g.id
-	g.current = from.number("I_b", "A", sheet.ACCurrentMaxA)
-	g.phases = from.number("n_ph", "", sheet.Phases)
+	g.current = working.Stated("I_b", "A", sheet.ACCurrentMaxA)
+	g.phases = working.Stated("n_ph", "", sheet.Phases)
 	g.flow = working.KnownText("both_ways", bat.At())
-	g.deviceMax = from.number("I_n,max", "A", sheet.ACOCPDMaxA)
-	g.leakage = from.number("I_PE", "mA", sheet.LeakageCurrentMa)
-	g.rcdAsked = from.text(sheet.RCDTypeRequired)
-	g.typeBNeeded = from.flag(sheet.RCDTypeBNotRequired)
-	if g.typeBNeeded.Known() {
-		g.typeBNeeded = working.KnownFlag(!g.typeBNeeded.Value(), sheet.RCDTypeBNotRequired.At())
-	}
+	g.deviceMax = working.Stated("I_n,max", "A", sheet.ACOCPDMaxA)
+	g.leakage = working.Stated("I_PE", "mA", sheet.LeakageCurrentMa)
+	g.rcdAsked = working.StatedText(sheet.RCDTypeRequired)
+	g.typeBNeeded = typeBNotRuledOut(sheet.RCDTypeBNotRequired)
 	return g
 }
 
@@ -93,7 +88,7 @@ func (m *mains) battery(bat *schema.Battery, sheet schema.BatteryDatasheet) gene
 // phase is on the phase of the first way.
 func (m *mains) generator(id, at, terminal string) generator {
 	g := generator{id: id, at: at, terminal: terminal, path: m.circuit.ToSupply(terminal)}
-	g.phase = working.UnknownText(m.untraced()...)
+	g.phase = working.UnknownText(m.untraced())
 	if g.traced() {
 		g.phase = working.StatedText(m.outlets[g.path.Ways[0]].way.Phase)
 	}
@@ -113,20 +108,11 @@ func (m *mains) existingOf(e *schema.ExistingGenerator) generator {
 	return g
 }
 
-// typeBNeeded reports whether a residual current device in the circuit must be of
-// type B: the inverter has no separation and its maker does not rule out a DC
-// fault current. Either answer alone can settle that it need not be.
-func typeBNeeded(sheet schema.InverterDatasheet, from part) working.Flag {
-	separation, ruledOut := from.text(sheet.Separation), from.flag(sheet.RCDTypeBNotRequired)
-	switch {
-	case separation.Known() && separation.Value() != "none":
-		return working.KnownFlag(false, separation.At())
-	case ruledOut.Known() && ruledOut.Value():
-		return working.KnownFlag(false, ruledOut.At())
-	case separation.Known() && ruledOut.Known():
-		return working.KnownFlag(true, ruledOut.At())
-	}
-	return working.UnknownFlag(append(separation.Missing(), ruledOut.Missing()...)...)
+// typeBNotRuledOut reports whether the maker does not rule out a DC fault current,
+// for which a residual current device in the circuit must be of type B. With
+// separation there is none whatever the maker says.
+func typeBNotRuledOut(notRequired schema.Flag) working.Flag {
+	return working.Not(working.StatedFlag(notRequired))
 }
 
 // linePhases are the line conductors of a supply.

@@ -27,41 +27,50 @@ type Isolation struct {
 // isolation takes of each generator the isolator nearest to it, and of those
 // the worst.
 func (m *mains) isolation(l *link) Isolation {
-	d, of := m.device(l)
-	way, ofWay := l.way()
 	f := Isolation{
 		ACIsolators:        working.Unknown("n", "", l.missing...),
-		WayLockableOff:     ofWay.flag(way.LockableOff),
-		DeviceIsolates:     of.flag(d.Isolating),
-		DeviceOpensNeutral: of.flag(d.OpensNeutral),
+		WayLockableOff:     working.StatedFlag(l.way.LockableOff),
+		DeviceIsolates:     working.StatedFlag(l.device.Isolating),
+		DeviceOpensNeutral: working.StatedFlag(l.device.OpensNeutral),
 	}
-	if l.outlet.way != nil {
+	if l.traced() {
 		f.ACIsolators = working.Least("n", "", each(l.isolators, func(all []int) working.Number { return working.Counted("n_i", len(all), l.at) })...)
 	}
-	nearest := m.nearest(l)
-	from := part{[]string{"/isolators"}}
-	numbers := func(of func(schema.Isolator) working.Number) []working.Number { return each(nearest, of) }
-	flags := func(of func(schema.Isolator) working.Flag) working.Flag { return allOf(l.at, each(nearest, of)...) }
-	f.IsolatorDistanceM = working.Greatest("d", "m", numbers(func(i schema.Isolator) working.Number { return from.number("d", "m", i.DistanceToInverterM) })...)
-	f.IsolatorLockable = flags(func(i schema.Isolator) working.Flag { return from.flag(i.LockableOff) })
-	f.IsolatorAccessible = flags(func(i schema.Isolator) working.Flag { return from.flag(i.ReadilyAccessible) })
-	f.IsolatorBreaksAll = flags(func(i schema.Isolator) working.Flag { return breaksAll(i, from) })
-	f.IsolatorRatedA = working.Least("I_e", "A", numbers(func(i schema.Isolator) working.Number { return m.isolatorRated(i, from) })...)
+	f.nearest(m.nearest(l))
 	f.IsolatorDutyA = m.isolatorDuty(l)
 	return f
 }
 
-// nearest lists for each generator the isolator nearest to it; an empty one
-// where it has none.
-func (m *mains) nearest(l *link) []schema.Isolator {
-	if len(l.isolators) == 0 {
-		return []schema.Isolator{{}}
+// nearest takes the worst of the isolators nearest to each generator.
+func (f *Isolation) nearest(isolators []*schema.Isolator) {
+	var distances, rated []working.Number
+	var lockable, accessible, breaking []working.Flag
+	for _, i := range isolators {
+		distances = append(distances, working.Stated("d", "m", i.DistanceToInverterM))
+		rated = append(rated, isolatorRated(i))
+		lockable = append(lockable, working.StatedFlag(i.LockableOff))
+		accessible = append(accessible, working.StatedFlag(i.ReadilyAccessible))
+		breaking = append(breaking, breaksAll(i))
 	}
-	return each(l.isolators, func(all []int) schema.Isolator {
+	f.IsolatorDistanceM = working.Greatest("d", "m", distances...)
+	f.IsolatorRatedA = working.Least("I_e", "A", rated...)
+	f.IsolatorLockable = working.All(lockable...)
+	f.IsolatorAccessible = working.All(accessible...)
+	f.IsolatorBreaksAll = working.All(breaking...)
+}
+
+// nearest lists for each generator the isolator nearest to it; a blank one
+// where it has none.
+func (m *mains) nearest(l *link) []*schema.Isolator {
+	none := schema.Blank[schema.Isolator]("/isolators")
+	if len(l.isolators) == 0 {
+		return []*schema.Isolator{none}
+	}
+	return each(l.isolators, func(all []int) *schema.Isolator {
 		if len(all) == 0 {
-			return schema.Isolator{}
+			return none
 		}
-		return m.in.Isolators[all[0]]
+		return &m.in.Isolators[all[0]]
 	})
 }
 
@@ -84,30 +93,28 @@ func (m *mains) isolatorDuty(l *link) working.Number {
 	return working.Greatest("I_b", "A", duties...)
 }
 
-func breaksAll(iso schema.Isolator, from part) working.Flag {
+// breaksAll reports whether every way of an isolator breaks all live conductors.
+func breaksAll(iso *schema.Isolator) working.Flag {
 	if len(iso.Ways) == 0 {
-		return working.UnknownFlag(from.missing...)
+		return working.UnknownFlag("/isolators")
 	}
-	for _, w := range iso.Ways {
+	return working.All(each(iso.Ways, func(w schema.IsolatorWay) working.Flag {
 		if !w.ConductorsOpened.Stated() {
 			return working.UnknownFlag(w.ConductorsOpened.At())
 		}
-		if !circuit.BreaksAll(w.ConductorsOpened) {
-			return working.KnownFlag(false, w.ConductorsOpened.At())
-		}
-	}
-	return working.KnownFlag(true, iso.At())
+		return working.KnownFlag(circuit.BreaksAll(w.ConductorsOpened), w.ConductorsOpened.At())
+	})...)
 }
 
 // isolatorRated takes the least of the rated currents that the sheet gives for
 // the category the isolator is used in.
-func (m *mains) isolatorRated(iso schema.Isolator, from part) working.Number {
-	category, sheet := from.text(iso.UtilizationCategory), from.text(iso.Datasheet.Text)
+func isolatorRated(iso *schema.Isolator) working.Number {
+	category, sheet := working.StatedText(iso.UtilizationCategory), working.StatedText(iso.Datasheet.Text)
 	if !category.Known() || !sheet.Known() {
 		return working.Unknown("I_e", "A", append(category.Missing(), sheet.Missing()...)...)
 	}
 	var rated []working.Number
-	printed := m.in.Datasheets.SwitchDisconnectors[sheet.Value()]
+	printed := iso.Datasheet.To()
 	for _, r := range printed.Ratings {
 		if r.UtilizationCategory.Is(category.Value()) {
 			rated = append(rated, working.Stated("I_e", "A", r.IeA))

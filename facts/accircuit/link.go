@@ -6,18 +6,21 @@ import (
 	"sunclause/schema"
 )
 
-// link is one circuit as the ways of the generators lead through it.
+// link is one circuit as the ways of the generators lead through it. Where the
+// way to the supply was not found, way and device are blank ones that stand at
+// what is missing.
 type link struct {
-	id, at     string
-	outlet     outlet // zero where the way was not found
-	entry      *schema.ACCircuit
-	generators []*generator
-	meets      bool
-	runs       []int   // from the generators, or the board before, to the way
-	isolators  [][]int // by generator: isolators from the generator on
-	toMain     [][]int // by generator: runs from the far end to the main board
-	toOrigin   [][]int // by generator: runs from the generator to the supply
-	missing    []string
+	id, at          string
+	way             *schema.BoardWay
+	device          *schema.ProtectiveDevice // overcurrent device of the way
+	entry           *schema.ACCircuit        // its entry among the circuits; a blank one where it has none
+	generators      []*generator
+	endsAtGenerator bool     // it ends at a generator
+	runs            []int    // from the generators, or the board before, to the way
+	isolators       [][]int  // by generator: isolators from the generator on
+	toMain          [][]int  // by generator: runs from the far end to the main board
+	toOrigin        [][]int  // by generator: runs from the generator to the supply
+	missing         []string // why the way to the supply was not found; nil where it was
 }
 
 // links follows every generator to the supply and gathers the circuits passed.
@@ -27,7 +30,7 @@ func (m *mains) links() []*link {
 	for i := range m.own {
 		g := &m.own[i]
 		if !g.traced() {
-			all = append(all, &link{id: g.terminal, at: g.at, generators: []*generator{g}, meets: true, missing: m.untraced()})
+			all = append(all, m.linkOf(g))
 			continue
 		}
 		runs, isolators := 0, 0
@@ -42,23 +45,41 @@ func (m *mains) links() []*link {
 			l.add(g, g.path.Runs[runs:runsEnd], g.path.Isolators[isolators:isolatorsEnd])
 			l.toMain = append(l.toMain, g.path.Runs[runs:max(runs, m.atMain(g))])
 			l.toOrigin = append(l.toOrigin, g.path.Runs)
-			l.meets = l.meets || n == 0
+			l.endsAtGenerator = l.endsAtGenerator || n == 0
 			runs, isolators = runsEnd, isolatorsEnd
 		}
 	}
 	return all
 }
 
-func (m *mains) linkAt(way string) *link {
-	o := m.outlets[way]
-	l := &link{id: way, at: o.way.At(), outlet: o}
+// linkAt is the circuit that leaves a way of a board.
+func (m *mains) linkAt(terminal string) *link {
+	way := m.outlets[terminal].way
+	l := &link{id: terminal, at: way.At(), way: way, device: way.Device.To(), entry: m.noEntry()}
 	for i := range m.in.AC.Circuits {
-		if m.in.AC.Circuits[i].Way.Is(way) {
+		if m.in.AC.Circuits[i].Way.Is(terminal) {
 			l.entry = &m.in.AC.Circuits[i]
 		}
 	}
 	return l
 }
+
+// linkOf is the circuit of a generator whose way to the supply was not found.
+func (m *mains) linkOf(g *generator) *link {
+	missing := m.untraced()
+	way := schema.Blank[schema.BoardWay](missing)
+	return &link{
+		id: g.terminal, at: g.at, way: way, device: way.Device.To(), entry: m.noEntry(),
+		generators: []*generator{g}, endsAtGenerator: true, missing: []string{missing},
+	}
+}
+
+func (m *mains) noEntry() *schema.ACCircuit {
+	return schema.Blank[schema.ACCircuit](m.in.AC.Member("circuits"))
+}
+
+// traced reports whether the way to the supply was found.
+func (l *link) traced() bool { return l.missing == nil }
 
 func (l *link) add(g *generator, runs, isolators []int) {
 	l.generators = append(l.generators, g)
@@ -79,20 +100,4 @@ func (m *mains) atMain(g *generator) int {
 		}
 	}
 	return len(g.path.Runs)
-}
-
-// way takes members of the way.
-func (l *link) way() (schema.BoardWay, part) {
-	if l.outlet.way == nil {
-		return schema.BoardWay{}, part{l.missing}
-	}
-	return *l.outlet.way, part{l.missing}
-}
-
-// stated takes members of the circuit's entry among the circuits.
-func (m *mains) stated(l *link) (schema.ACCircuit, part) {
-	if l.entry == nil {
-		return schema.ACCircuit{}, part{[]string{m.in.AC.Member("circuits")}}
-	}
-	return *l.entry, part{}
 }

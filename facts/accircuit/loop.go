@@ -31,36 +31,38 @@ var (
 	touchLimit = working.Source{Document: "IEC 60364-4-41", Clause: "411.5.3", How: working.Memory}
 )
 
+var (
+	greatestLoop  = working.NewFormula("Z_s,max", "Ω", "U_0 · C_min / I_a", loopLimit)
+	wholeLoop     = working.NewFormula("Z_s", "Ω", "Z_e + R_loop", loopLimit)
+	leastFault    = working.NewFormula("I_f,min", "A", "U_0 · C_min / Z_s", loopLimit)
+	raisedVoltage = working.NewFormula("U", "V", "Z · I_Δn / 1000", touchLimit)
+)
+
 func (m *mains) loop(l *link, u Use, p Protection) Loop {
-	entry, of := m.stated(l)
-	supply := m.in.AC.Supply
 	f := Loop{
-		DisconnectionS: of.number("t", "s", entry.DisconnectionTimeS),
-		ZsStatedOhm:    of.number("Z_s", "Ω", entry.ZsOhm),
+		DisconnectionS: working.Stated("t", "s", l.entry.DisconnectionTimeS),
+		ZsStatedOhm:    working.Stated("Z_s", "Ω", l.entry.ZsOhm),
 		ZsMeasuredOhm:  m.loopRead(l),
 		ElectrodeOhm:   m.electrode(),
 	}
 	f.DisconnectionLimitS = m.disconnectionLimit(u, p)
 	f.TripA = m.trip(l, p, f.DisconnectionLimitS)
-	limit := working.Closure{Symbol: "Z_s,max", Unit: "Ω", Text: "U_0 · C_min / I_a", Source: loopLimit}
 	cMin := m.book.Number("voltage_factor_min", "C_min")
-	f.ZsLimitOhm = limit.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, u.VoltageToNeutralV, cMin, f.TripA)
-	f.ZsTableOhm = m.tabled(l, u, p, f.DisconnectionLimitS)
+	f.ZsLimitOhm = greatestLoop.Of(u.VoltageToNeutralV, cMin, f.TripA)
+	f.ZsTableOhm = m.tabulatedLimit(l, u, p, f.DisconnectionLimitS)
 	if p.Characteristic.Known() && p.Characteristic.Value() == "gG" && f.ZsTableOhm.Known() {
 		f.ZsLimitOhm = f.ZsTableOhm
 	}
-	sum := working.Closure{Symbol: "Z_s", Unit: "Ω", Text: "Z_e + R_loop", Source: loopLimit}
-	f.ZsComputedOhm = sum.Of(func(x ...float64) float64 { return x[0] + x[1] }, working.Stated("Z_e", "Ω", supply.ZeOhm), m.runsLoop(l))
-	f.ZsMeasuredShare = ratio("Z_s/Z_s,max", f.ZsMeasuredOhm.As("Z_s"), f.ZsLimitOhm.As("Z_s,max"))
-	least := working.Closure{Symbol: "I_f,min", Unit: "A", Text: "U_0 · C_min / Z_s", Source: loopLimit}
-	f.FaultMinA = least.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, u.VoltageToNeutralV, cMin, f.ZsComputedOhm)
+	f.ZsComputedOhm = wholeLoop.Of(working.Stated("Z_e", "Ω", m.in.AC.Supply.ZeOhm), m.runsLoop(l))
+	f.ZsMeasuredShare = working.Ratio("Z_s/Z_s,max", f.ZsMeasuredOhm.As("Z_s"), f.ZsLimitOhm.As("Z_s,max"))
+	f.FaultMinA = leastFault.Of(u.VoltageToNeutralV, cMin, f.ZsComputedOhm)
 	return f
 }
 
 // runsLoop adds the warm loop of the runs between the far end and the main
 // board. Of several generators the farthest counts.
 func (m *mains) runsLoop(l *link) working.Number {
-	if l.outlet.way == nil {
+	if !l.traced() {
 		return working.Unknown("R_loop", "Ω", l.missing...)
 	}
 	return working.Greatest("R_loop", "Ω", each(l.toMain, func(runs []int) working.Number {
@@ -109,7 +111,7 @@ func voltageBand(u0 float64) string {
 // trip is the current at which the device operates in time: by the product
 // standard where it fixes it, else as the sheet prints it for that time.
 func (m *mains) trip(l *link, p Protection, t working.Number) working.Number {
-	d, of := m.device(l)
+	d := l.device
 	if !t.Known() || !p.Characteristic.Known() {
 		return working.Unknown("I_a", "A", append(t.Missing(), p.Characteristic.Missing()...)...)
 	}
@@ -118,30 +120,28 @@ func (m *mains) trip(l *link, p Protection, t working.Number) working.Number {
 		column = "within_0_4_s"
 	}
 	if k := m.book.Keyed("breaker_operation", "characteristic", p.Characteristic, column, "k_a"); k.Known() {
-		f := working.Closure{Symbol: "I_a", Unit: "A", Text: "k_a · I_n", Source: k.Source()}
-		return f.Of(product, k, p.RatedA)
+		return working.Product("I_a", "A", k.Source(), k, p.RatedA)
 	}
 	printed := map[float64]schema.Number{0.2: d.Operates02sA, 0.4: d.Operates04sA, 1: d.Operates1sA, 5: d.Operates5sA}
 	if n, ok := printed[t.Value()]; ok {
-		return of.number("I_a", "A", n)
+		return working.Stated("I_a", "A", n)
 	}
 	return working.Unknown("I_a", "A", d.At())
 }
 
-// tabled looks the greatest loop impedance up under the device's name in the
+// tabulatedLimit looks the greatest loop impedance up under the device's name in the
 // book, as in B32, gG32 and BS 88-3 32. The tables are made for 230 V.
-func (m *mains) tabled(l *link, u Use, p Protection, t working.Number) working.Number {
-	d, _ := m.device(l)
+func (m *mains) tabulatedLimit(l *link, u Use, p Protection, t working.Number) working.Number {
 	inputs := append(append(p.Characteristic.Missing(), p.RatedA.Missing()...), append(u.VoltageToNeutralV.Missing(), t.Missing()...)...)
 	if len(inputs) > 0 || u.VoltageToNeutralV.Value() != 230 {
 		return working.Unknown("Z_s,max", "Ω", inputs...)
 	}
 	name := p.Characteristic.Value()
-	if strings.Contains(d.Standard.Value, "88-3") {
+	if strings.Contains(l.device.Standard.Value, "88-3") {
 		name = "BS 88-3 "
 	}
 	columns := map[float64]string{0.4: "within_0_4_s", 5: "within_5_s"}
-	key := working.KnownText(name+working.Plain(p.RatedA.Value()), d.RatedA.At())
+	key := working.KnownText(name+working.Plain(p.RatedA.Value()), l.device.RatedA.At())
 	return m.book.Keyed("zs_limits", "device", key, columns[t.Value()], "Z_s,max")
 }
 
@@ -160,13 +160,9 @@ func (m *mains) electrode() working.Number {
 	return working.Greatest("R_A", "Ω", all...)
 }
 
-// touch works out what the rated residual current does to the electrode and to
+// residualVoltages works out what the rated residual current does to the electrode and to
 // the loop.
-func (f *Loop) touch(r Residual) {
-	volts := func(symbol, text string, z working.Number) working.Number {
-		v := working.Closure{Symbol: symbol, Unit: "V", Text: text, Source: touchLimit}
-		return v.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, z, r.ResidualMa)
-	}
-	f.TouchVoltageV = volts("U_RA", "R_A · I_Δn / 1000", f.ElectrodeOhm)
-	f.LoopVoltageV = volts("U_loop", "Z_s · I_Δn / 1000", f.ZsComputedOhm)
+func (f *Loop) residualVoltages(r Residual) {
+	f.TouchVoltageV = raisedVoltage.Of(f.ElectrodeOhm.For("Z"), r.ResidualMa).As("U_RA")
+	f.LoopVoltageV = raisedVoltage.Of(f.ZsComputedOhm.For("Z"), r.ResidualMa).As("U_loop")
 }

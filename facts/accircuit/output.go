@@ -22,6 +22,8 @@ type Output struct {
 	AmbientAllowedC working.Number `json:"ambient_allowed_c" words:"highest ambient temperature that its maker allows"`
 }
 
+var ratedCurrent = working.NewFormula("I_r", "A", "P_ac / (n_ph · U_0)", working.ByDefinition)
+
 func (m *mains) outputs() []Output {
 	all := make([]Output, len(m.in.Inverters))
 	for i := range m.in.Inverters {
@@ -31,24 +33,22 @@ func (m *mains) outputs() []Output {
 }
 
 func (m *mains) outputOf(inv *schema.Inverter, g *generator) Output {
-	sheet, from := m.in.Datasheets.Inverters[inv.Datasheet.Value], part{[]string{inv.Datasheet.At()}}
+	sheet := inv.Datasheet.To()
 	f := Output{
 		ACCurrentMaxA:   g.current,
 		ACPhases:        g.phases,
-		ACLengthM:       working.Unknown("l", "m", m.untraced()...),
-		GridTypeTest:    from.text(sheet.GridTypeTest),
+		ACLengthM:       working.Unknown("l", "m", m.untraced()),
+		GridTypeTest:    working.StatedText(sheet.GridTypeTest),
 		InverterPlace:   working.StatedText(inv.Place),
 		InverterOutside: working.Outdoors(inv.Place),
-		InverterSolids:  from.ip("IP_1", sheet.IP, working.IPSolids),
-		InverterWater:   from.ip("IP_2", sheet.IP, working.IPWater),
+		InverterSolids:  working.IPFigure("IP_1", sheet.IP, working.IPSolids),
+		InverterWater:   working.IPFigure("IP_2", sheet.IP, working.IPWater),
 		OnCombustible:   working.StatedFlag(inv.OnCombustibleSurface),
 		ClearancesKept:  working.StatedFlag(inv.ClearancesKept),
 		AmbientSiteC:    working.Stated("T", "°C", inv.AmbientMaxC),
-		AmbientAllowedC: from.number("T_max", "°C", sheet.AmbientMaxC),
+		AmbientAllowedC: working.Stated("T_max", "°C", sheet.AmbientMaxC),
 	}
-	rated := working.Closure{Symbol: "I_r", Unit: "A", Text: "P_ac / (n_ph · U_0)", Source: working.ByDefinition}
-	f.ACCurrentRatedA = rated.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) },
-		from.number("P_ac", "W", sheet.ACPowerRatedW), g.phases, working.Stated("U_0", "V", m.in.AC.Supply.VoltageV))
+	f.ACCurrentRatedA = ratedCurrent.Of(working.Stated("P_ac", "W", sheet.ACPowerRatedW), g.phases, working.Stated("U_0", "V", m.in.AC.Supply.VoltageV))
 	if g.traced() {
 		f.ACLengthM = working.Sum("l", "m", each(g.path.Runs, func(r int) working.Number { return m.cables.Runs[r].LengthM })...)
 	}

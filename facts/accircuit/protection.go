@@ -1,8 +1,6 @@
 package accircuit
 
 import (
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -32,37 +30,29 @@ var (
 	overcurrents = []string{"fuse", "circuit_breaker", "rcbo", "afdd_with_rcbo"}
 )
 
-// device is the overcurrent device of the way.
-func (m *mains) device(l *link) (schema.ProtectiveDevice, part) {
-	way, _ := l.way()
-	if l.outlet.way == nil {
-		return schema.ProtectiveDevice{}, part{l.missing}
-	}
-	return m.in.Datasheets.ProtectiveDevices[way.Device.Value], part{[]string{way.Device.At()}}
-}
+var (
+	capacityNeeded = working.NewFormula("I_z,min", "A", "I_2 / k_2", overload)
+	dutyWithLoads  = working.NewFormula("I_cond", "A", "I_n + I_b", bothEndsFed)
+	conventional   = working.NewFormula("I_2", "A", "k_op · I_n", overload)
+)
 
 func (m *mains) protection(l *link, u Use) Protection {
-	d, of := m.device(l)
-	way, ofWay := l.way()
+	d := l.device
 	p := Protection{
-		DeviceKind:         of.text(d.Kind),
-		Characteristic:     of.text(d.Characteristic),
-		RatedA:             of.number("I_n", "A", d.RatedA),
+		DeviceKind:         working.StatedText(d.Kind),
+		Characteristic:     working.StatedText(d.Characteristic),
+		RatedA:             working.Stated("I_n", "A", d.RatedA),
 		DeviceMaxA:         working.Least("I_n,max", "A", each(l.generators, func(g *generator) working.Number { return g.deviceMax })...),
-		BreakingCapacityKa: of.number("I_cn", "kA", d.BreakingCapacityKa),
+		BreakingCapacityKa: working.Stated("I_cn", "kA", d.BreakingCapacityKa),
 		FaultLevelKa:       working.Stated("I_pf", "kA", m.in.AC.Supply.ProspectiveFaultKa),
-		SourceOn:           ofWay.text(way.SourceOn),
+		SourceOn:           working.StatedText(l.way.SourceOn),
 	}
-	p.OvercurrentFitted = working.UnknownFlag(p.DeviceKind.Missing()...)
-	if p.DeviceKind.Known() {
-		p.OvercurrentFitted = working.KnownFlag(slices.Contains(overcurrents, p.DeviceKind.Value()), p.DeviceKind.At())
-	}
-	p.RatedOverDesign = ratio("I_n/I_b", p.RatedA, u.DesignCurrentA.As("I_b"))
+	p.OvercurrentFitted = p.DeviceKind.OneOf(overcurrents...)
+	p.RatedOverDesign = working.Ratio("I_n/I_b", p.RatedA, u.DesignCurrentA.As("I_b"))
 	p.ConductorDutyA = conductorDuty(u, p.RatedA)
-	p.ConventionalCurrentA = m.conventional(of.number("I_2", "A", d.ConventionalCurrentA), p)
-	f := working.Closure{Symbol: "I_z,min", Unit: "A", Text: "I_2 / k_2", Source: overload}
-	p.CapacityNeededA = f.Of(func(x ...float64) float64 { return x[0] / x[1] }, p.ConventionalCurrentA.As("I_2"), m.book.Number("overload_factor", "k_2"))
-	p.OneWayOnly = m.oneWay(l, d, of)
+	p.ConventionalCurrentA = m.conventional(working.Stated("I_2", "A", d.ConventionalCurrentA), p)
+	p.CapacityNeededA = capacityNeeded.Of(p.ConventionalCurrentA.As("I_2"), m.book.Number("overload_factor", "k_2"))
+	p.OneWayOnly = l.oneWayOnly()
 	return p
 }
 
@@ -75,8 +65,7 @@ func conductorDuty(u Use, rated working.Number) working.Number {
 	if u.Dedicated.Value() {
 		return rated
 	}
-	f := working.Closure{Symbol: "I_cond", Unit: "A", Text: "I_n + I_b", Source: bothEndsFed}
-	return f.Of(func(x ...float64) float64 { return x[0] + x[1] }, rated, u.DesignCurrentA.As("I_b"))
+	return dutyWithLoads.Of(rated, u.DesignCurrentA.As("I_b"))
 }
 
 // conventional is the current of operation in the conventional time: by the
@@ -92,52 +81,24 @@ func (m *mains) conventional(printed working.Number, p Protection) working.Numbe
 	if !factor.Known() && p.RatedA.Known() {
 		return printed
 	}
-	f := working.Closure{Symbol: "I_2", Unit: "A", Text: "k_op · I_n", Source: overload}
-	return f.Of(product, factor, p.RatedA)
+	return conventional.Of(factor, p.RatedA)
 }
 
-// oneWay reports whether power may pass in one direction only through the device
-// of the way or the residual current device before it.
-func (m *mains) oneWay(l *link, d schema.ProtectiveDevice, of part) working.Flag {
-	own := oneWayOnly(d, of)
-	way, _ := l.way()
-	if !way.RCD.Stated() {
+// oneWayOnly reports whether power may pass in one direction only through the
+// device of the way or the residual current device before it.
+func (l *link) oneWayOnly() working.Flag {
+	own := unidirectional(l.device)
+	if !l.way.RCD.Stated() {
 		return own
 	}
-	return anyOf(l.at, own, oneWayOnly(m.in.Datasheets.ProtectiveDevices[way.RCD.Value], part{}))
+	return working.Any(own, unidirectional(l.way.RCD.To()))
 }
 
-// oneWayOnly takes a device for unidirectional where its maker says so, and
-// where line and load are marked on it and its maker does not declare
-// otherwise.
-func oneWayOnly(d schema.ProtectiveDevice, of part) working.Flag {
-	flow, marked, declared := of.text(d.Flow), of.flag(d.LineLoadMarked), of.flag(d.FlowDeclaredByMaker)
-	switch {
-	case flow.Known() && flow.Value() == "unidirectional":
-		return working.KnownFlag(true, flow.At())
-	case !flow.Known():
-		return working.UnknownFlag(flow.Missing()...)
-	case declared.Known() && declared.Value() && flow.Value() == "bidirectional":
-		return working.KnownFlag(false, declared.At())
-	case !marked.Known():
-		return working.UnknownFlag(marked.Missing()...)
-	case !marked.Value():
-		return working.KnownFlag(false, marked.At())
-	case !declared.Known():
-		return working.UnknownFlag(declared.Missing()...)
-	}
-	return working.KnownFlag(true, marked.At())
-}
-
-func product(x ...float64) float64 {
-	p := 1.0
-	for _, v := range x {
-		p *= v
-	}
-	return p
-}
-
-func ratio(symbol string, a, b working.Number) working.Number {
-	f := working.Closure{Symbol: symbol, Text: a.Symbol() + " / " + b.Symbol(), Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, a, b)
+// unidirectional takes a device to pass power one way only where its maker says
+// so, and where line and load are marked on it and its maker does not declare
+// that it passes both ways.
+func unidirectional(d *schema.ProtectiveDevice) working.Flag {
+	flow := working.StatedText(d.Flow)
+	declaredBoth := working.All(working.StatedFlag(d.FlowDeclaredByMaker), flow.OneOf("bidirectional"))
+	return working.Any(flow.OneOf("unidirectional"), working.All(working.StatedFlag(d.LineLoadMarked), working.Not(declaredBoth)))
 }

@@ -12,10 +12,10 @@ import (
 // states does not stand in for a reading.
 func (m *mains) loopRead(l *link) working.Number {
 	var parts []string
-	if l.meets {
+	if l.endsAtGenerator {
 		parts = each(l.generators, func(g *generator) string { return g.id })
 	}
-	if l.entry != nil && l.entry.ID.Stated() {
+	if l.entry.ID.Stated() {
 		parts = append(parts, l.entry.ID.Value)
 	}
 	return m.lastLoop("Z_s", func(r *schema.LoopReading) bool {

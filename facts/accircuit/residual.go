@@ -31,49 +31,41 @@ var withRCD = []string{"rcbo", "afdd_with_rcbo", "rccb"}
 // grades orders the types of residual current devices by the faults they see.
 var grades = map[string]int{"none": 0, "AC": 1, "A": 2, "EV": 2, "F": 3, "B": 4}
 
+var leakageShare = working.NewFormula("I_PE/I_Δn", "%", "100 · I_PE / I_Δn", working.ByDefinition)
+
 func (m *mains) residual(l *link, u Use) Residual {
-	d, of, fitted := m.rcd(l)
-	way, ofWay := l.way()
+	d, fitted := l.rcd()
 	r := Residual{
 		RCDFitted:       fitted,
-		RCDType:         of.text(d.RCDType),
-		ResidualMa:      of.number("I_Δn", "mA", d.ResidualCurrentMa),
-		RCDDelayed:      of.flag(d.TimeDelayed),
-		RCDShared:       ofWay.flag(way.RCDShared),
-		RCDOpensNeutral: of.flag(d.OpensNeutral),
-		RCDTypeBNeeded:  anyOf(l.at, each(l.generators, func(g *generator) working.Flag { return g.typeBNeeded })...),
+		RCDType:         working.StatedText(d.RCDType),
+		ResidualMa:      working.Stated("I_Δn", "mA", d.ResidualCurrentMa),
+		RCDDelayed:      working.StatedFlag(d.TimeDelayed),
+		RCDShared:       working.StatedFlag(l.way.RCDShared),
+		RCDOpensNeutral: working.StatedFlag(d.OpensNeutral),
+		RCDTypeBNeeded:  working.Any(each(l.generators, func(g *generator) working.Flag { return g.typeBNeeded })...),
 		LeakageMa:       working.Sum("I_PE", "mA", each(l.generators, func(g *generator) working.Number { return g.leakage })...),
 	}
 	r.RCDGrade = grade("g", r.RCDType)
 	r.RCDGradeAsked = working.Greatest("g_asked", "", each(l.generators, func(g *generator) working.Number { return grade("g_asked", g.rcdAsked) })...)
-	share := working.Closure{Symbol: "I_PE/I_Δn", Unit: "%", Text: "100 · I_PE / I_Δn", Source: working.ByDefinition}
-	r.LeakageSharePct = share.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, r.LeakageMa, r.ResidualMa)
+	r.LeakageSharePct = leakageShare.Of(r.LeakageMa, r.ResidualMa)
 	r.ConcealedBare, r.ConcealedDepthMm = m.concealed(l)
-	r.AdditionalNeeded = anyOf(l.at, u.Sockets, u.AdditionalStated, m.shallow(l, r))
-	r.RCDNeeded = anyOf(l.at, isTT(u.SystemEarthing), asks(r.RCDGradeAsked, l.at), r.AdditionalNeeded)
+	r.AdditionalNeeded = working.Any(u.Sockets, u.AdditionalStated, m.shallow(l, r))
+	r.RCDNeeded = working.Any(u.SystemEarthing.OneOf("TT"), asksForRCD(r.RCDGradeAsked, l.at), r.AdditionalNeeded)
 	return r
 }
 
 // rcd finds the residual current device of a circuit: the device of its way,
 // or the one that the way names. That there is none has to be said.
-func (m *mains) rcd(l *link) (schema.ProtectiveDevice, part, working.Flag) {
-	d, of := m.device(l)
-	way, ofWay := l.way()
-	kind := of.text(d.Kind)
-	if kind.Known() && slices.Contains(withRCD, kind.Value()) {
-		return d, of, working.KnownFlag(true, kind.At())
+func (l *link) rcd() (*schema.ProtectiveDevice, working.Flag) {
+	own := working.StatedText(l.device.Kind).OneOf(withRCD...)
+	if own.Known() && own.Value() {
+		return l.device, own
 	}
-	if way.RCD.Stated() {
-		return m.in.Datasheets.ProtectiveDevices[way.RCD.Value], part{}, working.KnownFlag(true, way.RCD.At())
+	named := l.way.RCD
+	if named.Stated() {
+		return named.To(), working.KnownFlag(true, named.At())
 	}
-	if l.outlet.way == nil {
-		return schema.ProtectiveDevice{}, part{l.missing}, working.UnknownFlag(l.missing...)
-	}
-	fitted := ofWay.flag(way.RCDFitted)
-	if !kind.Known() && fitted.Known() && !fitted.Value() {
-		fitted = working.UnknownFlag(kind.Missing()...)
-	}
-	return schema.ProtectiveDevice{}, part{[]string{way.RCD.At()}}, fitted
+	return named.To(), working.Any(own, working.StatedFlag(l.way.RCDFitted))
 }
 
 func grade(symbol string, kind working.Text) working.Number {
@@ -101,10 +93,10 @@ func (m *mains) concealed(l *link) (working.Flag, working.Number) {
 			}
 		}
 	}
-	if l.outlet.way == nil {
+	if !l.traced() {
 		bare = append(bare, working.UnknownFlag(l.missing...))
 	}
-	return anyOf(l.at, bare...), working.Least("d", "mm", depths...)
+	return working.Any(bare...), working.Least("d", "mm", depths...)
 }
 
 func bareStretch(s schema.Segment) working.Flag {
@@ -135,15 +127,8 @@ func (m *mains) shallow(l *link, r Residual) working.Flag {
 	return working.KnownFlag(r.ConcealedDepthMm.Value() < least.Value(), l.at)
 }
 
-func isTT(arrangement working.Text) working.Flag {
-	if !arrangement.Known() {
-		return working.UnknownFlag(arrangement.Missing()...)
-	}
-	return working.KnownFlag(arrangement.Value() == "TT", arrangement.At())
-}
-
-// asks reports whether a maker asks for a residual current device of any type.
-func asks(grade working.Number, at string) working.Flag {
+// asksForRCD reports whether a maker asks for a residual current device of any type.
+func asksForRCD(grade working.Number, at string) working.Flag {
 	if !grade.Known() {
 		return working.UnknownFlag(grade.Missing()...)
 	}

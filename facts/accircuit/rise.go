@@ -15,19 +15,24 @@ type Rise struct {
 	VoltageHighestV working.Number `json:"voltage_highest_v" words:"voltage at the inverter from the highest voltage recorded at the supply"`
 }
 
+var (
+	shareOfNominal = working.NewFormula("Δu", "%", "100 · ΔU / U_n", working.ByDefinition)
+	shareInVolts   = working.NewFormula("ΔU", "V", "Δu · U_n / 100", working.ByDefinition)
+)
+
 // rise adds the drops of the runs; of several generators the farthest counts.
 func (m *mains) rise(l *link) Rise {
 	supply := m.in.AC.Supply
 	var pct, volts []working.Number
 	for i, runs := range l.toOrigin {
 		p := working.Sum("Δu", "%", each(runs, m.dropPct)...)
-		pct, volts = append(pct, p), append(volts, m.of(p, m.nominal(l.generators[i].phases)))
+		pct, volts = append(pct, p), append(volts, inVolts(p, m.nominal(l.generators[i].phases)))
 	}
 	f := Rise{RisePct: working.Unknown("Δu", "%", l.missing...), RiseV: working.Unknown("ΔU", "V", l.missing...)}
 	if len(pct) > 0 {
 		f.RisePct, f.RiseV = working.Greatest("Δu", "%", pct...), working.Greatest("ΔU", "V", volts...)
 	}
-	toNeutral := m.of(f.RisePct, working.Stated("U_n", "V", supply.VoltageV))
+	toNeutral := inVolts(f.RisePct, working.Stated("U_n", "V", supply.VoltageV))
 	f.VoltageFeedingV = working.Sum("U", "V", working.Stated("U_meas", "V", supply.VoltageMeasuredV), toNeutral)
 	f.VoltageHighestV = working.Sum("U", "V", working.Stated("U_max", "V", supply.VoltageMeasuredMaxV), toNeutral)
 	return f
@@ -37,8 +42,7 @@ func (m *mains) rise(l *link) Rise {
 // where a three-phase generator feeds through it.
 func (m *mains) dropPct(run int) working.Number {
 	r := &m.cables.Runs[run]
-	f := working.Closure{Symbol: "Δu_" + r.ID, Unit: "%", Text: "100 · ΔU / U_n", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, r.DropV.As("ΔU"), m.nominal(m.phasesOn(run)))
+	return shareOfNominal.Of(r.DropV.As("ΔU"), m.nominal(m.phasesOn(run))).As("Δu_" + r.ID)
 }
 
 // phasesOn is the most phases of a generator that feeds through a run.
@@ -66,8 +70,7 @@ func (m *mains) nominal(phases working.Number) working.Number {
 	return working.Stated("U_n", "V", supply.VoltageV)
 }
 
-// of takes a share of a voltage.
-func (m *mains) of(pct, voltage working.Number) working.Number {
-	f := working.Closure{Symbol: "ΔU", Unit: "V", Text: "Δu · U_n / 100", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 100 }, pct.As("Δu"), voltage)
+// inVolts is a share of the nominal voltage in volts.
+func inVolts(pct, nominal working.Number) working.Number {
+	return shareInVolts.Of(pct.As("Δu"), nominal)
 }

@@ -38,7 +38,7 @@ func (m *mains) supply() Supply {
 		ZeMaxOhm:        m.book.Keyed("external_loop_maxima", "arrangement", arrangement, "ze_ohm", "Z_e,max"),
 		ZeKnownBy:       working.StatedText(s.ZeKnownBy),
 		SupplyFaultKa:   working.Stated("I_pf", "kA", s.ProspectiveFaultKa),
-		SupplyDeviceA:   part{[]string{s.Device.At()}}.number("I_n", "A", m.in.Datasheets.ProtectiveDevices[s.Device.Value].RatedA),
+		SupplyDeviceA:   working.Stated("I_n", "A", s.Device.To().RatedA),
 	}
 	m.generationOf(&f)
 	return f

@@ -26,27 +26,24 @@ type Use struct {
 }
 
 func (m *mains) use(l *link) Use {
-	way, ofWay := l.way()
-	entry, ofEntry := m.stated(l)
-	u := Use{
+	return Use{
 		Generators:        working.List(each(l.generators, func(g *generator) string { return g.id })...),
-		MeetsGenerator:    working.KnownFlag(l.meets, l.at),
-		Serves:            ofWay.text(way.Serves),
-		Kind:              ofEntry.text(entry.Kind),
-		Dedicated:         ofEntry.flag(entry.Dedicated),
-		ConnectedBy:       ofEntry.text(entry.ConnectedBy),
-		Sockets:           ofEntry.flag(entry.Sockets),
-		AdditionalStated:  ofEntry.flag(entry.AdditionalProtectionNeeded),
+		MeetsGenerator:    working.KnownFlag(l.endsAtGenerator, l.at),
+		Serves:            working.StatedText(l.way.Serves),
+		Kind:              working.StatedText(l.entry.Kind),
+		Dedicated:         working.StatedFlag(l.entry.Dedicated),
+		ConnectedBy:       working.StatedText(l.entry.ConnectedBy),
+		Sockets:           working.StatedFlag(l.entry.Sockets),
+		AdditionalStated:  working.StatedFlag(l.entry.AdditionalProtectionNeeded),
 		PowerFlow:         l.powerFlow(),
 		DesignCurrentA:    m.designCurrent(l.generators),
 		GeneratorPhases:   working.Greatest("n_ph", "", each(l.generators, func(g *generator) working.Number { return g.phases })...),
-		WayPhases:         wayPhases(ofWay.text(way.Phase)),
-		WayIdentified:     ofWay.flag(way.Identified),
+		WayPhases:         wayPhases(working.StatedText(l.way.Phase)),
+		WayIdentified:     working.StatedFlag(l.way.Identified),
 		CapacityA:         m.least(l, "I_z", "A", func(r *cable.Run) working.Number { return r.CapacityA }),
 		SystemEarthing:    working.StatedText(m.in.Earthing.Arrangement),
 		VoltageToNeutralV: working.Stated("U_0", "V", m.in.AC.Supply.VoltageV),
 	}
-	return u
 }
 
 // designCurrent is the greatest current of some generators in one line.

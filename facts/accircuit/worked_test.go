@@ -2,13 +2,14 @@ package accircuit_test
 
 import (
 	"fmt"
-	"math"
 	"testing"
 
 	"pgregory.net/rapid"
 
 	"sunclause/facts/accircuit"
+	"sunclause/facts/circuit"
 	"sunclause/facts/facttest"
+	"sunclause/facts/pvstring"
 )
 
 // Voltage rises of published examples, by the millivolts per ampere and metre
@@ -159,9 +160,12 @@ func TestWorkedAdiabatic(t *testing.T) {
 		{"the same for 0.01 s", 650, 0.01, 115, 0.565, 0.006},
 		{"forum of the trade, 250 A for 0.1 s", 250, 0.1, 115, 0.687, 0.002},
 	} {
-		if got := accircuit.Section(c.current*c.current*c.seconds, c.k); math.Abs(got-c.mm) > c.tolerance {
-			t.Errorf("%s: %v mm², want %v", c.source, got, c.mm)
-		}
+		doc, figures := house(), rules()
+		facttest.At(doc, "datasheets", "protective_devices", "D")["let_through_a2s"] = c.current * c.current * c.seconds
+		figures.Tables["protective_withstand"].Rows = []map[string]any{{"by": "core", "metal": "copper", "insulation": "pvc", "k": c.k}}
+		in := facttest.Installation(t, doc)
+		f := accircuit.Derive(in, circuit.Of(in), pvstring.Facts{}, laid{}.facts(in), figures)
+		facttest.Near(t, c.source, f.Circuits[0].ProtectiveNeededMm2, c.mm, c.tolerance)
 	}
 }
 

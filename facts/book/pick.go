@@ -48,7 +48,7 @@ func DownTo(column string, n working.Number) Key {
 	return Key{column: column, number: n, numeric: true, step: down}
 }
 
-func (k Key) known() bool {
+func (k *Key) known() bool {
 	if k.numeric {
 		return k.number.Known()
 	}
@@ -79,7 +79,7 @@ const (
 	yes
 )
 
-func (k Key) match(cell any) match {
+func (k *Key) match(cell any) match {
 	n, isNumber := cell.(float64)
 	switch {
 	case cell == Any:
@@ -95,7 +95,7 @@ func (k Key) match(cell any) match {
 }
 
 // covers reports whether the quantity is at the step of a row, or may take it.
-func (k Key) covers(step float64) bool {
+func (k *Key) covers(step float64) bool {
 	switch k.step {
 	case up:
 		return step >= k.number.Value()
@@ -126,10 +126,7 @@ func (b Book) Pick(table string, keys ...Key) Row {
 	r := Row{table: t, keys: keys}
 	best := no
 	for _, cells := range t.Rows {
-		m := yes
-		for _, k := range keys {
-			m = min(m, k.match(cells[k.column]))
-		}
+		m := matchAll(keys, cells)
 		if m != no && (best == no || nearer(keys, cells, r.cells)) {
 			best, r.cells = m, cells
 		}
@@ -138,6 +135,17 @@ func (b Book) Pick(table string, keys ...Key) Row {
 		return r
 	}
 	return Row{table: t, keys: keys, missing: unmet(keys, best), lacked: best == no}
+}
+
+// matchAll is how a row stands to all keys: as to the one it suits least.
+func matchAll(keys []Key, cells map[string]any) match {
+	m := yes
+	for i := range keys {
+		if m = min(m, keys[i].match(cells[keys[i].column])); m == no {
+			break
+		}
+	}
+	return m
 }
 
 // nearer reports whether a row is on a nearer step than another.

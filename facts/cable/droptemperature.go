@@ -49,7 +49,7 @@ func (f *Run) stretchFactor(s *Segment, many working.Number) working.Number {
 	if strings.HasPrefix(s.Method.Value(), "D") || rated.Known() && tp.Known() && rated.Value() != tp.Value() {
 		return working.Counted("C_t,i", 1, s.At)
 	}
-	c := factorsAt30.Of(s.AmbientFactor, s.GroupingFactor, s.InsulationFactor, s.SoilFactor)
+	c := factorsAt30.Of(s.AmbientFactor.For("C_a"), s.GroupingFactor.For("C_g"), s.InsulationFactor.For("C_i"), s.SoilFactor.For("C_s"))
 	return stretchFactor.Of(tp.As("t_p"), c, f.DesignCurrentA.As("I_b"), many, s.TabulatedA.As("I_t"))
 }
 

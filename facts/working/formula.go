@@ -60,6 +60,19 @@ func NewFormula(symbol, unit, text string, source Source) *Formula {
 	return f
 }
 
+// WorkOut works out a text of numbers only, as Filled prints it. It says what it
+// cannot read.
+func WorkOut(text string) (float64, error) {
+	p, err := parse(text)
+	if err == nil && len(p.symbols) > 0 {
+		err = fmt.Errorf("%q has no value", p.symbols[0])
+	}
+	if err != nil {
+		return 0, err
+	}
+	return p.evaluate(&[maxSymbols]float64{}), nil
+}
+
 // Formulas lists the formulas of the program. Tests hold that each is put to
 // use.
 func Formulas() []*Formula { return slices.Clone(formulas) }

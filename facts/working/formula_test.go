@@ -16,14 +16,8 @@ func stated(symbol, at string, v float64) working.Number {
 	return working.Stated(symbol, "", schema.NewNumber(at, v))
 }
 
-func product(text string, inputs ...working.Number) working.Number {
-	return working.Closure{Symbol: "p", Text: text, Source: working.ByDefinition}.Of(func(x ...float64) float64 {
-		p := 1.0
-		for _, v := range x {
-			p *= v
-		}
-		return p
-	}, inputs...)
+func product(inputs ...working.Number) working.Number {
+	return working.Product("p", "", working.ByDefinition, inputs...)
 }
 
 func TestRound(t *testing.T) {
@@ -49,7 +43,7 @@ func TestProductIsExact(t *testing.T) {
 		t.Fatal("the example shows nothing: it is exact without rounding")
 	}
 	for factor, want := range map[float64]float64{1.16: 574.2, 1.15: 569.25} {
-		if n := product("K · U", stated("K", "/k", factor), stated("U", "/u", voltage)); n.Value() != want {
+		if n := product(stated("K", "/k", factor), stated("U", "/u", voltage)); n.Value() != want {
 			t.Errorf("%v · 495 = %v, want %v", factor, n.Value(), want)
 		}
 	}
@@ -75,7 +69,7 @@ func TestRoundKeepsTwelveDigits(t *testing.T) {
 func TestUnknownFlows(t *testing.T) {
 	a, b := working.Unknown("a", "", "/b", "/a", "/b"), working.Unknown("b", "", "/a", "/c")
 	known := stated("k", "/k", 2)
-	n := product("a · b · k · p", a, b, known, product("k · a", known, a))
+	n := product(a, b, known, product(known, a))
 	if n.Known() {
 		t.Fatalf("a product of unknown numbers is %v", n.Value())
 	}
@@ -119,12 +113,11 @@ func TestUnknownFlowsThroughAnyFormula(t *testing.T) {
 }
 
 func TestNoFiniteAnswer(t *testing.T) {
-	ratio := working.Closure{Symbol: "r", Text: "a / b"}
-	divide := func(x ...float64) float64 { return x[0] / x[1] }
+	a, b := stated("a", "/a", 0), stated("b", "/b", 0)
 	for name, n := range map[string]working.Number{
-		"division by zero": ratio.Of(divide, stated("a", "/a", 1), stated("b", "/b", 0)),
-		"zero by zero":     ratio.Of(divide, stated("a", "/a", 0), stated("b", "/b", 0)),
-		"too great":        product("a · b", stated("a", "/a", 1e300), stated("b", "/b", 1e300)),
+		"division by zero": working.Ratio("r", stated("a", "/a", 1), b),
+		"zero by zero":     working.Ratio("r", a, b),
+		"too great":        product(stated("a", "/a", 1e300), stated("b", "/b", 1e300)),
 	} {
 		if n.Known() {
 			t.Errorf("%s: known as %v", name, n.Value())
@@ -135,6 +128,7 @@ func TestNoFiniteAnswer(t *testing.T) {
 	}
 }
 
+// The words of a look-up are printed with the numbers at the place of their symbols.
 func TestFilled(t *testing.T) {
 	for _, c := range []struct {
 		name, text string
@@ -157,7 +151,8 @@ func TestFilled(t *testing.T) {
 		{"small and great", "a · b", []working.Number{stated("a", "", 1e-9), stated("b", "", 1e21)}, "0.000000001 · 1000000000000000000000"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
-			if got := product(c.text, c.inputs...).Filled(); got != c.want {
+			words := working.Lookup{Text: c.text}
+			if got := words.Of(func(...float64) float64 { return 0 }, c.inputs...).Filled(); got != c.want {
 				t.Errorf("%q filled is %q, want %q", c.text, got, c.want)
 			}
 		})
@@ -170,7 +165,7 @@ func TestFilled(t *testing.T) {
 func TestPointers(t *testing.T) {
 	a, b := stated("a", "/a", 1), stated("b", "/b", 2)
 	figure := working.Figure("K", "", 1.15, "parameter", working.ByDefinition)
-	n := product("p · p · K · n", product("a · b", a, b), product("b · a", b, a), figure, working.Counted("n", 3, "/n"))
+	n := product(product(a, b), product(b, a), figure, working.Counted("n", 3, "/n"))
 	if want := []string{"/a", "/b", "/n"}; !slices.Equal(n.Pointers(), want) {
 		t.Errorf("pointers %v, want %v", n.Pointers(), want)
 	}
@@ -188,10 +183,11 @@ func TestSumGreatestLeastSpread(t *testing.T) {
 		lookup bool
 	}{
 		{working.Sum("s", "A", x...), 8, "2 + 7 + −1", false},
-		{working.Greatest("g", "A", x...), 7, "greatest of 2, 7, −1", true},
-		{working.Least("l", "A", x...), -1, "least of 2, 7, −1", true},
+		{working.Greatest("g", "A", x...), 7, "greatest of 2, 7, −1", false},
+		{working.Least("l", "A", x...), -1, "least of 2, 7, −1", false},
 		{working.Spread("d", "A", x...), 8, "7 − −1", false},
 		{working.Sum("s", "A"), 0, "0", false},
+		{working.Product("p", "A", working.ByDefinition, x...), -14, "2 · 7 · −1", false},
 	} {
 		if c.n.Value() != c.want || c.n.Filled() != c.filled || c.n.Lookup() != c.lookup || c.n.Unit() != "A" {
 			t.Errorf("%s = %s = %v %s (lookup %t), want %s = %v A (lookup %t)", c.n.Symbol(), c.n.Filled(), c.n.Value(), c.n.Unit(), c.n.Lookup(), c.filled, c.want, c.lookup)

@@ -165,3 +165,25 @@ func TestFormulaNeedsANumberForEachSymbol(t *testing.T) {
 		t.Errorf("of an unknown number: %v", n)
 	}
 }
+
+// A text of any signs is read, or refused with a word about it.
+func TestAnyTextIsReadOrRefused(t *testing.T) {
+	signs := []string{"a", "U_oc,max", "1.5", "0", " ", "+", "−", "·", "/", "^", "²", "√", "(", ")", "|", "ln", "cos", "min(", "max(", ";", ",", ", at least ", " and at most ", "greatest of ", "“", "\xff"}
+	rapid.Check(t, func(t *rapid.T) {
+		text := strings.Join(rapid.SliceOfN(rapid.SampledFrom(signs), 0, 12).Draw(t, "text"), "")
+		if _, err := formula(text); err != nil && !strings.Contains(err.Error(), "cannot be read") {
+			t.Fatalf("%q: %v", text, err)
+		}
+	})
+}
+
+func TestWorkOut(t *testing.T) {
+	if v, err := working.WorkOut("greatest of 10 · 49.5 · (1 + −0.25/100 · (−10 − 25)), 8"); err != nil || v != 538.3125 {
+		t.Errorf("%v, %v", v, err)
+	}
+	for _, text := range []string{"U · 2", "1 +", "table “factors” at 2", "2 - 1"} {
+		if v, err := working.WorkOut(text); err == nil {
+			t.Errorf("%q was worked out to %v", text, v)
+		}
+	}
+}

@@ -8,14 +8,13 @@ type series struct {
 	words     string // before the first
 	separator string
 	source    Source
-	choice    bool // it picks one of them
 	combine   op
 }
 
 var (
 	sum      = &series{separator: " + ", source: ByDefinition, combine: add}
-	greatest = &series{words: "greatest of ", separator: ", ", source: ByDefinition, choice: true, combine: greater}
-	least    = &series{words: "least of ", separator: ", ", source: ByDefinition, choice: true, combine: lesser}
+	greatest = &series{words: "greatest of ", separator: ", ", source: ByDefinition, combine: greater}
+	least    = &series{words: "least of ", separator: ", ", source: ByDefinition, combine: lesser}
 )
 
 // Sum adds numbers of one kind; none at all give zero.
@@ -94,4 +93,4 @@ func (s *series) filled(inputs []Number) string {
 	return s.print(inputs, func(n Number) string { return Plain(n.value) })
 }
 
-func (s *series) lookup() bool { return s.choice }
+func (s *series) lookup() bool { return false }

@@ -1,80 +1,19 @@
 package main
 
 import (
-	"bytes"
 	"context"
 	"encoding/json"
 	"fmt"
-	"os"
 	"os/exec"
 	"path/filepath"
 	"testing"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
-	"sunclause/facts"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
-
-// BenchmarkColdStart starts the program anew for every check of the cottage,
-// and beside it the opa command on the same facts and rules, where there is
-// one. The two agree on how much is broken, or the comparison says nothing.
-//
-//	go test ./cmd/sunclause -run '^$' -bench ColdStart -benchtime 40x -count 5
-//
-// docs/speed.md has the figures.
-func BenchmarkColdStart(b *testing.B) {
-	const job = "testdata/gb-island-cottage/installation.json"
-	b.Chdir("../..")
-	dir := b.TempDir()
-	program := filepath.Join(dir, "sunclause")
-	if out, err := exec.Command("go", "build", "-trimpath", "-ldflags=-s -w", "-o", program, "./cmd/sunclause").CombinedOutput(); err != nil {
-		b.Fatalf("%v\n%s", err, out)
-	}
-	b.Run("sunclause", func(b *testing.B) {
-		for b.Loop() {
-			if out, err := exec.Command(program, "check", "--format", "json", job).CombinedOutput(); err != nil {
-				b.Fatalf("%v\n%s", err, out)
-			}
-		}
-	})
-	query := forOPA(b, dir, job)
-	b.Run("opa", func(b *testing.B) {
-		opa, err := exec.LookPath("opa")
-		if err != nil {
-			b.Skip("there is no opa command here")
-		}
-		for b.Loop() {
-			out, err := exec.Command(opa, "eval", "-d", filepath.Join(dir, "rules"), "-i", filepath.Join(dir, "input.json"), query).Output()
-			if err != nil || !bytes.Contains(out, []byte(`"broken"`)) {
-				b.Fatalf("%v\n%s", err, out)
-			}
-		}
-	})
-}
-
-// forOPA writes what opa needs for the same question.
-func forOPA(b *testing.B, dir, job string) string {
-	b.Helper()
-	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
-	if err != nil {
-		b.Fatal(err)
-	}
-	raw, err := os.ReadFile(job)
-	if err != nil {
-		b.Fatal(err)
-	}
-	doc, err := schema.Decode(job, raw)
-	if err != nil {
-		b.Fatal(err)
-	}
-	query, err := set.WriteForOPA(dir, facts.Derive(&doc.Installation, set.Book))
-	if err != nil {
-		b.Fatal(err)
-	}
-	return query
-}
 
 // TestOPAAgrees makes sure that the opa command, where there is one, finds
 // broken what sunclause does.
@@ -83,16 +22,11 @@ func TestOPAAgrees(t *testing.T) {
 	if err != nil {
 		t.Skip("there is no opa command here")
 	}
-	const job = "../../testdata/gb-island-cottage-faulty/installation.json"
 	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
 	if err != nil {
 		t.Fatal(err)
 	}
-	raw, err := os.ReadFile(job)
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode(job, raw)
+	doc, err := schema.Decode(examples.Faulty, examples.Text(t, examples.Faulty))
 	if err != nil {
 		t.Fatal(err)
 	}

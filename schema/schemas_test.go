@@ -1,6 +1,7 @@
 package schema
 
 import (
+	"cmp"
 	"encoding/json"
 	"maps"
 	"os"
@@ -12,14 +13,6 @@ import (
 	"github.com/santhosh-tekuri/jsonschema/v5"
 )
 
-// The schemas that are not about the document: kinds of value, what commands write for programs, and
-// the files of a rule set.
-var notOfDocument = map[string]bool{
-	"quantity.schema.json": true, "report.schema.json": true, "compare.schema.json": true, "compare-documents.schema.json": true,
-	"reproduce.schema.json": true, "facts.schema.json": true, "rules.schema.json": true, "record.schema.json": true, "requirements.schema.json": true,
-	"ruleset.schema.json": true, "table.schema.json": true, "trial.schema.json": true,
-}
-
 // object is one object of the document.
 type object struct {
 	file  string
@@ -27,36 +20,29 @@ type object struct {
 	props map[string]any
 }
 
-// objects lists the objects of all rooms by name.
+// objects lists the objects of the document by name.
 func objects(t *testing.T) map[string]object {
 	t.Helper()
 	found := map[string]object{}
-	for _, file := range schemaFiles(t) {
-		if notOfDocument[file] {
+	for _, s := range everyShape() {
+		if s.members == nil {
 			continue
 		}
-		root := plainSchema(file)
-		defs, _ := root["$defs"].(map[string]any)
-		for name, d := range defs {
-			addObject(t, found, name, object{file: file, node: d.(map[string]any)})
+		file, name, _ := strings.Cut(s.defined, "#/$defs/")
+		name = cmp.Or(name, "installation")
+		_, at := follow(file, map[string]any{"$ref": s.defined})
+		node, _ := at.(map[string]any)
+		if before, twice := found[name]; twice || node == nil {
+			t.Errorf("%s: %s is not defined, or in %q as well", file, name, before.file)
+			continue
 		}
-		if file == InstallationSchema {
-			addObject(t, found, "installation", object{file: file, node: root})
-		}
+		props, _ := node["properties"].(map[string]any)
+		found[name] = object{file, node, props}
+	}
+	if len(found) < 90 {
+		t.Errorf("only %d objects", len(found))
 	}
 	return found
-}
-
-func addObject(t *testing.T, found map[string]object, name string, o object) {
-	t.Helper()
-	if o.node["type"] != "object" {
-		return
-	}
-	if before, twice := found[name]; twice {
-		t.Errorf("%s and %s both define %s", before.file, o.file, name)
-	}
-	o.props, _ = o.node["properties"].(map[string]any)
-	found[name] = o
 }
 
 func schemaFiles(t *testing.T) []string {
@@ -203,7 +189,7 @@ func formOf(file string, p map[string]any) string {
 // schemas are compiled, as in draft 2020-12, in which they are written.
 var plainKeywords = strings.Fields(`$schema $id $ref $defs title description type enum const
 	properties required additionalProperties propertyNames maxProperties items minItems maxItems
-	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf x-refers-to`)
+	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf x-refers-to x-unique-in x-go`)
 
 func TestSchemasUsePlainKeywords(t *testing.T) {
 	for _, file := range schemaFiles(t) {
@@ -217,7 +203,7 @@ func checkKeywords(t *testing.T, where string, node map[string]any) {
 		if !slices.Contains(plainKeywords, keyword) {
 			t.Errorf("%s: keyword %q", where, keyword)
 		}
-		if _, ref := node["$ref"]; ref && keyword != "$ref" && keyword != "description" && keyword != "x-refers-to" {
+		if _, ref := node["$ref"]; ref && keyword != "$ref" && keyword != "description" && !strings.HasPrefix(keyword, "x-") {
 			t.Errorf("%s: %q stands beside $ref, and draft 7 does not look at it there", where, keyword)
 		}
 		if keyword == "pattern" && node["description"] == nil {
