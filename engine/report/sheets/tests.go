@@ -41,7 +41,7 @@ func expectedSheet(r *judge.Result) Sheet {
 	in := &r.Document.Installation
 	for i := range r.Facts.Strings {
 		f := &r.Facts.Strings[i]
-		module := in.Datasheets.Modules[in.Strings[i].Module.Value]
+		module := *in.Strings[i].Module.To()
 		for _, t := range temperatures {
 			row := []string{f.ID, fmt.Sprintf("%.0f °C", t)}
 			for _, g := range irradiances {
