@@ -63,6 +63,9 @@ func checkBlank(t *testing.T, at string, v reflect.Value) {
 			if p.At() != at || p.Stated() {
 				t.Errorf("%s: a blank part has a member at %q, stated: %t", at, p.At(), p.Stated())
 			}
+			if list := p.Member("list"); list != at {
+				t.Errorf("%s: a list of a blank part stands at %q", at, list)
+			}
 			return
 		}
 		switch v.Kind() {

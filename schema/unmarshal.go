@@ -135,7 +135,7 @@ func (l *layout) fill(v reflect.Value, n *node, at string) error {
 	if n != nil && n.kind == isNull {
 		n = nil
 	}
-	p := Pointer{at, n != nil}
+	p := Pointer{at: at, stated: n != nil}
 	switch l.kind {
 	case aNumber:
 		value, err := n.number()
@@ -190,7 +190,7 @@ func (n *node) words() (string, error) {
 func (l *layout) fillObject(v reflect.Value, n *node, at string) error {
 	stated := n != nil && n.kind == isObject
 	if l.pointer >= 0 {
-		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at, stated}
+		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at: at, stated: stated}
 	}
 	var own [mostFields]*node
 	if stated {
@@ -246,7 +246,7 @@ func (l *layout) fillKeyed(v reflect.Value, n *node, at string) error {
 // leaveBlank makes every member of an object not stated, however deep, and gives
 // all the one place at which something is missing.
 func (l *layout) leaveBlank(v reflect.Value, at string) {
-	p := Pointer{at: at}
+	p := Pointer{at: at, blank: true}
 	switch l.kind {
 	case aNumber:
 		*v.Addr().Interface().(*Number) = Number{Pointer: p}

@@ -67,38 +67,22 @@ type requirementsFile struct {
 }
 
 // cardFile mirrors a limit row, and the custom block of a Rego rule's METADATA,
-// which has the same members.
+// which has the same members but for what is compared.
 type cardFile struct {
 	schema.Pointer
-	ID         schema.Text     `json:"id"`
-	Title      schema.Text     `json:"title"`
-	Level      schema.Text     `json:"level"`
-	Subject    schema.Text     `json:"subject"`
-	When       []conditionFile `json:"when"`
-	Since      schema.Text     `json:"since"`
-	Until      schema.Text     `json:"until"`
-	Measure    schema.Text     `json:"measure"`
-	Comparison schema.Text     `json:"comparison"`
-	Limit      operandFile     `json:"limit"`
-	Broken     schema.Text     `json:"broken"`
-	Remedy     schema.Text     `json:"remedy"`
-	Source     sourceFile      `json:"source"`
-}
-
-// conditionFile mirrors one condition.
-type conditionFile struct {
-	schema.Pointer
-	Fact       schema.Text `json:"fact"`
-	Comparison schema.Text `json:"comparison"`
-	Limit      operandFile `json:"limit"`
-}
-
-// operandFile mirrors what a fact is compared with.
-type operandFile struct {
-	schema.Pointer
-	Value     any         `json:"value"`
-	Fact      schema.Text `json:"fact"`
-	Parameter schema.Text `json:"parameter"`
+	ID      schema.Text `json:"id"`
+	Title   schema.Text `json:"title"`
+	Level   schema.Text `json:"level"`
+	Subject schema.Text `json:"subject"`
+	Stage   schema.Text `json:"stage"`
+	When    []any       `json:"when"` // each a line, or an object with any_of
+	Since   schema.Text `json:"since"`
+	Until   schema.Text `json:"until"`
+	Require any         `json:"require"` // of a row: likewise
+	Measure schema.Text `json:"measure"` // of a Rego rule
+	Broken  schema.Text `json:"broken"`
+	Remedy  schema.Text `json:"remedy"`
+	Source  sourceFile  `json:"source"`
 }
 
 // tableFile mirrors a file of tables/.

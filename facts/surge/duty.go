@@ -6,13 +6,13 @@ import (
 	"sunclause/schema"
 )
 
-// meets works out what the circuit at the device's terminal puts on it: the
+// duty works out what the circuit at the device's terminal puts on it: the
 // strings that meet there, their voltage and current, and how much cable lies
 // between it and the inverter.
-func (f *SPD) meets(in *schema.Installation, at spot, w *walks) {
+func (f *SPD) duty(in *schema.Installation, at connection, w *wiring) {
 	f.AtOrigin = atOrigin(in, at.terminal)
 	missing := w.pv.Untraced
-	if missing == nil && !at.leads() {
+	if missing == nil && !at.traced() {
 		missing = []string{"/cables"}
 	}
 	if f.Circuit.Value() != "pv_dc" {
@@ -34,11 +34,10 @@ func (f *SPD) load(l load) {
 	f.Strings = l.strings
 	f.StringsMet = working.Counted("N_p", len(l.strings.Values()), f.At)
 	f.VocMaxV, f.IscMaxA = l.voltage, l.current
-	over := working.Closure{Symbol: "U_cpv/U_oc", Text: "U_cpv / U_oc", Source: working.ByDefinition}
-	f.UcpvOverVocStc = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.UcpvV, l.voltageSTC)
+	f.UcpvOverVocStc = working.Ratio("U_cpv/U_oc", f.UcpvV, l.voltageSTC)
 }
 
-// atOrigin says whether a terminal belongs to the origin of the installation:
+// atOrigin reports whether a terminal belongs to the origin of the installation:
 // the supply, a meter or a main board.
 func atOrigin(in *schema.Installation, terminal string) working.Flag {
 	id := circuit.Part(terminal)
@@ -98,9 +97,9 @@ func earthedParts(in *schema.Installation) parts {
 	return found
 }
 
-// flag says whether the part of a terminal is among those found. One that is
+// have reports whether the part of a terminal is among those found. One that is
 // not may still be earthed by a conductor that the document leaves out.
-func (p parts) flag(terminal schema.Text) working.Flag {
+func (p parts) have(terminal schema.Text) working.Flag {
 	if !terminal.Stated() {
 		return working.UnknownFlag(terminal.At())
 	}

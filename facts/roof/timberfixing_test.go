@@ -111,11 +111,11 @@ func TestRafterCentres(t *testing.T) {
 			t.Errorf("hook %s is %v mm off its rafter, want %v", f[i].ID, f[i].OffTimberMm.Value(), want)
 		}
 	}
-	near(t, "half the breadth", f[0].HalfWidthMm, 37.5, 0)
+	near(t, "half the width", f[0].HalfWidthMm, 37.5, 0)
 	h.rafters["lines"] = list{object{"id": "L1", "at_mm": 10390, "width_mm": 50}}
 	f = h.derive(t).Fixings
 	near(t, "timber stated by itself", f[0].OffTimberMm, 40, 0)
-	near(t, "its breadth", f[0].WidthMm, 50, 0)
+	near(t, "its width", f[0].WidthMm, 50, 0)
 }
 
 // TestNoggin: a hook between rafters on a noggin has the noggin's timber.
@@ -127,7 +127,7 @@ func TestNoggin(t *testing.T) {
 	f := h.derive(t).Fixings
 	near(t, "on it", f[0].OffTimberMm, 0.5, 0)
 	near(t, "beyond its end", f[1].OffTimberMm, 275-201.5, 0)
-	near(t, "breadth", f[0].WidthMm, 70, 0)
+	near(t, "width", f[0].WidthMm, 70, 0)
 	near(t, "C16", f[0].WithdrawalKn, 7.451, 0.3)
 	if f[2].OffTimberMm.Known() || f[2].NogginHeld.Known() {
 		t.Error("a hook on no noggin in particular is on one")

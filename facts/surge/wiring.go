@@ -10,29 +10,29 @@ import (
 	"sunclause/schema"
 )
 
-// walks are the ways through the wiring that this room goes.
-type walks struct {
-	c       *circuit.Circuit
-	pv      pvstring.Facts
-	runs    []cable.Run
-	spots   []spot
-	feeding map[string][]*pvstring.String // strings by the tracking input they feed; every input has a key
-	onInput map[string][]spot             // DC devices by the tracking input they lead to
-	loads   map[string]load               // by tracking input
-	behind  map[int]bool                  // runs between a DC device and its tracking input
+// wiring is what this room follows from terminal to terminal.
+type wiring struct {
+	c           *circuit.Circuit
+	pv          pvstring.Facts
+	runs        []cable.Run
+	connections []connection
+	feeding     map[string][]*pvstring.String // strings by the tracking input they feed; every input has a key
+	onInput     map[string][]connection       // DC devices by the tracking input they lead to
+	loads       map[string]load               // by tracking input
+	behind      map[int]bool                  // runs between a DC device and its tracking input
 }
 
-// spot is where an SPD is connected: the tracking input or supply that its
+// connection is where an SPD is connected: the tracking input or supply that its
 // terminal leads to, and the runs on the way there.
-type spot struct {
+type connection struct {
 	terminal string
 	circuit  schema.Text
 	path     circuit.Path
 }
 
-func walksOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts) *walks {
-	w := &walks{c: c, pv: pv, runs: cables.Runs, feeding: map[string][]*pvstring.String{},
-		onInput: map[string][]spot{}, loads: map[string]load{}, behind: map[int]bool{}}
+func wiringOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts) *wiring {
+	w := &wiring{c: c, pv: pv, runs: cables.Runs, feeding: map[string][]*pvstring.String{},
+		onInput: map[string][]connection{}, loads: map[string]load{}, behind: map[int]bool{}}
 	for i := range pv.Mppts {
 		w.feeding[pv.Mppts[i].ID] = nil
 	}
@@ -45,9 +45,9 @@ func walksOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cab
 		w.loads[input] = loadOf(fed)
 	}
 	for _, s := range in.SPDs {
-		at := w.spotOf(in, s)
-		w.spots = append(w.spots, at)
-		if s.Circuit.Is("pv_dc") && at.leads() {
+		at := w.connectionOf(in, s)
+		w.connections = append(w.connections, at)
+		if s.Circuit.Is("pv_dc") && at.traced() {
 			w.onInput[at.path.Input] = append(w.onInput[at.path.Input], at)
 			for _, r := range at.path.Runs {
 				w.behind[r] = true
@@ -57,8 +57,8 @@ func walksOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cab
 	return w
 }
 
-func (w *walks) spotOf(in *schema.Installation, s schema.SPD) spot {
-	at := spot{terminal: s.ConnectedAt.Value, circuit: s.Circuit}
+func (w *wiring) connectionOf(in *schema.Installation, s schema.SPD) connection {
+	at := connection{terminal: s.ConnectedAt.Value, circuit: s.Circuit}
 	_, isInput := w.feeding[at.terminal]
 	switch {
 	case s.Circuit.Is("pv_dc") && isInput, s.Circuit.Is("ac") && at.terminal == in.AC.Supply.ID.Value:
@@ -71,11 +71,11 @@ func (w *walks) spotOf(in *schema.Installation, s schema.SPD) spot {
 	return at
 }
 
-// leads reports whether the terminal leads to one end on one way.
-func (s spot) leads() bool { return s.path.Input != "" && !s.path.Ambiguous }
+// traced reports whether the terminal leads to one end on one way.
+func (c connection) traced() bool { return c.path.Input != "" && !c.path.Ambiguous }
 
 // length adds the lengths of runs.
-func (w *walks) length(symbol string, runs []int) working.Number {
+func (w *wiring) length(symbol string, runs []int) working.Number {
 	lengths := make([]working.Number, len(runs))
 	for i, r := range runs {
 		lengths[i] = w.runs[r].LengthM
@@ -85,7 +85,7 @@ func (w *walks) length(symbol string, runs []int) working.Number {
 
 // measure adds the lengths of runs without their working, and names what is
 // missing. One not known counts as none.
-func (w *walks) measure(runs []int) (total float64, missing []string) {
+func (w *wiring) measure(runs []int) (total float64, missing []string) {
 	for _, r := range runs {
 		if l := &w.runs[r].LengthM; l.Known() {
 			total += l.Value()
