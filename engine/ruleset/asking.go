@@ -137,7 +137,7 @@ func (s *RuleSet) checkRow(kind *asking, row map[string]any) (what, remedy strin
 	q, ok := s.byID[id]
 	switch {
 	case id == "":
-		return fmt.Sprintf("the row asks for %s and names no requirement", thing), "name one in the column requirement, which stands under requirements of the table or asks for it already"
+		return fmt.Sprintf("the row asks for %s and names no requirement", thing), "name one in the column requirement: one that stands under requirements of the table, or that asks for it elsewhere; sunclause ruleset upgrade FOLDER does it for sets of older versions"
 	case !ok:
 		return fmt.Sprintf("the rule set has no requirement %q", id), s.NearestID(id)
 	case q.Subject != kind.subject || !slices.ContainsFunc(q.Compared(), func(c Condition) bool { return c.names(thing) }):
