@@ -6,6 +6,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	jsonpatch "github.com/evanphx/json-patch/v5"
@@ -33,9 +34,18 @@ type change struct {
 	Outcome     judge.Outcome `json:"outcome"` // not_met or not_shown
 }
 
+var sets = map[string]func() (*ruleset.RuleSet, error){}
+
+func init() {
+	for _, name := range ruleset.Embedded(policies.FS) {
+		sets[name] = sync.OnceValues(func() (*ruleset.RuleSet, error) { return ruleset.Load(context.Background(), policies.FS, name) })
+	}
+}
+
+// load gives an embedded set, which is loaded once for all tests.
 func load(t testing.TB, name string) *ruleset.RuleSet {
 	t.Helper()
-	set, err := ruleset.Load(context.Background(), policies.FS, name)
+	set, err := sets[name]()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -92,21 +102,35 @@ func TestFaults(t *testing.T) {
 	if err != nil || len(files) == 0 {
 		t.Fatal("no faults", err)
 	}
-	set := load(t, "gb")
-	sound := map[string]map[change]judge.Outcome{}
-	for _, name := range files {
-		t.Run(strings.TrimSuffix(filepath.Base(name), ".json"), func(t *testing.T) {
-			f := readFault(t, name)
-			base := examples.Text(t, f.Installation)
-			if sound[f.Installation] == nil {
-				sound[f.Installation] = outcomes(t, set, base)
+	tryFaults(t, examples.Cottage, files)
+}
+
+// TestBatteryFaults makes those of the example with a battery.
+func TestBatteryFaults(t *testing.T) {
+	files, err := filepath.Glob("../testdata/gb-battery/faults/*.json")
+	if err != nil || len(files) == 0 {
+		t.Fatal("no faults", err)
+	}
+	tryFaults(t, examples.Battery, files)
+}
+
+// tryFaults makes each fault alone in an example, and holds what it brings to
+// what it says.
+func tryFaults(t *testing.T, name string, files []string) {
+	set, base := load(t, "gb"), examples.Text(t, name)
+	sound := outcomes(t, set, base)
+	for _, file := range files {
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".json"), func(t *testing.T) {
+			t.Parallel()
+			f := readFault(t, file)
+			if f.Installation != name {
+				t.Fatalf("it is a fault of %s", f.Installation)
 			}
-			faulty := f.apply(t, base)
 			want := map[change]judge.Outcome{}
 			for _, c := range f.Changes {
 				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
 			}
-			if d := cmp.Diff(want, difference(sound[f.Installation], outcomes(t, set, faulty))); d != "" {
+			if d := cmp.Diff(want, difference(sound, outcomes(t, set, f.apply(t, base)))); d != "" {
 				t.Errorf("outcomes changed otherwise than the fault says (- said, + found):\n%s", d)
 			}
 		})

@@ -1,7 +1,6 @@
 package policies_test
 
 import (
-	"flag"
 	"fmt"
 	"hash/fnv"
 	"path"
@@ -18,6 +17,7 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/facttest"
 	"sunclause/schema"
 	"sunclause/schema/examples"
 )
@@ -30,9 +30,6 @@ import (
 //     the same part, as binding, is not shown or not met for that.
 //   - Where a part goes with the member that describes it, some requirement as
 //     binding as those it was judged by is not shown or not met for that.
-
-// thorough has every member of the documents left out, which takes minutes.
-var thorough = flag.Bool("thorough", false, "leave out every member of the documents in turn")
 
 // silences are the documents. Some are sound and show what goes unjudged; the
 // others break as much as can be broken at once, in ways that hide each other as
@@ -61,7 +58,7 @@ func TestSilenceIsNeverAPass(t *testing.T) {
 	set := load(t, "gb")
 	for _, s := range silences {
 		share := s.always
-		if *thorough {
+		if facttest.Thorough() {
 			share = s.thorough
 		}
 		if share == none {

@@ -352,7 +352,7 @@ func TestPosition(t *testing.T) {
 			t.Errorf("%s: got %v, want %v", pointer, got, want)
 		}
 	}
-	placed := schema.Placed("rules.rego", 40)
+	placed := schema.Placed("rules.rego", "", 40)
 	if got := placed.Position("/level"); got != (schema.Position{Line: 40, Column: 1}) {
 		t.Errorf("placed on line 40: got %v", got)
 	}

@@ -215,10 +215,38 @@ func spokenName(name string) string {
 	return truncate(name)
 }
 
-// Placed makes an empty source that begins on a line of a file, for problems
-// with something that was read out of the middle of it.
-func Placed(name string, line int) *Source {
-	s := newSource(name, nil)
+// Placed makes a source of what a file has from a line on, for problems with
+// something that was read out of the middle of it.
+func Placed(name, text string, line int) *Source {
+	for range line - 1 {
+		_, text, _ = strings.Cut(text, "\n")
+	}
+	s := newSource(name, []byte(text))
 	s.before = line - 1
 	return s
 }
+
+// Member is a member of an object: its name, and where the name begins, in bytes
+// from the start of the text.
+type Member struct {
+	Name   string
+	Offset int
+}
+
+// Members lists the members of the object at a JSON pointer in the order of the
+// text, for those who change a text and keep what they do not change.
+func (s *Source) Members(pointer string) []Member {
+	n, rest := s.nearest(pointer)
+	if rest != "" || n.kind != isObject {
+		return nil
+	}
+	all := make([]Member, len(n.children))
+	for i, c := range n.children {
+		all[i] = Member{c.name, int(c.named)}
+	}
+	return all
+}
+
+// Offset is where the value at a JSON pointer begins, in bytes from the start of
+// the text.
+func (s *Source) Offset(pointer string) int { return s.offset(pointer) }

@@ -5,8 +5,10 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 	"sort"
 	"strings"
 
@@ -102,11 +104,40 @@ func plainError(err error) error {
 // writeWhole writes a file whole or not at all: beside it first, then in its
 // place.
 func writeWhole(name string, text []byte) error {
+	return writeAll(map[string][]byte{name: text})
+}
+
+// writeAll writes files whole, and none of them before all are on the disk beside
+// their places.
+func writeAll(files map[string][]byte) error {
+	beside := map[string]string{}
+	defer func() {
+		for _, temp := range beside {
+			os.Remove(temp) // after the rename there is nothing left to remove
+		}
+	}()
+	names := slices.Sorted(maps.Keys(files))
+	for _, name := range names {
+		temp, err := writeBeside(name, files[name])
+		if err != nil {
+			return fmt.Errorf("cannot write %s: %w", name, plainError(err))
+		}
+		beside[name] = temp
+	}
+	for _, name := range names {
+		if err := os.Rename(beside[name], name); err != nil {
+			return fmt.Errorf("cannot write %s: %w", name, plainError(err))
+		}
+	}
+	return nil
+}
+
+// writeBeside writes what is to be a file into another in the same folder.
+func writeBeside(name string, text []byte) (temp string, err error) {
 	f, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".*")
 	if err != nil {
-		return fmt.Errorf("cannot write %s: %w", name, plainError(err))
+		return "", err
 	}
-	defer os.Remove(f.Name()) // after the rename there is nothing left to remove
 	_, err = f.Write(text)
 	if err == nil {
 		err = f.Chmod(0o644)
@@ -114,11 +145,8 @@ func writeWhole(name string, text []byte) error {
 	if closing := f.Close(); err == nil {
 		err = closing
 	}
-	if err == nil {
-		err = os.Rename(f.Name(), name)
-	}
 	if err != nil {
-		return fmt.Errorf("cannot write %s: %w", name, plainError(err))
+		os.Remove(f.Name())
 	}
-	return nil
+	return f.Name(), err
 }

@@ -30,7 +30,7 @@ var doors = map[string][]string{
 	"engine/catalogue":      {"schema", "facts", "facts/working"},
 	"engine/rego":           {"facts", "engine/catalogue"},
 	"engine/ruleset":        {"schema", "facts", "facts/working", "facts/book", "engine/catalogue", "engine/rego"},
-	"engine/judge":          {"schema", "facts", "facts/working", "engine/catalogue", "engine/rego", "engine/ruleset"},
+	"engine/judge":          {"schema", "facts", "facts/working", "facts/book", "engine/catalogue", "engine/rego", "engine/ruleset"},
 	"engine/trial":          {"schema", "facts", "facts/book", "engine/catalogue", "engine/ruleset", "engine/judge"},
 	"engine/record":         {"schema", "engine/ruleset", "engine/judge"},
 	"engine/report/drawing": {"schema", "facts", "facts/working", "facts/circuit", "engine/judge"},

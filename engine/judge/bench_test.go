@@ -78,7 +78,7 @@ func BenchmarkRowAgainstRego(b *testing.B) {
 	for i := range n {
 		id := fmt.Sprintf("asked-%03d", i)
 		limit := 1000 + i
-		rows += fmt.Sprintf("  - {id: asrows/%s, title: t, level: shall, subject: strings, measure: voc_max_v, comparison: at_most, limit: {value: %d}, source: {document: benchmark, how: house rule}}\n", id, limit)
+		rows += fmt.Sprintf("  - {id: asrows/%s, title: t, level: shall, subject: strings, require: voc_max_v at_most %d, source: {document: benchmark, how: house rule}}\n", id, limit)
 		rules += fmt.Sprintf("\n# METADATA\n# title: t\n# custom: {id: asrules/%s, level: shall, subject: strings, broken: b, source: {document: benchmark, how: house rule}}\nfindings contains f if {\n\tsome s in input.strings\n\ts.voc_max_v > %d\n\tf := {\"id\": \"asrules/%s\", \"subject\": s.id}\n}\n", id, limit, id)
 	}
 	_, doc := document(b, "gb-warehouse")

@@ -7,7 +7,6 @@ import (
 	"crypto/x509"
 	"encoding/json"
 	"encoding/pem"
-	"flag"
 	"fmt"
 	"os"
 	"strings"
@@ -17,12 +16,11 @@ import (
 	"sunclause/engine/record"
 	"sunclause/engine/report"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/facttest"
 	"sunclause/policies"
 	"sunclause/schema"
 	"sunclause/schema/examples"
 )
-
-var thorough = flag.Bool("thorough", false, "record the largest example too")
 
 // recorded judges a document and makes the record of it.
 func recorded(t testing.TB, rules, name string, text []byte, o judge.Options) *record.Record {
@@ -82,7 +80,7 @@ func TestRecordKeepsItsSchema(t *testing.T) {
 		{"../../policies/house-example", examples.Faulty, examples.Text(t, examples.Faulty), judge.Options{}},
 		{"gb", examples.Warehouse, examples.Text(t, examples.Warehouse), judge.Options{}},
 	} {
-		if c.name == examples.Warehouse && !*thorough {
+		if c.name == examples.Warehouse && !facttest.Thorough() {
 			continue // it is large
 		}
 		rec := recorded(t, c.rules, c.name, c.text, c.options)
