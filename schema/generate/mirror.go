@@ -23,6 +23,9 @@ type mirror struct {
 // rule set, in which a definition says what its Go type is called (x-go).
 var mirrors = []mirror{
 	{"", "schema", []definition{{file: installation}}},
+	{"../engine/ruleset/", "ruleset", []definition{
+		{file: "ruleset.schema.json"}, {file: "requirements.schema.json"}, {"requirements.schema.json", "card"}, {file: "table.schema.json"},
+	}},
 	{"../engine/trial/", "trial", []definition{{file: "trial.schema.json"}}},
 }
 

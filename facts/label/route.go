@@ -8,8 +8,13 @@ import (
 	"sunclause/schema"
 )
 
-// way is the route of a run as one sees it who looks for its warnings.
-type way struct {
+var (
+	stretchEnd = working.NewFormula("x", "m", "x + l_i", working.ByDefinition)
+	distance   = working.NewFormula("l", "m", "x_2 − x_1", working.ByDefinition)
+)
+
+// route is a run of cable as one sees it who looks for its warnings.
+type route struct {
 	at        string
 	stretches []stretch
 	labels    []point
@@ -39,8 +44,10 @@ var hiddenPlaces = []string{"underground", "switchgear"}
 // passagePlaces are the places that are themselves a passage.
 var passagePlaces = []string{"roof_penetration", "wall_penetration", "floor_penetration"}
 
-// walk puts the stretches one after the other.
-func (w *way) walk(r *schema.Run) {
+var unreadablePlaces = slices.Concat(hiddenPlaces, passagePlaces)
+
+// follow puts the stretches one after the other.
+func (w *route) follow(r *schema.Run) {
 	if r.Segments == nil {
 		w.unplaced = append(w.unplaced, r.Member("segments"))
 	}
@@ -48,8 +55,7 @@ func (w *way) walk(r *schema.Run) {
 	for i := range r.Segments {
 		s := &r.Segments[i]
 		length := working.Stated("l_i", "m", s.LengthM)
-		to := working.Closure{Symbol: "x", Unit: "m", Text: "x + l_i", Source: working.ByDefinition}.
-			Of(func(x ...float64) float64 { return x[0] + x[1] }, from, length)
+		to := stretchEnd.Of(from, length)
 		w.unplaced = append(w.unplaced, length.Missing()...)
 		w.stretches = append(w.stretches, stretchOf(s, from, to))
 		from = to
@@ -61,26 +67,19 @@ func stretchOf(s *schema.Segment, from, to working.Number) stretch {
 		from: from, to: to, ends: s.EndsAt, passage: s.Passage, place: s.Place,
 		through:  slices.Contains(passagePlaces, s.Place.Value),
 		need:     needOf(s),
-		straight: both(s.At(), working.StatedFlag(s.Straight), working.StatedFlag(s.Visible)),
+		straight: working.All(working.StatedFlag(s.Straight), working.StatedFlag(s.Visible)),
 	}
 }
 
 // needOf reports whether a stretch must be marked: its function is not evident,
 // and it is not where nobody could read a label.
 func needOf(s *schema.Segment) working.Flag {
-	readable := working.UnknownFlag(s.Place.At())
-	if s.Place.Stated() {
-		readable = working.KnownFlag(!slices.Contains(hiddenPlaces, s.Place.Value) && !slices.Contains(passagePlaces, s.Place.Value), s.Place.At())
-	}
-	obscure := working.UnknownFlag(s.FunctionEvident.At())
-	if s.FunctionEvident.Stated() {
-		obscure = working.KnownFlag(!s.FunctionEvident.Value, s.FunctionEvident.At())
-	}
-	return both(s.At(), readable, obscure)
+	unreadable := working.StatedText(s.Place).OneOf(unreadablePlaces...)
+	return working.All(working.Not(unreadable), working.Not(working.StatedFlag(s.FunctionEvident)))
 }
 
-// put places the warnings of the run on its route.
-func (w *way) put(j *job, r *schema.Run) {
+// warnings places the warnings of the run on its route.
+func (w *route) warnings(j *job, r *schema.Run) {
 	if j.in.Labels == nil {
 		w.unplaced = append(w.unplaced, "/labels")
 	}
@@ -104,28 +103,20 @@ func (w *way) put(j *job, r *schema.Run) {
 	})
 }
 
-// someNeed reports whether any stretch must be marked.
-func (w *way) someNeed(r *schema.Run) working.Flag {
-	var missing []string
+// mustMarkSome reports whether any stretch must be marked.
+func (w *route) mustMarkSome(r *schema.Run) working.Flag {
+	var needs []working.Flag
 	if r.Segments == nil {
-		missing = []string{r.Member("segments")}
+		needs = append(needs, working.UnknownFlag(r.Member("segments")))
 	}
 	for _, s := range w.stretches {
-		switch {
-		case !s.need.Known():
-			missing = append(missing, s.need.Missing()...)
-		case s.need.Value():
-			return working.KnownFlag(true, w.at)
-		}
+		needs = append(needs, s.need)
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, w.at)
+	return working.Any(needs...)
 }
 
 // length adds up what must be marked.
-func (w *way) length() working.Number {
+func (w *route) length() working.Number {
 	var parts []working.Number
 	for _, s := range w.stretches {
 		switch {
@@ -143,8 +134,7 @@ func (w *way) length() working.Number {
 
 // between is the distance from one place on the route to another.
 func between(symbol string, from, to working.Number) working.Number {
-	f := working.Closure{Symbol: symbol, Unit: "m", Text: "x_2 − x_1", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, to.As("x_2"), from.As("x_1"))
+	return distance.Of(to.As("x_2"), from.As("x_1")).As(symbol)
 }
 
 // spacing is how far apart warnings may be on a stretch.

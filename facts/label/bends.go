@@ -7,9 +7,9 @@ import (
 	"sunclause/facts/working"
 )
 
-// spot is a short length of route on which a warning is looked for: one side of
+// markPoint is a short length of route on which a warning is looked for: one side of
 // a passage, or both sides of a bend.
-type spot struct {
+type markPoint struct {
 	at        float64 // the bend, or the face of the passage
 	low, high float64 // how far the side reaches, to the next passage
 	side      string  // from_side or to_side; "" for a bend
@@ -28,7 +28,7 @@ var passageEnds = []string{"wall", "floor", "ceiling", "roof"}
 
 // passages lists both sides of each passage, as far as the next one, and what
 // is missing to know them all.
-func (w *way) passages() (sides []spot, missing []string) {
+func (w *route) passages() (sides []markPoint, missing []string) {
 	found, missing := w.crossings()
 	for i, t := range found {
 		low, high := math.Inf(-1), math.Inf(1)
@@ -42,13 +42,13 @@ func (w *way) passages() (sides []spot, missing []string) {
 		if t.from == t.to {
 			edge = t.from
 		}
-		sides = append(sides, spot{t.from, low, t.from, "from_side", edge, t.before}, spot{t.to, t.to, high, "to_side", edge, t.after})
+		sides = append(sides, markPoint{t.from, low, t.from, "from_side", edge, t.before}, markPoint{t.to, t.to, high, "to_side", edge, t.after})
 	}
 	return sides, missing
 }
 
 // crossings lists the passages; those that touch are one.
-func (w *way) crossings() (found []crossing, missing []string) {
+func (w *route) crossings() (found []crossing, missing []string) {
 	add := func(from, to float64, before, after working.Flag) {
 		if n := len(found); n > 0 && found[n-1].to == from {
 			found[n-1].to, found[n-1].after = to, after
@@ -61,7 +61,7 @@ func (w *way) crossings() (found []crossing, missing []string) {
 		if s.through {
 			add(s.from.Value(), s.to.Value(), before, after)
 		}
-		switch matters := either(before, after); {
+		switch matters := mayHold(before, after); {
 		case s.passage.Stated() || slices.Contains(passageEnds, s.ends.Value):
 			add(s.to.Value(), s.to.Value(), before, after)
 		case !s.ends.Stated() && matters:
@@ -74,32 +74,28 @@ func (w *way) crossings() (found []crossing, missing []string) {
 }
 
 // bends lists the changes of direction.
-func (w *way) bends() (all []spot, missing []string) {
+func (w *route) bends() (all []markPoint, missing []string) {
 	for i, s := range w.stretches {
 		before, after := w.needBefore(i), w.needAfter(i)
 		switch {
 		case s.ends.Is("bend"):
-			need := before
-			if either(after) {
-				need = after
-			}
-			all = append(all, spot{s.to.Value(), math.Inf(-1), math.Inf(1), "", math.NaN(), need})
-		case !s.ends.Stated() && !s.passage.Stated() && either(before, after):
+			all = append(all, markPoint{s.to.Value(), math.Inf(-1), math.Inf(1), "", math.NaN(), working.Any(before, after)})
+		case !s.ends.Stated() && !s.passage.Stated() && mayHold(before, after):
 			missing = append(missing, s.ends.At())
 		}
 	}
 	return all, missing
 }
 
-// either reports whether one of the flags is, or may be, yes.
-func either(flags ...working.Flag) bool {
+// mayHold reports whether one of the flags is, or may be, yes.
+func mayHold(flags ...working.Flag) bool {
 	return slices.ContainsFunc(flags, func(f working.Flag) bool { return !f.Known() || f.Value() })
 }
 
 // needBefore reports whether the route must be marked before the end of a
 // stretch, and needAfter whether beyond it. Stretches that are a passage
 // themselves are looked through.
-func (w *way) needBefore(i int) working.Flag {
+func (w *route) needBefore(i int) working.Flag {
 	for ; i >= 0; i-- {
 		if !w.stretches[i].through {
 			return w.stretches[i].need
@@ -108,7 +104,7 @@ func (w *way) needBefore(i int) working.Flag {
 	return working.KnownFlag(false, w.at)
 }
 
-func (w *way) needAfter(i int) working.Flag {
+func (w *route) needAfter(i int) working.Flag {
 	for i++; i < len(w.stretches); i++ {
 		if !w.stretches[i].through {
 			return w.stretches[i].need
@@ -117,31 +113,25 @@ func (w *way) needAfter(i int) working.Flag {
 	return working.KnownFlag(false, w.at)
 }
 
-// turns counts the spots to be marked that have no warning near.
-func (w *way) turns(symbol string, near working.Number, spots []spot, missing []string) working.Number {
-	missing = append(missing, near.Missing()...)
-	bare := 0
-	for _, s := range spots {
-		switch {
-		case slices.ContainsFunc(w.labels, func(l point) bool { return s.has(l, near.Value()) }):
-		case !s.need.Known():
-			missing = append(missing, s.need.Missing()...)
-		case s.need.Value():
-			bare++
-		}
+// countUnmarked counts the points to be marked that have no warning near.
+func (w *route) countUnmarked(symbol string, near working.Number, points []markPoint, missing []string) working.Number {
+	var unmarked []working.Flag
+	for _, p := range points {
+		covered := slices.ContainsFunc(w.labels, func(l point) bool { return p.coveredBy(l, near.Value()) })
+		unmarked = append(unmarked, working.All(working.KnownFlag(!covered, w.at), p.need))
 	}
-	if len(missing) > 0 {
-		return working.Unknown(symbol, "", missing...)
+	if missing = append(missing, near.Missing()...); len(missing) > 0 {
+		unmarked = append(unmarked, working.UnknownFlag(missing...))
 	}
-	return working.Counted(symbol, bare, w.at)
+	return working.Count(symbol, w.at, unmarked...)
 }
 
-// has reports whether a warning stands on the spot and not too far from the
-// passage or bend. Right at a passage it must say on which side it is.
-func (s *spot) has(l point, near float64) bool {
+// coveredBy reports whether a warning stands on the point and not too far from
+// the passage or bend. Right at a passage it must say on which side it is.
+func (p *markPoint) coveredBy(l point, near float64) bool {
 	x := l.at.Value()
-	if x == s.edge {
-		return l.side == s.side
+	if x == p.edge {
+		return l.side == p.side
 	}
-	return s.low <= x && x <= s.high && working.Round(math.Abs(x-s.at)) <= near
+	return p.low <= x && x <= p.high && working.Round(math.Abs(x-p.at)) <= near
 }
