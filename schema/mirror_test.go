@@ -15,7 +15,7 @@ import (
 // The schemas that are not about the document: kinds of value, what commands write for programs, and
 // the files of a rule set.
 var notOfDocument = map[string]bool{
-	"quantity.schema.json": true, "report.schema.json": true, "compare.schema.json": true, "compare-documents.schema.json": true,
+	"quantity.schema.json": true, "report.schema.json": true, "summary.schema.json": true, "compare.schema.json": true, "compare-documents.schema.json": true,
 	"reproduce.schema.json": true, "facts.schema.json": true, "rules.schema.json": true, "record.schema.json": true, "requirements.schema.json": true,
 	"ruleset.schema.json": true, "table.schema.json": true, "trial.schema.json": true,
 }
