@@ -11,6 +11,7 @@ import (
 	"sunclause/facts"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // grown is the sample of one string many times over: for every two strings an
@@ -70,8 +71,8 @@ func BenchmarkDeriveExamples(b *testing.B) {
 	if err != nil {
 		b.Fatal(err)
 	}
-	for _, name := range []string{"gb-island-cottage", "gb-warehouse"} {
-		in := read(b, "../testdata/"+name+"/installation.json")
+	for _, name := range []string{examples.Cottage, examples.Warehouse} {
+		in := decoded(b, name, examples.Text(b, name))
 		b.Run(name, func(b *testing.B) {
 			b.ReportAllocs()
 			for b.Loop() {

@@ -6,9 +6,11 @@ import (
 
 	"sunclause/engine/ruleset"
 	"sunclause/facts"
+	"sunclause/facts/facttest"
 	"sunclause/facts/working"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // The printed working has to be true by the figures of every embedded set too,
@@ -21,6 +23,9 @@ func TestPrintedWorkingIsTrueByTheSets(t *testing.T) {
 			t.Fatal(err)
 		}
 		for file, text := range texts {
+			if file == examples.Warehouse && !facttest.Thorough() {
+				continue // it has the formulas of the cottage many times over, and few of its own
+			}
 			d, err := schema.Decode(file, text)
 			if err != nil {
 				t.Fatal(err)

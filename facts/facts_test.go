@@ -11,6 +11,7 @@ import (
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // rules are figures as a rule set gives them, by each method for the cold
@@ -46,15 +47,16 @@ var methods = []string{"coefficient", "table", "factor"}
 func samples(t testing.TB) map[string][]byte {
 	t.Helper()
 	texts := map[string][]byte{}
-	for _, pattern := range []string{"testdata/*.installation.json", "../testdata/*/installation.json"} {
-		files, err := filepath.Glob(pattern)
-		if err != nil {
+	for _, name := range examples.Names {
+		texts[name] = examples.Text(t, name)
+	}
+	files, err := filepath.Glob("testdata/*.installation.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	for _, f := range files {
+		if texts[f], err = os.ReadFile(f); err != nil {
 			t.Fatal(err)
-		}
-		for _, f := range files {
-			if texts[f], err = os.ReadFile(f); err != nil {
-				t.Fatal(err)
-			}
 		}
 	}
 	return texts
@@ -66,7 +68,12 @@ func read(t testing.TB, file string) *schema.Installation {
 	if err != nil {
 		t.Fatal(err)
 	}
-	d, err := schema.Decode(file, text)
+	return decoded(t, file, text)
+}
+
+func decoded(t testing.TB, name string, text []byte) *schema.Installation {
+	t.Helper()
+	d, err := schema.Decode(name, text)
 	if err != nil {
 		t.Fatal(err)
 	}

@@ -2,6 +2,7 @@ package policies_test
 
 import (
 	"bytes"
+	"flag"
 	"fmt"
 	"os"
 	"regexp"
@@ -15,6 +16,8 @@ import (
 	"sunclause/engine/ruleset"
 	"sunclause/policies"
 )
+
+var update = flag.Bool("update", false, "write docs/coverage-gb.md anew")
 
 // item is one entry of the trade's list of what to look at, and what becomes of
 // it: requirements that judge it, facts that answer it, or why neither can.

@@ -1,13 +1,12 @@
 package policies_test
 
 import (
-	"bytes"
 	"context"
 	"encoding/json"
-	"flag"
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	jsonpatch "github.com/evanphx/json-patch/v5"
@@ -17,6 +16,7 @@ import (
 	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // fault is a small change to a sound installation and every finding that it
@@ -34,9 +34,18 @@ type change struct {
 	Outcome     judge.Outcome `json:"outcome"` // not_met or not_shown
 }
 
+var sets = map[string]func() (*ruleset.RuleSet, error){}
+
+func init() {
+	for _, name := range ruleset.Embedded(policies.FS) {
+		sets[name] = sync.OnceValues(func() (*ruleset.RuleSet, error) { return ruleset.Load(context.Background(), policies.FS, name) })
+	}
+}
+
+// load gives an embedded set, which is loaded once for all tests.
 func load(t testing.TB, name string) *ruleset.RuleSet {
 	t.Helper()
-	set, err := ruleset.Load(context.Background(), policies.FS, name)
+	set, err := sets[name]()
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -88,35 +97,40 @@ func (f fault) apply(t testing.TB, base []byte) []byte {
 	return faulty
 }
 
-func example(t testing.TB, name string) []byte {
-	t.Helper()
-	raw, err := os.ReadFile("../testdata/" + name + "/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	return raw
-}
-
 func TestFaults(t *testing.T) {
 	files, err := filepath.Glob("../testdata/faults/*.json")
 	if err != nil || len(files) == 0 {
 		t.Fatal("no faults", err)
 	}
-	set := load(t, "gb")
-	sound := map[string]map[change]judge.Outcome{}
-	for _, name := range files {
-		t.Run(strings.TrimSuffix(filepath.Base(name), ".json"), func(t *testing.T) {
-			f := readFault(t, name)
-			base := example(t, f.Installation)
-			if sound[f.Installation] == nil {
-				sound[f.Installation] = outcomes(t, set, base)
+	tryFaults(t, examples.Cottage, files)
+}
+
+// TestBatteryFaults makes those of the example with a battery.
+func TestBatteryFaults(t *testing.T) {
+	files, err := filepath.Glob("../testdata/gb-battery/faults/*.json")
+	if err != nil || len(files) == 0 {
+		t.Fatal("no faults", err)
+	}
+	tryFaults(t, examples.Battery, files)
+}
+
+// tryFaults makes each fault alone in an example, and holds what it brings to
+// what it says.
+func tryFaults(t *testing.T, name string, files []string) {
+	set, base := load(t, "gb"), examples.Text(t, name)
+	sound := outcomes(t, set, base)
+	for _, file := range files {
+		t.Run(strings.TrimSuffix(filepath.Base(file), ".json"), func(t *testing.T) {
+			t.Parallel()
+			f := readFault(t, file)
+			if f.Installation != name {
+				t.Fatalf("it is a fault of %s", f.Installation)
 			}
-			faulty := f.apply(t, base)
 			want := map[change]judge.Outcome{}
 			for _, c := range f.Changes {
 				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
 			}
-			if d := cmp.Diff(want, difference(sound[f.Installation], outcomes(t, set, faulty))); d != "" {
+			if d := cmp.Diff(want, difference(sound, outcomes(t, set, f.apply(t, base)))); d != "" {
 				t.Errorf("outcomes changed otherwise than the fault says (- said, + found):\n%s", d)
 			}
 		})
@@ -144,49 +158,14 @@ func finding(o judge.Outcome) bool { return o == judge.NotMet || o == judge.NotS
 // TestExamplesAreSound makes sure that the shipped examples pass.
 func TestExamplesAreSound(t *testing.T) {
 	set := load(t, "gb")
-	files, _ := filepath.Glob("../testdata/*/installation.json")
-	for _, name := range files {
-		if strings.Contains(name, "-faulty") {
+	for _, name := range examples.Names {
+		if name == examples.Faulty {
 			continue
 		}
-		raw, err := os.ReadFile(name)
-		if err != nil {
-			t.Fatal(err)
-		}
-		for k, o := range outcomes(t, set, raw) {
+		for k, o := range outcomes(t, set, examples.Text(t, name)) {
 			if o == judge.NotMet || o == judge.NotShown {
 				t.Errorf("%s: %s of %s is %s", name, k.Requirement, k.Subject, o)
 			}
 		}
-	}
-}
-
-var update = flag.Bool("update", false, "write the goldens anew")
-
-// TestFaultyCottage keeps the example that has every fault at once true to the
-// patches it is made of.
-func TestFaultyCottage(t *testing.T) {
-	raw := example(t, "gb-island-cottage")
-	files, _ := filepath.Glob("../testdata/faults/*.json")
-	for _, name := range files {
-		raw = readFault(t, name).apply(t, raw)
-	}
-	var want bytes.Buffer
-	if err := json.Indent(&want, raw, "", "  "); err != nil {
-		t.Fatal(err)
-	}
-	want.WriteByte('\n')
-	name := "../testdata/gb-island-cottage-faulty/installation.json"
-	if *update {
-		if err := os.MkdirAll(filepath.Dir(name), 0o755); err != nil {
-			t.Fatal(err)
-		}
-		if err := os.WriteFile(name, want.Bytes(), 0o644); err != nil {
-			t.Fatal(err)
-		}
-	}
-	got, err := os.ReadFile(name)
-	if err != nil || !bytes.Equal(got, want.Bytes()) {
-		t.Errorf("%s is not the cottage with its faults (%v); go test ./policies -update writes it", name, err)
 	}
 }

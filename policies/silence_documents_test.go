@@ -13,12 +13,13 @@ import (
 	"testing"
 
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // faulty is an example with all the faults of the files that a pattern names.
 func faulty(t *testing.T, name, pattern string) map[string]any {
 	t.Helper()
-	raw := example(t, name)
+	raw := examples.Text(t, name)
 	files, err := filepath.Glob("../testdata/" + pattern)
 	if err != nil || len(files) == 0 {
 		t.Fatal("no faults", err)
@@ -34,7 +35,7 @@ func faulty(t *testing.T, name, pattern string) map[string]any {
 // document may not say is put back.
 func spoilt(t *testing.T, name string, seed uint64) map[string]any {
 	t.Helper()
-	document := tree(t, example(t, name))
+	document := tree(t, examples.Text(t, name))
 	s := spoiling{rand.New(rand.NewPCG(0, seed)), map[string]func(){}}
 	s.spoil(document, "")
 	for {

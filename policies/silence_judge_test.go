@@ -88,9 +88,9 @@ func namedFacts(t testing.TB, set *ruleset.RuleSet) map[string][]string {
 		if q.Rego {
 			t.Fatalf("%s is written in Rego and may look at any part; judge whole checks here", q.ID)
 		}
-		names := []string{q.Measure, q.Limit.Fact}
-		for _, w := range q.When {
-			names = append(names, w.Fact, w.Limit.Fact)
+		var names []string
+		for _, c := range q.Compared() {
+			names = append(names, c.Facts()...)
 		}
 		for _, name := range names {
 			if fact, ok := strings.CutPrefix(name, "installation."); ok {

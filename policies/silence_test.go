@@ -1,7 +1,6 @@
 package policies_test
 
 import (
-	"flag"
 	"fmt"
 	"hash/fnv"
 	"path"
@@ -18,7 +17,9 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/facttest"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // Silence is never a pass. The tests leave the members of documents out, one at
@@ -30,9 +31,6 @@ import (
 //   - Where a part goes with the member that describes it, some requirement as
 //     binding as those it was judged by is not shown or not met for that.
 
-// thorough has every member of the documents left out, which takes minutes.
-var thorough = flag.Bool("thorough", false, "leave out every member of the documents in turn")
-
 // silences are the documents. Some are sound and show what goes unjudged; the
 // others break as much as can be broken at once, in ways that hide each other as
 // little as can be.
@@ -42,17 +40,17 @@ var silences = []struct {
 	always   share
 	thorough share
 }{
-	{"every fault at once", func(t *testing.T) map[string]any { return faulty(t, "gb-island-cottage", "faults/*.json") }, oneHalf, all},
-	{"the faults of its earthing", func(t *testing.T) map[string]any { return faulty(t, "gb-island-cottage", "faults/earthing-*.json") }, none, ofEachShape},
-	{"the faults of its roof", func(t *testing.T) map[string]any { return faulty(t, "gb-island-cottage", "faults/roof-*.json") }, none, ofEachShape},
-	{"a battery", func(t *testing.T) map[string]any { return tree(t, example(t, "gb-battery")) }, none, all},
-	{"every fault of the battery", func(t *testing.T) map[string]any { return faulty(t, "gb-battery", "gb-battery/faults/*.json") }, none, ofEachShape},
+	{"every fault at once", func(t *testing.T) map[string]any { return faulty(t, examples.Cottage, "faults/*.json") }, oneHalf, all},
+	{"the faults of its earthing", func(t *testing.T) map[string]any { return faulty(t, examples.Cottage, "faults/earthing-*.json") }, none, ofEachShape},
+	{"the faults of its roof", func(t *testing.T) map[string]any { return faulty(t, examples.Cottage, "faults/roof-*.json") }, none, ofEachShape},
+	{"a battery", func(t *testing.T) map[string]any { return tree(t, examples.Text(t, examples.Battery)) }, none, all},
+	{"every fault of the battery", func(t *testing.T) map[string]any { return faulty(t, examples.Battery, "gb-battery/faults/*.json") }, none, ofEachShape},
 	{"a battery and surge protection, badly", func(t *testing.T) map[string]any { return tree(t, []byte(badly)) }, all, all},
-	{"spoilt", func(t *testing.T) map[string]any { return spoilt(t, "gb-battery", 1) }, otherHalf, all},
-	{"spoilt otherwise", func(t *testing.T) map[string]any { return spoilt(t, "gb-battery", 2) }, none, all},
-	{"spoilt a third time", func(t *testing.T) map[string]any { return spoilt(t, "gb-battery", 3) }, none, all},
-	{"a warehouse", func(t *testing.T) map[string]any { return tree(t, example(t, "gb-warehouse")) }, none, oneHalf},
-	{"a spoilt warehouse", func(t *testing.T) map[string]any { return spoilt(t, "gb-warehouse", 1) }, none, ofEachShape},
+	{"spoilt", func(t *testing.T) map[string]any { return spoilt(t, examples.Battery, 1) }, otherHalf, all},
+	{"spoilt otherwise", func(t *testing.T) map[string]any { return spoilt(t, examples.Battery, 2) }, none, all},
+	{"spoilt a third time", func(t *testing.T) map[string]any { return spoilt(t, examples.Battery, 3) }, none, all},
+	{"a warehouse", func(t *testing.T) map[string]any { return tree(t, examples.Text(t, examples.Warehouse)) }, none, oneHalf},
+	{"a spoilt warehouse", func(t *testing.T) map[string]any { return spoilt(t, examples.Warehouse, 1) }, none, ofEachShape},
 }
 
 func TestSilenceIsNeverAPass(t *testing.T) {
@@ -60,7 +58,7 @@ func TestSilenceIsNeverAPass(t *testing.T) {
 	set := load(t, "gb")
 	for _, s := range silences {
 		share := s.always
-		if *thorough {
+		if facttest.Thorough() {
 			share = s.thorough
 		}
 		if share == none {
@@ -215,7 +213,7 @@ func (j *judging) level(k change) ruleset.Level {
 // checks of documents read anew.
 func TestSilenceJudgesAlike(t *testing.T) {
 	set := load(t, "gb")
-	document := spoilt(t, "gb-battery", 1)
+	document := spoilt(t, examples.Battery, 1)
 	j := newJudging(t, set, text(document))
 	all := ofEachShape.of(members(document, ""))
 	alike := 0

@@ -84,7 +84,7 @@ type Board struct {
 // BoardWay mirrors board_way: one outgoing way of a board. It leaves at BOARD.ID.
 type BoardWay struct {
 	Pointer
-	ID          Text                  `json:"id"` // name of the way: 1, 2, …
+	ID          Text                  `json:"id" unique:"part"` // name of the way: 1, 2, …
 	Note        Text                  `json:"note"`
 	Serves      Text                  `json:"serves"`                                     // what it serves
 	Device      Ref[ProtectiveDevice] `json:"device" ref:"datasheets/protective_devices"` // key of its overcurrent device

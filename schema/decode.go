@@ -76,7 +76,7 @@ func ReadYAML(name string, raw []byte, schemaName string, v any) (*Source, error
 // has already turned into plain values, into the mirror v. Problems are given
 // the line on which the block begins.
 func ReadCard(name string, line int, custom map[string]any, v any) error {
-	s := Placed(name, line)
+	s := Placed(name, "", line)
 	s.root = &node{}
 	*s.root = treeOf("", custom)
 	found := &findings{source: s}

@@ -1,19 +1,16 @@
 package schema_test
 
 import (
-	"os"
 	"testing"
 
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // BenchmarkDecode reads the cottage and the warehouse, again and again.
 func BenchmarkDecode(b *testing.B) {
-	for _, name := range []string{"gb-island-cottage", "gb-warehouse"} {
-		raw, err := os.ReadFile("../testdata/" + name + "/installation.json")
-		if err != nil {
-			b.Fatal(err)
-		}
+	for _, name := range []string{examples.Cottage, examples.Warehouse} {
+		raw := examples.Text(b, name)
 		b.Run(name, func(b *testing.B) {
 			b.SetBytes(int64(len(raw)))
 			for b.Loop() {

@@ -50,7 +50,7 @@ type Isolator struct {
 // IsolatorWay mirrors isolator_way: one circuit through the isolator.
 type IsolatorWay struct {
 	Pointer
-	ID               Text `json:"id"`                        // name of the way: 1, 2, …
+	ID               Text `json:"id" unique:"part"`          // name of the way: 1, 2, …
 	ConductorsOpened Text `json:"conductors_opened"`         // in which conductors it breaks
 	JoinedIn         Text `json:"joined_in" ref:"terminal"`  // terminal to which its in side is joined without a run of cable
 	JoinedOut        Text `json:"joined_out" ref:"terminal"` // terminal to which its out side is joined without a run of cable

@@ -4,12 +4,12 @@ import (
 	"encoding/json"
 	"fmt"
 	"maps"
-	"os"
 	"slices"
 	"strings"
 	"testing"
 
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // cloned are the lists whose parts a larger roof has more of.
@@ -18,10 +18,7 @@ var cloned = []string{"strings", "arrays", "cables", "isolators", "spds", "inver
 // larger is the warehouse with its parts so many times over, each with ids of its own.
 func larger(t *testing.T, times int) []byte {
 	t.Helper()
-	raw, err := os.ReadFile("../testdata/gb-warehouse/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
+	raw := examples.Text(t, examples.Warehouse)
 	var doc map[string]any
 	if err := json.Unmarshal(raw, &doc); err != nil {
 		t.Fatal(err)

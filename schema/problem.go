@@ -2,6 +2,7 @@ package schema
 
 import (
 	"fmt"
+	"regexp"
 	"sort"
 	"strconv"
 	"strings"
@@ -44,6 +45,24 @@ func (ps Problems) Error() string {
 // source by its JSON pointer.
 func (s *Source) ProblemAt(pointer, what, remedy string) Problem {
 	return s.problem(s.offset(pointer), pointer, what, remedy)
+}
+
+// ProblemAtWord names one word of a text, the last of those from the beginning of
+// the text to it. Where the text is not written so, as one with escapes in it, the
+// problem is with the whole of it.
+func (s *Source) ProblemAtWord(pointer string, words []string, what, remedy string) Problem {
+	at := s.offset(pointer)
+	written := make([]string, len(words))
+	for i, w := range words {
+		written[i] = regexp.QuoteMeta(w)
+	}
+	// Between two words may be the end of a line, and in a card of a rule the sign
+	// of a comment.
+	pattern := regexp.MustCompile(strings.Join(written, `[\s#]+`))
+	if found := pattern.FindIndex(s.Raw[min(at, len(s.Raw)):]); found != nil && len(words) > 0 {
+		at += found[1] - len(words[len(words)-1])
+	}
+	return s.problem(at, pointer, what, remedy)
 }
 
 // problem makes one at a byte offset of the source.

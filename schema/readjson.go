@@ -17,15 +17,15 @@ import (
 // Limits on a text from a stranger. They are above any real installation: 5,000
 // strings with all that belongs to them can be read.
 const (
-	maxBytes    = 192 << 20 // of the whole text
-	maxDepth    = 32        // lists and objects one in the other
-	maxDigits   = 40        // characters of one number
-	maxName     = 100       // bytes of a member name
-	maxItems    = 100_000   // of one list
-	maxFields   = 10_000    // members of one object
-	maxSegments = 50_000    // of all runs of cable together
-	maxFaults   = 10_000    // after which the reading stops
-	maxValues   = 10_000_000
+	maxBytes    = 192 << 20  // of the whole text
+	maxDepth    = 32         // lists and objects one in the other
+	maxDigits   = 40         // characters of one number
+	maxName     = 100        // bytes of a member name
+	maxItems    = 100_000    // of one list
+	maxFields   = 10_000     // members of one object
+	maxSegments = 50_000     // of all runs of cable together
+	maxFaults   = 10_000     // after which the reading stops
+	maxValues   = 10_000_000 // of the whole text, some hundred bytes each
 )
 
 // readJSON reads a JSON text into a tree. Member names that stand twice and

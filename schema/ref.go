@@ -58,7 +58,7 @@ type index struct {
 // part is a part of the installation that has an id.
 type part struct {
 	kind string // in words of the schema: string, board, spd
-	id   Text
+	id   *Text
 	is   any // a pointer to it
 }
 
@@ -76,7 +76,7 @@ func (in *Installation) Resolve() {
 func (in *Installation) index(twice func(id Text, first part)) index {
 	x := index{map[string]part{}, in.sheets()}
 	walk(in, func(l *layout, v reflect.Value) {
-		if l.id < 0 || localIDs[l.word] {
+		if l.id < 0 {
 			return
 		}
 		id := v.Field(l.id).Addr().Interface().(*Text)
@@ -87,7 +87,7 @@ func (in *Installation) index(twice func(id Text, first part)) index {
 			twice(*id, first)
 			return
 		}
-		x.parts[id.Value] = part{l.word, *id, v.Addr().Interface()}
+		x.parts[id.Value] = part{l.word, id, v.Addr().Interface()}
 	})
 	return x
 }
@@ -139,10 +139,6 @@ func (l *layout) links(v reflect.Value) iter.Seq[linker] {
 		}
 	}
 }
-
-// localIDs are ids that count only inside their part: ways are numbered on
-// each device anew.
-var localIDs = map[string]bool{"isolator_way": true, "board_way": true}
 
 // walk visits every object of the installation, parents first. Datasheets are
 // none: they neither have ids nor refer to anything.

@@ -2,10 +2,11 @@ package schema
 
 import (
 	"os"
-	"path/filepath"
 	"reflect"
 	"strings"
 	"testing"
+
+	"sunclause/schema/examples"
 )
 
 // decoded reads an example, or a text that is one.
@@ -21,15 +22,10 @@ func decoded(t *testing.T, raw []byte) *Installation {
 // TestReferencesOfExamples makes sure that every stated reference leads to the part
 // that bears its name, and every other one to a blank one.
 func TestReferencesOfExamples(t *testing.T) {
-	paths, _ := filepath.Glob("../testdata/*/installation.json")
 	led, blank := 0, 0
-	for _, path := range paths {
-		raw, err := os.ReadFile(path)
-		if err != nil {
-			t.Fatal(err)
-		}
-		in := decoded(t, raw)
-		x := in.index(func(id Text, _ part) { t.Errorf("%s: %s stands twice", path, id.Value) })
+	for _, name := range examples.Names {
+		in := decoded(t, examples.Text(t, name))
+		x := in.index(func(id Text, _ part) { t.Errorf("%s: %s stands twice", name, id.Value) })
 		walk(in, func(l *layout, v reflect.Value) {
 			for _, f := range l.names {
 				for r := range f.links(v.Field(f.index)) {
@@ -45,7 +41,7 @@ func TestReferencesOfExamples(t *testing.T) {
 						want = x.sheets[sheetKey{f.refersTo, r.text().Value}]
 					}
 					if !reflect.DeepEqual(to.Interface(), want) {
-						t.Errorf("%s: %s leads to something else", path, r.text().At())
+						t.Errorf("%s: %s leads to something else", name, r.text().At())
 					}
 				}
 			}
@@ -66,6 +62,9 @@ func checkBlank(t *testing.T, at string, v reflect.Value) {
 		if p, ok := v.Interface().(Pointer); ok {
 			if p.At() != at || p.Stated() {
 				t.Errorf("%s: a blank part has a member at %q, stated: %t", at, p.At(), p.Stated())
+			}
+			if list := p.Member("list"); list != at {
+				t.Errorf("%s: a list of a blank part stands at %q", at, list)
 			}
 			return
 		}
@@ -161,7 +160,7 @@ func TestSheetsReferToNothing(t *testing.T) {
 func checkRefersToNothing(t *testing.T, where string, l *layout) {
 	t.Helper()
 	for _, f := range l.fields {
-		if f.refersTo != "" || l.id >= 0 && !localIDs[l.word] {
+		if f.refersTo != "" || l.id >= 0 {
 			t.Errorf("%s.%s: a datasheet has an id or refers to something", where, f.name)
 		}
 		checkRefersToNothing(t, where+"."+f.name, f.layout)

@@ -1,7 +1,6 @@
 package schema
 
 import (
-	"fmt"
 	"os"
 	"path/filepath"
 	"reflect"
@@ -13,12 +12,17 @@ import (
 	"github.com/google/go-cmp/cmp"
 	"github.com/santhosh-tekuri/jsonschema/v5"
 	"pgregory.net/rapid"
+
+	"sunclause/schema/examples"
 )
 
-// trees are the documents of the test data that can be read, by file.
-func trees(t *testing.T, patterns ...string) map[string]*Source {
+// trees are the documents of examples and files that can be read, by name.
+func trees(t *testing.T, names []string, patterns ...string) map[string]*Source {
 	t.Helper()
 	all := map[string]*Source{}
+	for _, name := range names {
+		all[name], _ = readJSON(name, examples.Text(t, name))
+	}
 	for _, pattern := range patterns {
 		names, _ := filepath.Glob(pattern)
 		for _, name := range names {
@@ -42,7 +46,7 @@ func TestShapesKnowSoundDocuments(t *testing.T) {
 		t.Fatal(err)
 	}
 	sound := 0
-	for name, s := range trees(t, "../testdata/*/installation.json", "../testdata/broken/*.json", "../facts/testdata/*.json", "../testdata/formats/*.json") {
+	for name, s := range trees(t, examples.Names, "../testdata/broken/*.json", "../facts/testdata/*.json", "../testdata/formats/*.json") {
 		accepted, known := library.Validate(s.Root()) == nil, shapeOfInstallation.fits(s.root)
 		if accepted != known {
 			t.Errorf("%s: the library says %t, the shapes say %t", name, accepted, known)
@@ -64,7 +68,7 @@ func TestShapesNeverSayYesAlone(t *testing.T) {
 		t.Fatal(err)
 	}
 	var docs []*node
-	for _, s := range trees(t, "../testdata/gb-battery/installation.json", "../facts/testdata/*.json") {
+	for _, s := range trees(t, []string{examples.Battery}, "../facts/testdata/*.json") {
 		docs = append(docs, s.root)
 	}
 	yes, no := 0, 0
@@ -96,7 +100,7 @@ func TestClippedTellsTheSame(t *testing.T) {
 		t.Fatal(err)
 	}
 	var docs []*node
-	for _, s := range trees(t, "../testdata/gb-battery/installation.json", "../facts/testdata/*.json", "../testdata/broken/*.json") {
+	for _, s := range trees(t, []string{examples.Battery}, "../facts/testdata/*.json", "../testdata/broken/*.json") {
 		docs = append(docs, s.root)
 	}
 	told := func(v any) []string {
@@ -237,16 +241,4 @@ func TestShapesSayWhatTheMirrorHas(t *testing.T) {
 		}
 	}
 	compare("the document", layoutOf(reflect.TypeFor[Installation]()), &shapeOfInstallation)
-}
-
-// TestShapesAreDefinedSomewhere makes sure that the schema of each object can be asked.
-func TestShapesAreDefinedSomewhere(t *testing.T) {
-	for _, s := range everyShape() {
-		if s.members == nil {
-			continue
-		}
-		if _, node := follow(s.defined, map[string]any{"$ref": s.defined}); fmt.Sprint(node) == "<nil>" {
-			t.Errorf("there is no %s", s.defined)
-		}
-	}
 }

@@ -2,6 +2,8 @@ package schema
 
 import (
 	"bytes"
+	"encoding/binary"
+	"math/bits"
 	"sort"
 	"strconv"
 	"strings"
@@ -16,11 +18,11 @@ type Source struct {
 	Name string // as the user named it; shown in front of every problem
 	Raw  []byte
 
-	root       *node      // nil where the text could not be read
-	plain      func() any // the tree as plain values, made when first asked for
-	lines      []int      // offset of the first byte of each line
-	characters []int      // how many characters begin before each block of the text
-	before     int        // lines that stand before the text in its file
+	root       *node        // nil where the text could not be read
+	plain      func() any   // the tree as plain values, made when first asked for
+	lines      []int        // offset of the first byte of each line
+	characters func() []int // how many characters begin before each block of the text
+	before     int          // lines that stand before the text in its file
 }
 
 // Position is a place in a text for people: both count from 1, the column in
@@ -28,7 +30,8 @@ type Source struct {
 type Position struct{ Line, Column int }
 
 func newSource(name string, raw []byte) *Source {
-	s := &Source{Name: name, Raw: raw, lines: lineStarts(raw), characters: charactersBefore(raw)}
+	s := &Source{Name: name, Raw: raw, lines: lineStarts(raw)}
+	s.characters = sync.OnceValue(func() []int { return charactersBefore(raw) })
 	s.plain = sync.OnceValue(func() any {
 		if s.root == nil {
 			return nil
@@ -40,12 +43,14 @@ func newSource(name string, raw []byte) *Source {
 
 func lineStarts(raw []byte) []int {
 	starts := make([]int, 1, bytes.Count(raw, []byte{'\n'})+1)
-	for i, b := range raw {
-		if b == '\n' {
-			starts = append(starts, i+1)
+	for at := 0; ; {
+		i := bytes.IndexByte(raw[at:], '\n')
+		if i < 0 {
+			return starts
 		}
+		at += i + 1
+		starts = append(starts, at)
 	}
-	return starts
 }
 
 // block is the number of bytes between two counts of characters. With the
@@ -60,12 +65,18 @@ func charactersBefore(raw []byte) []int {
 	return counts
 }
 
-// countCharacters counts the bytes that begin a character of UTF-8.
+// countCharacters counts the bytes that begin a character of UTF-8, eight at a time:
+// all but those whose first two bits are 1 and 0.
 func countCharacters(raw []byte) int {
-	n := 0
+	const ones = 0x0101010101010101
+	n := len(raw)
+	for ; len(raw) >= 8; raw = raw[8:] {
+		eight := binary.LittleEndian.Uint64(raw)
+		n -= bits.OnesCount64(eight >> 7 &^ (eight >> 6) & ones)
+	}
 	for _, b := range raw {
-		if utf8.RuneStart(b) {
-			n++
+		if !utf8.RuneStart(b) {
+			n--
 		}
 	}
 	return n
@@ -126,16 +137,24 @@ func (s *Source) nearest(pointer string) (n *node, rest string) {
 func (s *Source) position(offset int) Position {
 	offset = min(max(offset, 0), len(s.Raw))
 	line := s.line(offset)
-	column := s.charactersTo(offset) - s.charactersTo(s.lines[line-1]) + 1
-	return Position{s.before + line, column}
+	return Position{s.before + line, s.charactersFrom(s.lines[line-1], offset) + 1}
 }
 
 // line is the number of the line, within the text, on which an offset lies.
 func (s *Source) line(offset int) int { return sort.SearchInts(s.lines, offset+1) }
 
+// charactersFrom counts the characters between two offsets, the start of a line
+// and one on it.
+func (s *Source) charactersFrom(start, offset int) int {
+	if offset-start <= block {
+		return countCharacters(s.Raw[start:offset])
+	}
+	return s.charactersTo(offset) - s.charactersTo(start)
+}
+
 func (s *Source) charactersTo(offset int) int {
 	i := offset / block
-	return s.characters[i] + countCharacters(s.Raw[i*block:offset])
+	return s.characters()[i] + countCharacters(s.Raw[i*block:offset])
 }
 
 // split cuts a JSON pointer into its unescaped tokens.
@@ -196,10 +215,38 @@ func spokenName(name string) string {
 	return truncate(name)
 }
 
-// Placed makes an empty source that begins on a line of a file, for problems
-// with something that was read out of the middle of it.
-func Placed(name string, line int) *Source {
-	s := newSource(name, nil)
+// Placed makes a source of what a file has from a line on, for problems with
+// something that was read out of the middle of it.
+func Placed(name, text string, line int) *Source {
+	for range line - 1 {
+		_, text, _ = strings.Cut(text, "\n")
+	}
+	s := newSource(name, []byte(text))
 	s.before = line - 1
 	return s
 }
+
+// Member is a member of an object: its name, and where the name begins, in bytes
+// from the start of the text.
+type Member struct {
+	Name   string
+	Offset int
+}
+
+// Members lists the members of the object at a JSON pointer in the order of the
+// text, for those who change a text and keep what they do not change.
+func (s *Source) Members(pointer string) []Member {
+	n, rest := s.nearest(pointer)
+	if rest != "" || n.kind != isObject {
+		return nil
+	}
+	all := make([]Member, len(n.children))
+	for i, c := range n.children {
+		all[i] = Member{c.name, int(c.named)}
+	}
+	return all
+}
+
+// Offset is where the value at a JSON pointer begins, in bytes from the start of
+// the text.
+func (s *Source) Offset(pointer string) int { return s.offset(pointer) }

@@ -13,7 +13,7 @@ type layout struct {
 	kind    layoutKind
 	word    string         // for the kind of part, as references say it; of objects
 	pointer int            // index of the field that keeps the place of an object, or -1
-	id      int            // index of the field that names a part, or -1
+	id      int            // index of the field that names a part in the whole document, or -1
 	fields  []field        // of objects
 	named   map[string]int // number of a field by the member's name
 	below   int            // length of all that leads to the members
@@ -97,7 +97,7 @@ func (l *layout) addFields(t reflect.Type) {
 		if name == "" || name == "-" {
 			continue
 		}
-		if name == "id" && f.Type == reflect.TypeFor[Text]() {
+		if name == "id" && f.Type == reflect.TypeFor[Text]() && f.Tag.Get("unique") != "part" { // ways are numbered on each device anew
 			l.id = i
 		}
 		below := "/" + escape(name)
@@ -135,7 +135,7 @@ func (l *layout) fill(v reflect.Value, n *node, at string) error {
 	if n != nil && n.kind == isNull {
 		n = nil
 	}
-	p := Pointer{at, n != nil}
+	p := Pointer{at: at, stated: n != nil}
 	switch l.kind {
 	case aNumber:
 		value, err := n.number()
@@ -190,7 +190,7 @@ func (n *node) words() (string, error) {
 func (l *layout) fillObject(v reflect.Value, n *node, at string) error {
 	stated := n != nil && n.kind == isObject
 	if l.pointer >= 0 {
-		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at, stated}
+		*v.Field(l.pointer).Addr().Interface().(*Pointer) = Pointer{at: at, stated: stated}
 	}
 	var own [mostFields]*node
 	if stated {
@@ -246,7 +246,7 @@ func (l *layout) fillKeyed(v reflect.Value, n *node, at string) error {
 // leaveBlank makes every member of an object not stated, however deep, and gives
 // all the one place at which something is missing.
 func (l *layout) leaveBlank(v reflect.Value, at string) {
-	p := Pointer{at: at}
+	p := Pointer{at: at, blank: true}
 	switch l.kind {
 	case aNumber:
 		*v.Addr().Interface().(*Number) = Number{Pointer: p}

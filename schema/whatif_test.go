@@ -3,7 +3,6 @@ package schema_test
 import (
 	"encoding/json"
 	"maps"
-	"os"
 	"reflect"
 	"slices"
 	"strconv"
@@ -11,15 +10,13 @@ import (
 	"testing"
 
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // TestLeaveOut makes sure that a member left out of the mirror is as if the
 // document did not have it, and that it can be stated again.
 func TestLeaveOut(t *testing.T) {
-	raw, err := os.ReadFile("../testdata/gb-battery/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
+	raw := examples.Text(t, examples.Battery)
 	d, again := read(t, raw), read(t, raw)
 	var root map[string]any
 	if err := json.Unmarshal(raw, &root); err != nil {

@@ -40,6 +40,11 @@ func TestInterruptedBatch(t *testing.T) {
 		if _, err := io.WriteString(stdin, job+bad); err != nil {
 			t.Fatal(err)
 		}
+		written := make(chan []byte)
+		go func() {
+			text, _ := io.ReadAll(stdout)
+			written <- text
+		}()
 		says := bufio.NewReader(stderr)
 		if line, err := says.ReadString('\n'); err != nil || !strings.HasPrefix(line, "standard input:2:") {
 			t.Fatalf("%s: %v", line, err)
@@ -47,21 +52,18 @@ func TestInterruptedBatch(t *testing.T) {
 		if err := c.Process.Signal(os.Interrupt); err != nil {
 			t.Fatal(err)
 		}
-		written, err := io.ReadAll(stdout)
-		if err != nil {
-			t.Fatal(err)
-		}
 		word, err := io.ReadAll(says)
 		if err != nil {
 			t.Fatal(err)
 		}
+		text := <-written
 		_ = c.Wait() // the status says it
 		if c.ProcessState.ExitCode() != couldNot || !strings.HasPrefix(string(word), "interrupted") {
 			t.Errorf("exit status %d: %s", c.ProcessState.ExitCode(), word)
 		}
-		lines := bytes.SplitAfter(written, []byte("\n"))
+		lines := bytes.SplitAfter(text, []byte("\n"))
 		if output == "" && len(lines) != 3 || len(lines[len(lines)-1]) > 0 {
-			t.Errorf("%d lines, want two whole ones: %.100s", len(lines)-1, written)
+			t.Errorf("%d lines, want two whole ones: %.100s", len(lines)-1, text)
 		}
 		if left, err := os.ReadDir("."); err != nil || len(left) > 0 {
 			t.Error(left, err)

@@ -16,6 +16,7 @@ import (
 	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 	"sunclause/policies"
+	"sunclause/schema/examples"
 )
 
 const generated = "<!-- Written by go test ./cmd/sunclause -update. Do not edit. -->\n\n"
@@ -96,12 +97,12 @@ func TestREADMEReport(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	t.Chdir("../..")
-	text, _, _ := typed(t, "check", "--width", "76", "testdata/gb-island-cottage-faulty/installation.json")
+	repo := amongExamples(t)
+	text, _, _ := typed(t, "check", "--width", "76", "examples/gb-island-cottage-faulty/installation.json")
 	lines := strings.Split(text, "\n")
 	block := "<!-- report -->\n\n```text\n" + strings.Join(lines[:34], "\n") + "\n…\n```\n\n<!-- /report -->"
 	got := regexp.MustCompile(`(?s)<!-- report -->.*<!-- /report -->`).ReplaceAllLiteralString(string(raw), block)
-	golden(t, "README.md", got)
+	golden(t, filepath.Join(repo, "README.md"), got)
 }
 
 // TestREADMECommands runs every command of the README, in a folder that has the
@@ -170,7 +171,9 @@ func prepare(t *testing.T, dir, repo, readme string) {
 			t.Fatal(err)
 		}
 	}
-	if err := os.Symlink(filepath.Join(repo, "testdata"), filepath.Join(dir, "testdata")); err != nil {
-		t.Fatal(err)
+	for _, folder := range []string{"testdata", "examples"} {
+		if err := examples.Write(filepath.Join(dir, folder)); err != nil {
+			t.Fatal(err)
+		}
 	}
 }

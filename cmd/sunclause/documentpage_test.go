@@ -46,7 +46,7 @@ func TestDocumentPage(t *testing.T) {
 	whole := schemaFile(t, "installation.schema.json")
 	b.WriteString("## The document\n\n")
 	writeMembers(t, &b, "installation.schema.json", whole)
-	for _, file := range documentFiles {
+	for _, file := range documentFiles(t) {
 		s := schemaFile(t, file)
 		fmt.Fprintf(&b, "## %s\n\n", s.Title)
 		for _, d := range members(t, s.Defs) {
@@ -59,7 +59,7 @@ func TestDocumentPage(t *testing.T) {
 // writeContents lists the sections of the page, and the objects of each.
 func writeContents(t *testing.T, b *strings.Builder) {
 	b.WriteString("## Contents\n\n- [The document](#the-document)\n")
-	for _, file := range documentFiles {
+	for _, file := range documentFiles(t) {
 		s := schemaFile(t, file)
 		var objects []string
 		for _, d := range members(t, s.Defs) {
@@ -89,10 +89,21 @@ func heading(words string) string {
 // titleOf is what an object is called.
 func titleOf(d named) string { return cmp.Or(d.member.Title, strings.ReplaceAll(d.name, "_", " ")) }
 
-// documentFiles are the schema files of the document, in the order to fill them in.
-var documentFiles = []string{"project.schema.json", "pvstring.schema.json", "cable.schema.json", "isolator.schema.json",
-	"surge.schema.json", "accircuit.schema.json", "storage.schema.json", "earthing.schema.json", "label.schema.json",
-	"roof.schema.json", "commissioning.schema.json", "handover.schema.json"}
+// documentFiles are the schema files of the document, in the order in which its
+// members lead to them: that in which to fill them in.
+func documentFiles(t *testing.T) []string {
+	var files []string
+	for _, m := range members(t, schemaFile(t, "installation.schema.json").Properties) {
+		of := m.member
+		if of.Items != nil {
+			of = of.Items
+		}
+		if file, _, _ := strings.Cut(of.Ref, "#"); file != "" && !slices.Contains(files, file) {
+			files = append(files, file)
+		}
+	}
+	return files
+}
 
 const documentIntroduction = `# The document, member by member
 
@@ -246,7 +257,7 @@ func reference(t *testing.T, kind string) string {
 	if sheet, ok := strings.CutPrefix(kind, "datasheets/"); ok {
 		return fmt.Sprintf("key of `%s` among the [datasheets](#project-datasheets)", sheet)
 	}
-	for _, file := range documentFiles {
+	for _, file := range documentFiles(t) {
 		for _, d := range members(t, schemaFile(t, file).Defs) {
 			if d.name == kind {
 				return fmt.Sprintf("id of: [%s](#%s)", titleOf(d), anchor(file, d.name))

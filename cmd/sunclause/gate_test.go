@@ -8,6 +8,8 @@ import (
 	"testing"
 
 	"go.yaml.in/yaml/v3"
+
+	"sunclause/schema/examples"
 )
 
 // TestGatePage does what docs/gate.md says, in a repository in which
@@ -26,7 +28,7 @@ func TestGatePage(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	sound, faulty := readTest(t, "../../testdata/gb-island-cottage/installation.json"), readTest(t, "../../testdata/gb-island-cottage-faulty/installation.json")
+	sound, faulty := examples.Text(t, examples.Cottage), examples.Text(t, examples.Faulty)
 	t.Chdir(t.TempDir())
 	for _, m := range fenced.FindAllStringSubmatch(string(page), -1) {
 		writeGuideFile(t, m[2], m[3])

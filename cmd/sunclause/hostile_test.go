@@ -208,7 +208,7 @@ var hostileSets = map[string]func(maker){
 		var b strings.Builder
 		b.WriteString("requirements:\n")
 		for i := range 2001 {
-			fmt.Fprintf(&b, "  - {id: made/row-%d, title: A row, level: shall, subject: runs, measure: length_m, comparison: at_most, limit: {value: 1}, source: %s}\n", i, houseSource)
+			fmt.Fprintf(&b, "  - {id: made/row-%d, title: A row, level: shall, subject: runs, require: length_m at_most 1, source: %s}\n", i, houseSource)
 		}
 		m.file("cable.yaml", b.String())
 	},

@@ -4,7 +4,6 @@ import (
 	"context"
 	"encoding/json"
 	"fmt"
-	"os"
 	"os/exec"
 	"path/filepath"
 	"testing"
@@ -13,6 +12,7 @@ import (
 	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // TestOPAAgrees makes sure that the opa command, where there is one, finds
@@ -22,16 +22,11 @@ func TestOPAAgrees(t *testing.T) {
 	if err != nil {
 		t.Skip("there is no opa command here")
 	}
-	const job = "../../testdata/gb-island-cottage-faulty/installation.json"
 	set, err := ruleset.Load(context.Background(), policies.FS, "gb")
 	if err != nil {
 		t.Fatal(err)
 	}
-	raw, err := os.ReadFile(job)
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode(job, raw)
+	doc, err := schema.Decode(examples.Faulty, examples.Text(t, examples.Faulty))
 	if err != nil {
 		t.Fatal(err)
 	}

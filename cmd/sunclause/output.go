@@ -6,8 +6,10 @@ import (
 	"fmt"
 	"io"
 	"io/fs"
+	"maps"
 	"os"
 	"path/filepath"
+	"slices"
 )
 
 // destination is where reports go.
@@ -92,15 +94,33 @@ func (w *wholeFile) abandon() {
 
 // writeWhole writes a file whole or not at all.
 func writeWhole(name string, text []byte) error {
-	w, err := newWholeFile(name)
-	if err != nil {
-		return err
+	return writeAll(map[string][]byte{name: text})
+}
+
+// writeAll writes files whole, and none of them before all are on the disk beside
+// their places.
+func writeAll(files map[string][]byte) error {
+	var all []*wholeFile
+	for _, name := range slices.Sorted(maps.Keys(files)) {
+		w, err := newWholeFile(name)
+		if err != nil {
+			return err
+		}
+		defer w.abandon()
+		if _, err = w.Write(files[name]); err == nil {
+			err = w.Flush()
+		}
+		if err != nil {
+			return fmt.Errorf("cannot write %s: %w", name, plainError(err))
+		}
+		all = append(all, w)
 	}
-	defer w.abandon()
-	if _, err := w.Write(text); err != nil {
-		return fmt.Errorf("cannot write %s: %w", name, plainError(err))
+	for _, w := range all {
+		if err := w.finish(); err != nil {
+			return err
+		}
 	}
-	return w.finish()
+	return nil
 }
 
 // screen is the standard output.

@@ -19,6 +19,7 @@ func rulesetCommands() []rulesetCommand {
 	return []rulesetCommand{
 		{"new", "FOLDER", "begin a rule set that passes its own tests", runRulesetNew},
 		{"test", "FOLDER|NAME", "run a rule set's tests and see what they do not notice", runRulesetTest},
+		{"upgrade", "FOLDER", "put a rule set of an older version into the present form", runRulesetUpgrade},
 		{"seal", "FOLDER", "sign a rule set into an archive that others can verify", runRulesetSeal},
 	}
 }

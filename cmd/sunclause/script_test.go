@@ -7,6 +7,8 @@ import (
 	"testing"
 
 	"github.com/rogpeppe/go-internal/testscript"
+
+	"sunclause/schema/examples"
 )
 
 var update = flag.Bool("update", false, "write the goldens anew")
@@ -16,7 +18,7 @@ func TestMain(m *testing.M) {
 }
 
 // TestScripts runs what a user would type. The scripts see the repository as
-// $REPO.
+// $REPO, and in testdata all examples and the small job of the formats.
 func TestScripts(t *testing.T) {
 	repo, err := filepath.Abs("../..")
 	if err != nil {
@@ -29,7 +31,11 @@ func TestScripts(t *testing.T) {
 		RequireUniqueNames:  true,
 		Setup: func(e *testscript.Env) error {
 			e.Setenv("REPO", repo)
-			return os.Symlink(filepath.Join(repo, "testdata"), filepath.Join(e.WorkDir, "testdata"))
+			testdata := filepath.Join(e.WorkDir, "testdata")
+			if err := examples.Write(testdata); err != nil {
+				return err
+			}
+			return os.Symlink(filepath.Join(repo, "testdata/formats"), filepath.Join(testdata, "formats"))
 		},
 	})
 }

@@ -4,7 +4,7 @@ import "slices"
 
 // comparisons that each kind of fact allows.
 var comparisons = map[Kind][]string{
-	Number: {"at_most", "at_least", "below", "above", "equals", "differs"},
+	Number: {"at_most", "at_least", "below", "above", "equals", "differs", "one_of", "none_of"},
 	Text:   {"equals", "differs", "one_of", "none_of", "since", "until"},
 	Flag:   {"equals", "differs"},
 	List:   {"includes", "lacks"},
@@ -44,9 +44,9 @@ func Holds(comparison string, value, limit Value) bool {
 	case "differs":
 		return !value.equals(limit)
 	case "one_of":
-		return slices.Contains(limit.List, value.Text)
+		return limit.lists(value)
 	case "none_of":
-		return !slices.Contains(limit.List, value.Text)
+		return !limit.lists(value)
 	case "includes":
 		return slices.Contains(value.List, limit.Text)
 	case "lacks":
@@ -57,6 +57,14 @@ func Holds(comparison string, value, limit Value) bool {
 		return value.Text <= limit.Text
 	}
 	return false
+}
+
+// lists reports whether a word or number is among those of a list.
+func (v Value) lists(o Value) bool {
+	if o.Kind == Number {
+		return slices.Contains(v.Numbers, o.Number)
+	}
+	return slices.Contains(v.List, o.Text)
 }
 
 func (v Value) equals(o Value) bool {

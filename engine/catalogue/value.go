@@ -46,12 +46,13 @@ type Value struct {
 	Text    string
 	Flag    bool
 	List    []string
-	Unit    string   // of a number
-	Missing []string // of an unknown fact: what would have to be stated
+	Numbers []float64 // of a limit that lists numbers; then List is empty
+	Unit    string    // of a number
+	Missing []string  // of an unknown fact: what would have to be stated
 }
 
-// Plain is the value as float64, string, bool or []string; nil when it is
-// unknown.
+// Plain is the value as float64, string, bool, []string or []float64; nil when it
+// is unknown.
 func (v Value) Plain() any {
 	switch {
 	case !v.Known:
@@ -62,6 +63,9 @@ func (v Value) Plain() any {
 		return v.Text
 	case v.Kind == Flag:
 		return v.Flag
+	}
+	if v.Numbers != nil {
+		return v.Numbers
 	}
 	return v.List
 }
@@ -77,8 +81,19 @@ func ValueOf(plain any) Value {
 		return Value{Kind: Flag, Known: true, Flag: v}
 	case []string:
 		return Value{Kind: List, Known: true, List: v}
+	case []float64:
+		return Value{Kind: List, Known: true, Numbers: v}
 	}
 	return Value{}
+}
+
+// Times is a number times a factor, to as many digits as every quantity has; any
+// other value stays what it is.
+func (v Value) Times(factor float64) Value {
+	if v.Known && v.Kind == Number && factor != 1 {
+		v.Number = working.Round(v.Number * factor)
+	}
+	return v
 }
 
 // Value reads one fact of the part, which has to be one of its subject.
@@ -121,6 +136,9 @@ func (p Part) Working(f *Fact) *working.Number {
 	}
 	return p.number(f)
 }
+
+// Word is a fact of the part that is a word.
+func (p Part) Word(f *Fact) working.Text { return *p.at(f).(*working.Text) }
 
 func (p Part) number(f *Fact) *working.Number { return p.at(f).(*working.Number) }
 

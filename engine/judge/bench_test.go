@@ -12,6 +12,7 @@ import (
 	"sunclause/facts"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // The steps of a check, one benchmark each, on the cottage and the warehouse.
@@ -19,10 +20,7 @@ import (
 
 func document(b *testing.B, name string) ([]byte, *schema.Document) {
 	b.Helper()
-	raw, err := os.ReadFile("../../testdata/" + name + "/installation.json")
-	if err != nil {
-		b.Fatal(err)
-	}
+	raw := examples.Text(b, name)
 	doc, err := schema.Decode(name, raw)
 	if err != nil {
 		b.Fatal(err)
@@ -80,7 +78,7 @@ func BenchmarkRowAgainstRego(b *testing.B) {
 	for i := range n {
 		id := fmt.Sprintf("asked-%03d", i)
 		limit := 1000 + i
-		rows += fmt.Sprintf("  - {id: asrows/%s, title: t, level: shall, subject: strings, measure: voc_max_v, comparison: at_most, limit: {value: %d}, source: {document: benchmark, how: house rule}}\n", id, limit)
+		rows += fmt.Sprintf("  - {id: asrows/%s, title: t, level: shall, subject: strings, require: voc_max_v at_most %d, source: {document: benchmark, how: house rule}}\n", id, limit)
 		rules += fmt.Sprintf("\n# METADATA\n# title: t\n# custom: {id: asrules/%s, level: shall, subject: strings, broken: b, source: {document: benchmark, how: house rule}}\nfindings contains f if {\n\tsome s in input.strings\n\ts.voc_max_v > %d\n\tf := {\"id\": \"asrules/%s\", \"subject\": s.id}\n}\n", id, limit, id)
 	}
 	_, doc := document(b, "gb-warehouse")

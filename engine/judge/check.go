@@ -87,13 +87,17 @@ func (r *Result) passes(o Options) bool {
 
 // Number is the working of what a judgment measured; nil when that is no number.
 func (r *Result) Number(j Judgment) *working.Number {
-	return r.numberOf(j, j.Requirement.Measure)
+	return r.numberOf(j, j.Compared().Fact)
 }
 
 // LimitNumber is the working of the fact that a judgment was held against; nil
-// when that is no fact, or no number.
+// when that is no fact by itself, or no number.
 func (r *Result) LimitNumber(j Judgment) *working.Number {
-	return r.numberOf(j, j.Requirement.Limit.Fact)
+	limit := j.Compared().Limit
+	if limit.Factor != nil {
+		return nil
+	}
+	return r.numberOf(j, limit.Fact)
 }
 
 func (r *Result) numberOf(j Judgment, fact string) *working.Number {

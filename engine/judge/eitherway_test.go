@@ -21,7 +21,7 @@ func TestEitherWay(t *testing.T) {
 	for name, text := range map[string]string{
 		"ruleset.yaml": "name: either\ntitle: t\nversion: 0.1.0\n",
 		"pvstring.yaml": `requirements:
-  - {id: either/row, title: t, level: shall, subject: strings, when: [{fact: fuse_fitted, comparison: equals, limit: {value: true}}], measure: modules_in_series, comparison: at_most, limit: {value: 10}, source: {document: test, how: house rule}}
+  - {id: either/row, title: t, level: shall, subject: strings, when: [fuse_fitted], require: modules_in_series at_most 10, source: {document: test, how: house rule}}
 `,
 		"pvstring.rego": `package either.pvstring
 
@@ -31,7 +31,7 @@ func TestEitherWay(t *testing.T) {
 #   id: either/rule
 #   level: shall
 #   subject: strings
-#   when: [{fact: fuse_fitted, comparison: equals, limit: {value: true}}]
+#   when: [fuse_fitted]
 #   broken: too many modules
 #   source: {document: test, how: house rule}
 findings contains f if {

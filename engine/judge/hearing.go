@@ -187,10 +187,20 @@ func (h *hearing) keepsRule(j *Judgment) truth {
 // measure fills in what was compared with what, as far as it is known.
 func (h *hearing) measure(j *Judgment) {
 	q := j.Requirement
-	if v := h.named(q, q.Measure); v != nil && v.Known {
-		j.Measured = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, q.Measure)}
+	row := q.Row()
+	if row != nil && row.AnyOf != nil {
+		j.decides = h.deciding(row.AnyOf)
+		row = row.AnyOf[j.decides]
 	}
-	switch limit := q.Limit; {
+	c := j.Compared()
+	if v := h.named(q, c.Fact); v != nil && v.Known {
+		j.Measured = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, c.Fact)}
+	}
+	switch limit := c.Limit; {
+	case row != nil && (limit.Factor != nil || limit.Cell != nil):
+		if v := h.limit(row); v.Known {
+			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit}
+		}
 	case limit.Fact != "":
 		if v := h.named(q, limit.Fact); v != nil && v.Known {
 			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, limit.Fact)}
@@ -199,11 +209,23 @@ func (h *hearing) measure(j *Judgment) {
 		j.Limit = &Quantity{Value: h.set.Value(limit), Unit: h.set.Book.Parameters[limit.Parameter].Unit, From: limit.Parameter}
 	case limit.Value != nil:
 		j.Limit = &Quantity{Value: limit.Value}
-		if j.Measured != nil {
-			j.Limit.Unit = j.Measured.Unit
+	}
+	if j.Limit != nil && j.Limit.Unit == "" && j.Measured != nil && j.Limit.Fact == "" && j.Limit.From == "" {
+		j.Limit.Unit = j.Measured.Unit
+	}
+	j.MarginPct = margin(c.Comparison, j.Measured, j.Limit)
+}
+
+// deciding is the place of the comparison that decides a group.
+func (h *hearing) deciding(group []*ruleset.Comparison) int {
+	for _, want := range []truth{yes, unknown} {
+		for i, c := range group {
+			if h.holds(c) == want {
+				return i
+			}
 		}
 	}
-	j.MarginPct = margin(q.Comparison, j.Measured, j.Limit)
+	return 0
 }
 
 // named reads a fact by the name that a requirement has for it; nil when there is

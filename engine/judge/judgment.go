@@ -32,6 +32,17 @@ type Judgment struct {
 	EitherWay bool      // it is met although it is not known to apply: what it asks for is there in any case
 	Missing   []string  // for not shown, and for what holds either way: JSON pointers of what would have to be stated
 	Departure *Departure
+
+	decides int // of a group: the place of the comparison that was measured
+}
+
+// Compared is what was measured against what: of a group the first comparison
+// that holds, else the first that is not known, else the first.
+func (j Judgment) Compared() *ruleset.Condition {
+	if group := j.Requirement.AnyOf; group != nil {
+		return &group[j.decides]
+	}
+	return &j.Requirement.Condition
 }
 
 // Part is what a judgment is about: a part of the installation, or the whole.

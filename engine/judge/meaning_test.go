@@ -69,7 +69,9 @@ func checkAgainst(t *rapid.T, q *ruleset.Requirement, j judge.Judgment, broken m
 	if excluded != (j.Outcome == judge.NotApplicable) {
 		t.Fatalf("%s of %s is %s, and opa finds a condition broken: %t", q.ID, j.Subject.ID, j.Outcome, excluded)
 	}
-	if row := of(q.Row()); j.Outcome == judge.NotMet && !row || j.Outcome == judge.Met && row {
+	if row := of(q.Row()); len(q.When) == 0 && row != (j.Outcome == judge.NotMet) {
+		t.Fatalf("%s of %s is %s, which has no conditions, and opa finds the row broken: %t", q.ID, j.Subject.ID, j.Outcome, row)
+	} else if j.Outcome == judge.NotMet && !row || j.Outcome == judge.Met && row {
 		t.Fatalf("%s of %s is %s, and opa finds the row broken: %t", q.ID, j.Subject.ID, j.Outcome, row)
 	}
 }
@@ -82,48 +84,76 @@ var (
 	flags   = []string{"fuse_fitted", "connector_same_type"}
 	days    = []string{"installation.design_date"}
 	dates   = []string{"2026-01-31", "2026-02-01", "2027-01-01"}
-	values  = []float64{-1, 0, 0.1, 0.3, 1, 10, 600, 1e9, 569.25}
+	values  = []float64{-1, 0, 0.1, 0.3, 1, 10, 600, 1000000000, 569.25}
+	factors = []string{"1", "0.1", "1.25", "3", "-2", "one_third"}
 	drawn   = slices.Concat(numbers, words, flags, days)
 )
 
+// drawnTable has steps up and down, rows for any, cells that are words where
+// numbers are wanted, and cells that are missing.
+const drawnTable = `title: t
+source: {document: test, how: house rule}
+columns: [{name: word}, {name: step}, {name: number}, {name: says}]
+rows:
+  - {word: a, step: 1, number: 0.1, says: a}
+  - {word: a, step: 10, number: 10, says: b}
+  - {word: b, step: any, number: 600, says: c}
+  - {word: b, step: 1, number: 1}
+  - {word: any, step: 0.3, number: 569.25, says: a}
+  - {word: any, step: 600, number: a, says: 10}
+  - {word: a, step: 10, number: 1, says: c}
+`
+
 // drawRow draws a limit row about strings, in YAML.
 func drawRow(t *rapid.T) string {
-	when := rapid.SliceOfN(rapid.Custom(drawComparison), 0, 3).Draw(t, "when")
-	for i, c := range when {
-		when[i] = "{" + strings.Replace(c, "measure:", "fact:", 1) + "}"
+	group := func(t *rapid.T) string {
+		if rapid.IntRange(0, 3).Draw(t, "group") > 0 {
+			return fmt.Sprintf("%q", drawLine(t))
+		}
+		lines := rapid.SliceOfN(rapid.Custom(drawLine), 2, 3).Draw(t, "lines")
+		return fmt.Sprintf("{any_of: [%q]}", strings.Join(lines, `", "`))
 	}
-	return "when: [" + strings.Join(when, ", ") + "], " + drawComparison(t)
+	when := rapid.SliceOfN(rapid.Custom(group), 0, 3).Draw(t, "when")
+	return strings.ReplaceAll("when: ["+strings.Join(when, ", ")+"], require: "+group(t), `\"`, `"`)
 }
 
-// drawComparison draws one comparison of a fact with a limit.
-func drawComparison(t *rapid.T) string {
+// drawLine draws one comparison of a fact with a limit.
+func drawLine(t *rapid.T) string {
 	pick := func(from []string, label string) string { return rapid.SampledFrom(from).Draw(t, label) }
-	var fact, how, limit string
 	switch pick([]string{"number", "word", "flag", "day"}, "kind") {
 	case "number":
-		fact = pick(numbers, "fact")
-		how = pick(catalogue.Number.Comparisons(), "comparison")
-		limit = fmt.Sprintf("value: %v", rapid.SampledFrom(values).Draw(t, "limit"))
-		if rapid.Bool().Draw(t, "by a fact") {
-			limit = "fact: " + pick(numbers, "limit")
-		}
-	case "word":
-		fact = pick(words, "fact")
-		how = pick([]string{"equals", "differs", "one_of", "none_of"}, "comparison")
-		limit = "value: a"
+		how := pick(catalogue.Number.Comparisons(), "comparison")
 		if how == "one_of" || how == "none_of" {
-			limit = "value: [a, b]"
-		} else if rapid.Bool().Draw(t, "by a fact") {
-			limit = "fact: " + pick(words, "limit")
+			return fmt.Sprintf("%s %s 0.1 600 -1", pick(numbers, "fact"), how)
 		}
+		return pick(numbers, "fact") + " " + how + " " + drawNumber(t, pick)
+	case "word":
+		how := pick([]string{"equals", "differs", "one_of", "none_of"}, "comparison")
+		limit := pick([]string{"a", "'b'", "strings.technology", "strings.mppt", "installation.stage", "parameters.said", drawCell(t, pick, "says")}, "limit")
+		if how == "one_of" || how == "none_of" {
+			limit = "a b"
+		}
+		return pick(words, "fact") + " " + how + " " + limit
 	case "flag":
-		fact, how = pick(flags, "fact"), pick([]string{"equals", "differs"}, "comparison")
-		limit = fmt.Sprintf("value: %t", rapid.Bool().Draw(t, "limit"))
-	default:
-		fact, how = pick(days, "fact"), pick([]string{"since", "until"}, "comparison")
-		limit = "value: " + pick(dates, "limit")
+		fact := pick(flags, "fact")
+		return pick([]string{fact, "not " + fact, fact + " equals fuse_fitted", fact + " differs yes"}, "flag")
 	}
-	return fmt.Sprintf("measure: %s, comparison: %s, limit: {%s}", fact, how, limit)
+	return pick(days, "fact") + " " + pick([]string{"since", "until"}, "comparison") + " " + pick(dates, "limit")
+}
+
+// drawNumber draws what a number is held to: a plain one, a fact or the cell of a
+// table, each with or without a factor.
+func drawNumber(t *rapid.T, pick func([]string, string) string) string {
+	limit := pick([]string{fmt.Sprint(rapid.SampledFrom(values[:7]).Draw(t, "limit")), pick(numbers, "by fact"), "one_third", drawCell(t, pick, "number")}, "limit")
+	if rapid.Bool().Draw(t, "with a factor") {
+		return pick(factors, "factor") + " times " + limit
+	}
+	return limit
+}
+
+func drawCell(t *rapid.T, pick func([]string, string) string, column string) string {
+	keys := []string{"word equals " + pick(words, "key"), "step " + pick([]string{"equals", "at_least", "at_most"}, "step") + " " + pick(numbers, "key")}
+	return "drawn." + column + " where " + pick([]string{keys[0], keys[1], keys[0] + " and " + keys[1]}, "keys")
 }
 
 // loadRows makes a rule set of rows about strings.
@@ -136,7 +166,17 @@ func loadRows(dir string, rows []string) (*ruleset.RuleSet, error) {
 	if err := os.Mkdir(dir, 0o755); err != nil {
 		return nil, err
 	}
-	for name, text := range map[string]string{"ruleset.yaml": "name: drawn\ntitle: t\nversion: 0.1.0\n", "pvstring.yaml": text} {
+	const manifest = `name: drawn
+title: t
+version: 0.1.0
+parameters:
+  - {name: one_third, title: t, value: 0.333333333333, source: {document: test, how: house rule}}
+  - {name: said, title: t, value: b, source: {document: test, how: house rule}}
+`
+	if err := os.Mkdir(filepath.Join(dir, "tables"), 0o755); err != nil {
+		return nil, err
+	}
+	for name, text := range map[string]string{"ruleset.yaml": manifest, "pvstring.yaml": text, "tables/drawn.yaml": drawnTable} {
 		if err := os.WriteFile(filepath.Join(dir, name), []byte(text), 0o644); err != nil {
 			return nil, err
 		}

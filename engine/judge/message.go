@@ -8,6 +8,7 @@ import (
 	"strings"
 
 	"sunclause/engine/catalogue"
+	"sunclause/engine/ruleset"
 	"sunclause/schema"
 )
 
@@ -60,20 +61,24 @@ var allowedWords = map[string]string{
 }
 
 func (j Judgment) sayMeasured() string {
-	q := j.Requirement
-	value := write(*j.Measured, decimals)
-	if j.Limit == nil || q.Comparison == "" {
-		return shortWords(catalogue.Words(q.Subject, q.Measure)) + ": " + value
+	c := j.Compared()
+	about := shortWords(catalogue.Words(j.Requirement.Subject, c.Fact))
+	if j.Limit == nil || c.Comparison == "" {
+		return about + ": " + write(*j.Measured, decimals)
 	}
 	value, limit := pair(*j.Measured, *j.Limit)
-	allowed := strings.TrimSpace(allowedWords[q.Comparison] + " " + limit)
-	return fmt.Sprintf("%s: %s; allowed %s%s", shortWords(catalogue.Words(q.Subject, q.Measure)), value, allowed, sayMargin(j))
+	allowed := strings.TrimSpace(allowedWords[c.Comparison] + " " + limit)
+	says := fmt.Sprintf("%s: %s; allowed %s%s", about, value, allowed, sayMargin(j))
+	if others := len(j.Requirement.AnyOf) - 1; others > 0 && j.Outcome == NotMet {
+		says += fmt.Sprintf("; nor does %s hold", sayOthers(j.Requirement.AnyOf[1:]))
+	}
+	return says
 }
 
 // ValueAndLimit are what was measured and what is allowed, each in a few words;
 // "" where it is not known or there is none.
 func (j Judgment) ValueAndLimit() (value, limit string) {
-	allowed := allowedWords[j.Requirement.Comparison]
+	allowed := allowedWords[j.Compared().Comparison]
 	switch {
 	case j.Measured != nil && j.Limit != nil:
 		value, limit = pair(*j.Measured, *j.Limit)
@@ -97,7 +102,16 @@ func (j Judgment) About() string {
 	if _, number := j.Measured.Value.(float64); number {
 		return ""
 	}
-	return shortWords(catalogue.Words(j.Requirement.Subject, j.Requirement.Measure))
+	return shortWords(catalogue.Words(j.Requirement.Subject, j.Compared().Fact))
+}
+
+// sayOthers names the comparisons of a group beside the first.
+func sayOthers(others []ruleset.Condition) string {
+	words := make([]string, len(others))
+	for i, c := range others {
+		words[i] = c.String()
+	}
+	return strings.Join(words, " or ")
 }
 
 // decimals is how many a quantity is shown with at the most.
@@ -162,6 +176,12 @@ func write(q Quantity, decimals int) string {
 		return v
 	case []string:
 		return Some(v)
+	case []float64:
+		words := make([]string, len(v))
+		for i, n := range v {
+			words[i] = short(n, decimals)
+		}
+		return strings.TrimSpace(Some(words) + " " + q.Unit)
 	}
 	return ""
 }

@@ -24,10 +24,10 @@ func (h *hearing) missing(q *ruleset.Requirement) []string {
 		if c == nil {
 			continue
 		}
-		name(c.Fact)
-		if c.LimitFact != nil {
-			name(*c.LimitFact)
+		for _, f := range c.Readings() {
+			name(f)
 		}
+		all = append(all, h.missingCells(c)...)
 	}
 	if q.Rego {
 		reads := h.set.Rules().Reads(q.ID)
@@ -38,6 +38,19 @@ func (h *hearing) missing(q *ruleset.Requirement) []string {
 	}
 	slices.Sort(all)
 	return slices.Compact(all)
+}
+
+// missingCells names what would have to be stated otherwise where a table has no
+// row for what is known.
+func (h *hearing) missingCells(c *ruleset.Comparison) []string {
+	var all []string
+	for _, one := range c.AnyOf {
+		all = append(all, h.missingCells(one)...)
+	}
+	if c.LimitCell != nil {
+		all = append(all, h.cell(c.LimitCell).Missing...)
+	}
+	return all
 }
 
 // lacksOwn reports whether a Rego rule reads a fact of the part that is not

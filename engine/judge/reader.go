@@ -3,6 +3,7 @@ package judge
 import (
 	"sunclause/engine/catalogue"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/book"
 )
 
 // truth is the answer to a comparison.
@@ -77,16 +78,83 @@ func (h *hearing) holds(c *ruleset.Comparison) truth {
 }
 
 func (h *hearing) compare(c *ruleset.Comparison) truth {
-	limit := &c.Limit
-	if c.LimitFact != nil {
-		limit = h.value(*c.LimitFact)
+	if c.AnyOf != nil {
+		return h.anyOf(c.AnyOf)
 	}
-	value := h.value(c.Fact)
+	value, limit := h.value(c.Fact), h.limit(c)
 	switch {
-	case !value.Known || !limit.Known:
+	case !value.Known || !limit.Known, c.LimitCell != nil && value.Kind != limit.Kind:
 		return unknown
-	case catalogue.Holds(c.How, *value, *limit):
+	case catalogue.Holds(c.How, *value, limit):
 		return yes
 	}
 	return no
+}
+
+// anyOf is yes as soon as one comparison holds, no when none does, and else
+// unknown.
+func (h *hearing) anyOf(group []*ruleset.Comparison) truth {
+	all := no
+	for _, c := range group {
+		switch h.holds(c) {
+		case yes:
+			return yes
+		case unknown:
+			all = unknown
+		}
+	}
+	return all
+}
+
+// limit is what a fact is compared with.
+func (h *hearing) limit(c *ruleset.Comparison) catalogue.Value {
+	switch {
+	case c.LimitFact != nil:
+		return h.value(*c.LimitFact).Times(c.Factor)
+	case c.LimitCell != nil:
+		return h.cell(c.LimitCell).Times(c.Factor)
+	}
+	return c.Limit
+}
+
+// cell reads a cell of a table in the row that facts pick. Where one of them is
+// unknown, or the table has no such row, so is the cell.
+func (h *hearing) cell(c *ruleset.CellReading) catalogue.Value {
+	var missing []string
+	keys := make([]book.Key, len(c.Keys))
+	for i, k := range c.Keys {
+		if v := h.value(k.Reading); !v.Known {
+			missing = append(missing, v.Missing...)
+		} else {
+			keys[i] = h.key(k, v)
+		}
+	}
+	if missing != nil {
+		return catalogue.Value{Missing: missing}
+	}
+	row := h.set.Book.Pick(c.Table, keys...)
+	if number := row.Number(c.Column, c.Column); number.Known() {
+		return catalogue.Value{Kind: catalogue.Number, Known: true, Number: number.Value(), Unit: number.Unit()}
+	}
+	word := row.Word(c.Column)
+	return catalogue.Value{Kind: catalogue.Text, Known: word.Known(), Text: word.Value(), Missing: word.Missing()}
+}
+
+// key holds the cells of a column to a fact that is known.
+func (h *hearing) key(k ruleset.KeyReading, v *catalogue.Value) book.Key {
+	part := h.part.part
+	if k.Whole {
+		part = h.whole.part
+	}
+	if v.Kind == catalogue.Text {
+		return book.Is(k.Column, part.Word(k.Fact))
+	}
+	number := *part.Working(k.Fact)
+	switch k.How {
+	case "at_least":
+		return book.UpTo(k.Column, number)
+	case "at_most":
+		return book.DownTo(k.Column, number)
+	}
+	return book.Equals(k.Column, number)
 }

@@ -150,7 +150,7 @@ func outcomeOf(j judge.Judgment) Outcome {
 		out.Measured = &Measured{m.Fact, m.Value, m.Unit}
 	}
 	if l := j.Limit; l != nil {
-		out.Limit = &Limit{q.Comparison, l.Value, l.Unit, l.Fact, l.From}
+		out.Limit = &Limit{j.Compared().Comparison, l.Value, l.Unit, l.Fact, l.From}
 	}
 	return out
 }

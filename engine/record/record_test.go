@@ -16,22 +16,20 @@ import (
 	"sunclause/engine/record"
 	"sunclause/engine/report"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/facttest"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
-// recorded judges a document of testdata and makes the record of it.
-func recorded(t testing.TB, rules, name string, o judge.Options) *record.Record {
+// recorded judges a document and makes the record of it.
+func recorded(t testing.TB, rules, name string, text []byte, o judge.Options) *record.Record {
 	t.Helper()
 	set, err := ruleset.Load(context.Background(), policies.FS, rules)
 	if err != nil {
 		t.Fatal(err)
 	}
-	raw, err := os.ReadFile("../../testdata/" + name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode(name, raw)
+	doc, err := schema.Decode(name, text)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -44,9 +42,18 @@ func recorded(t testing.TB, rules, name string, o judge.Options) *record.Record 
 
 const shedRules = "../../testdata/formats/rules"
 
+func shed(t testing.TB) []byte {
+	t.Helper()
+	text, err := os.ReadFile("../../testdata/formats/job.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	return text
+}
+
 func shedRecord(t testing.TB) *record.Record {
 	t.Helper()
-	return recorded(t, shedRules, "formats/job.json", judge.Options{})
+	return recorded(t, shedRules, "job.json", shed(t), judge.Options{})
 }
 
 func writtenRecord(t testing.TB, rec *record.Record) []byte {
@@ -63,19 +70,20 @@ func writtenRecord(t testing.TB, rec *record.Record) []byte {
 func TestRecordKeepsItsSchema(t *testing.T) {
 	for _, c := range []struct {
 		rules, name string
+		text        []byte
 		options     judge.Options
 	}{
-		{shedRules, "formats/job.json", judge.Options{}},
-		{shedRules, "formats/job.json", judge.Options{Strict: true, Date: "2026-05-01"}},
-		{"gb", "gb-island-cottage/installation.json", judge.Options{}},
-		{"gb", "gb-island-cottage-faulty/installation.json", judge.Options{}},
-		{"../../policies/house-example", "gb-island-cottage-faulty/installation.json", judge.Options{}},
-		{"gb", "gb-warehouse/installation.json", judge.Options{}},
+		{shedRules, "job.json", shed(t), judge.Options{}},
+		{shedRules, "job.json", shed(t), judge.Options{Strict: true, Date: "2026-05-01"}},
+		{"gb", examples.Cottage, examples.Text(t, examples.Cottage), judge.Options{}},
+		{"gb", examples.Faulty, examples.Text(t, examples.Faulty), judge.Options{}},
+		{"../../policies/house-example", examples.Faulty, examples.Text(t, examples.Faulty), judge.Options{}},
+		{"gb", examples.Warehouse, examples.Text(t, examples.Warehouse), judge.Options{}},
 	} {
-		if testing.Short() && strings.Contains(c.name, "warehouse") {
+		if c.name == examples.Warehouse && !facttest.Thorough() {
 			continue // it is large
 		}
-		rec := recorded(t, c.rules, c.name, c.options)
+		rec := recorded(t, c.rules, c.name, c.text, c.options)
 		rec.Time = "2026-03-02T10:30:00+01:00"
 		back, err := record.Read("record.json", writtenRecord(t, rec))
 		if err != nil {
@@ -84,7 +92,7 @@ func TestRecordKeepsItsSchema(t *testing.T) {
 		if back.Options != rec.Options || back.Time != rec.Time {
 			t.Errorf("%s by %s: options or time got lost", c.name, c.rules)
 		}
-		if came := record.Reproduce(back, recorded(t, c.rules, c.name, c.options)); !came.Identical || len(came.Notes) > 0 {
+		if came := record.Reproduce(back, recorded(t, c.rules, c.name, c.text, c.options)); !came.Identical || len(came.Notes) > 0 {
 			t.Errorf("%s by %s: %+v", c.name, c.rules, came)
 		}
 	}

@@ -80,6 +80,12 @@ func Plain(v any) any {
 	switch v := v.(type) {
 	case float64:
 		return decimal(v)
+	case []float64:
+		numbers := make([]any, len(v))
+		for i, n := range v {
+			numbers[i] = decimal(n)
+		}
+		return numbers
 	case []string:
 		words := make([]any, len(v))
 		for i, w := range v {

@@ -17,6 +17,8 @@ import (
 	"github.com/chromedp/chromedp"
 
 	"sunclause/engine/report/sheets"
+
+	"sunclause/schema/examples"
 )
 
 // browsers are the names under which Chromium is installed.
@@ -77,10 +79,9 @@ const lookAtDrawings = `(() => {
 // a wide and on a narrow window.
 func TestInBrowser(t *testing.T) {
 	ctx := browser(t)
-	files, _ := filepath.Glob("../../testdata/*/installation.json")
 	pages := map[string][]byte{"very long ids": pageOf(t, longIDs(t)), "backup": pageOf(t, withBackup(t))}
-	for _, name := range files {
-		pages[filepath.Base(filepath.Dir(name))] = htmlOf(t, name)
+	for _, name := range examples.Names {
+		pages[name] = htmlOf(t, name)
 	}
 	for name, text := range pages {
 		page := filepath.Join(t.TempDir(), "report.html")
@@ -138,7 +139,7 @@ func TestOnPaper(t *testing.T) {
 	screen := `[...document.querySelectorAll("nav, #document, summary")].filter(e => e.getClientRects().length > 0).map(e => e.tagName + " is printed")`
 	for _, name := range []string{"gb-island-cottage-faulty", "gb-warehouse"} {
 		page := filepath.Join(t.TempDir(), "report.html")
-		if err := os.WriteFile(page, htmlOf(t, "../../testdata/"+name+"/installation.json"), 0o644); err != nil {
+		if err := os.WriteFile(page, htmlOf(t, name), 0o644); err != nil {
 			t.Fatal(err)
 		}
 		for format, width := range paper {
@@ -205,20 +206,12 @@ func TestLabelsInBrowser(t *testing.T) {
 // longer than a drawing has room for.
 func longIDs(t *testing.T) []byte {
 	t.Helper()
-	raw, err := os.ReadFile("../../testdata/gb-battery/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
 	id := regexp.MustCompile(`"(S1|S2|J1|J2|INV1|B1|M1|MET|EB1|FR1|BAT1|SPD1|W1|R[0-9]+|SE[0-9]|P-SE)((?:\.[A-Za-z0-9]+)*)"`)
-	return id.ReplaceAll(raw, []byte(`"$1-`+strings.Repeat("W", 34)+`$2"`))
+	return id.ReplaceAll(examples.Text(t, examples.Battery), []byte(`"$1-`+strings.Repeat("W", 34)+`$2"`))
 }
 
 // htmlOf is the HTML report of an example by the British set.
 func htmlOf(t *testing.T, name string) []byte {
 	t.Helper()
-	raw, err := os.ReadFile(name)
-	if err != nil {
-		t.Fatal(err)
-	}
-	return pageOf(t, raw)
+	return pageOf(t, examples.Text(t, name))
 }

@@ -9,13 +9,12 @@ import (
 	"sunclause/engine/record"
 	"sunclause/engine/report"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 // The examples, sound, faulty, large and of another rule set, are held to the
 // published schemas of what commands write for programs. Each schema refuses
 // members that it does not know.
-
-var examples = []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery", "gb-warehouse"}
 
 // keepsContract holds what a function writes to a published schema.
 func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer) error) {
@@ -42,7 +41,7 @@ func recordOf(r *judge.Result) *record.Record {
 }
 
 func TestFactsKeepTheirContract(t *testing.T) {
-	for _, name := range examples {
+	for _, name := range examples.Names {
 		r := result(t, name)
 		keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
 			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, false, nil)
@@ -67,8 +66,8 @@ func TestRulesKeepTheirContract(t *testing.T) {
 
 func TestComparisonOfRuleSetsKeepsItsContract(t *testing.T) {
 	c := report.RulesCompared{Before: loaded(t, "gb"), After: loaded(t, "house-example")}
-	for _, name := range examples {
-		raw := read(t, "../../testdata/"+name+"/installation.json")
+	for _, name := range examples.Names {
+		raw := examples.Text(t, name)
 		before, after := judgedBy(t, "gb", name, raw, judge.Options{}), judgedBy(t, "house-example", name, raw, judge.Options{})
 		one := report.Compare(recordOf(before), recordOf(after), true)
 		one.Names = [2]string{name, name}

@@ -14,6 +14,7 @@ import (
 	"sunclause/engine/judge"
 	"sunclause/engine/report"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 const cottage = "../../testdata/gb-island-cottage/"
@@ -54,7 +55,7 @@ func TestDrawings(t *testing.T) {
 func withBackup(t *testing.T) []byte {
 	t.Helper()
 	var doc map[string]any
-	if err := json.Unmarshal(read(t, "../../testdata/gb-battery/installation.json"), &doc); err != nil {
+	if err := json.Unmarshal(examples.Text(t, examples.Battery), &doc); err != nil {
 		t.Fatal(err)
 	}
 	doc["ac"].(map[string]any)["changeovers"] = []any{map[string]any{"id": "CHO1"}}
@@ -99,7 +100,7 @@ func TestBackupDrawn(t *testing.T) {
 // TestManyStrings holds that each inverter of a large roof has a diagram of its
 // own, and that every string and every run stands on one drawing.
 func TestManyStrings(t *testing.T) {
-	r := byBritishSet(t, read(t, "../../testdata/gb-warehouse/installation.json"))
+	r := byBritishSet(t, examples.Text(t, examples.Warehouse))
 	circuits, labels := "", ""
 	count := map[string]int{}
 	for _, d := range report.Drawings(r) {

@@ -17,9 +17,9 @@ import (
 	"testing"
 
 	"sunclause/engine/report"
-)
 
-const faulty = "../../testdata/gb-island-cottage-faulty/installation.json"
+	"sunclause/schema/examples"
+)
 
 // elements reads a page strictly, as XML with the entities of HTML: every tag
 // must be closed in its order.
@@ -54,7 +54,7 @@ func attribute(e xml.StartElement, name string) string {
 // TestHTMLLinks makes sure that every link within the page leads somewhere,
 // that ids stand once, and that nothing is fetched from elsewhere or runs.
 func TestHTMLLinks(t *testing.T) {
-	all := elements(t, htmlOf(t, faulty))
+	all := elements(t, htmlOf(t, examples.Faulty))
 	ids := map[string]bool{}
 	for _, e := range all {
 		if id := attribute(e, "id"); id != "" {
@@ -90,7 +90,7 @@ func TestHTMLLinks(t *testing.T) {
 // TestHTMLPutsRightFirst holds that what does harm is told before what is only
 // not written down, each room once before any room twice.
 func TestHTMLPutsRightFirst(t *testing.T) {
-	page := string(htmlOf(t, faulty))
+	page := string(htmlOf(t, examples.Faulty))
 	_, list, _ := strings.Cut(page, `<ol class="first">`)
 	list, _, _ = strings.Cut(list, "</ol>")
 	rooms := map[string]string{}
@@ -123,7 +123,7 @@ func TestHTMLAll(t *testing.T) {
 func TestHTMLOutline(t *testing.T) {
 	count := map[string]int{}
 	last := 0
-	for _, e := range elements(t, htmlOf(t, faulty)) {
+	for _, e := range elements(t, htmlOf(t, examples.Faulty)) {
 		name := e.Name.Local
 		count[name]++
 		if regexp.MustCompile(`^h[1-6]$`).MatchString(name) {

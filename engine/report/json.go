@@ -139,9 +139,7 @@ func (j *jsonWriter) cards(set *ruleset.RuleSet) {
 		for _, m := range [][2]string{{"id", q.ID}, {"title", q.Title}, {"room", q.Room}, {"level", string(q.Level)}, {"list", q.Subject}} {
 			j.text(m[0], m[1])
 		}
-		j.textIfAny("measure", q.Measure)
-		j.textIfAny("comparison", q.Comparison)
-		j.limitOf(set, q.Limit)
+		j.compared(set, q.Condition)
 		j.text("remedy", q.Remedy)
 		j.member("source")
 		j.encoded(q.Source)
@@ -155,22 +153,55 @@ func (j *jsonWriter) cards(set *ruleset.RuleSet) {
 	j.end(']')
 }
 
-// limitOf states a limit as the row has it: a value, a fact, or a parameter with
-// its present value.
+// compared states what a row compares, or the comparisons of a group.
+func (j *jsonWriter) compared(set *ruleset.RuleSet, c ruleset.Condition) {
+	if c.AnyOf == nil {
+		j.textIfAny("measure", c.Fact)
+		j.textIfAny("comparison", c.Comparison)
+		j.limitOf(set, c.Limit)
+		return
+	}
+	j.member("any_of")
+	j.begin('[')
+	for _, one := range c.AnyOf {
+		j.item()
+		j.begin('{')
+		j.compared(set, one)
+		j.end('}')
+	}
+	j.end(']')
+}
+
+// limitOf states a limit as the row has it: a value, a fact, the cell of a table, or
+// a parameter with its present value; and the factor that it is taken times.
 func (j *jsonWriter) limitOf(set *ruleset.RuleSet, limit ruleset.Operand) {
-	if limit.Value == nil && limit.Fact == "" && limit.Parameter == "" {
+	plain := set.Value(limit)
+	if plain == nil && limit.Fact == "" && limit.Cell == nil {
 		return
 	}
 	j.member("limit")
 	j.begin('{')
 	j.textIfAny("fact", limit.Fact)
 	j.textIfAny("parameter", limit.Parameter)
-	if limit.Fact == "" {
+	if limit.Cell != nil {
+		j.text("cell", limit.Cell.String())
+	}
+	if plain != nil {
 		j.member("value")
-		j.value(set.Value(limit))
+		j.value(plain)
+	}
+	if limit.Factor != nil {
+		j.member("factor")
+		j.number(set.FactorOf(limit))
 	}
 	j.textIfAny("unit", set.Book.Parameters[limit.Parameter].Unit)
 	j.end('}')
+}
+
+// statesWhole reports whether the card of a row says its limit whole: a value or a
+// parameter, by itself.
+func statesWhole(limit ruleset.Operand) bool {
+	return limit.Fact == "" && limit.Cell == nil && limit.Factor == nil
 }
 
 // parts states what applies, part by part in the order of the document.
@@ -225,7 +256,8 @@ func partsOf(all []judge.Judgment) iter.Seq[[]judge.Judgment] {
 }
 
 // outcome states one outcome. The limit stands in it where the card does not say
-// it: where it is a fact of the part.
+// it: where it is a fact of the part, or is worked out from one. Of a group the
+// outcome says which comparison decided.
 func (j *jsonWriter) outcome(one judge.Judgment) {
 	j.begin('{')
 	j.text("requirement", one.Requirement.ID)
@@ -234,6 +266,12 @@ func (j *jsonWriter) outcome(one judge.Judgment) {
 		j.member("holds_either_way")
 		j.bool(true)
 	}
+	c := one.Compared()
+	group := one.Requirement.AnyOf != nil
+	if group {
+		j.text("measure", c.Fact)
+		j.text("comparison", c.Comparison)
+	}
 	unit := ""
 	if m := one.Measured; m != nil {
 		unit = m.Unit
@@ -241,7 +279,7 @@ func (j *jsonWriter) outcome(one judge.Judgment) {
 		j.value(m.Value)
 		j.textIfAny("unit", unit)
 	}
-	if l := one.Limit; l != nil && l.Fact != "" {
+	if l := one.Limit; l != nil && (group || !statesWhole(c.Limit)) {
 		j.member("limit")
 		j.value(l.Value)
 		if l.Unit != unit {

@@ -8,12 +8,13 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/report"
+	"sunclause/schema/examples"
 )
 
 // result judges an example by the set gb.
 func result(t testing.TB, name string) *judge.Result {
 	t.Helper()
-	return judgedBy(t, "gb", name, read(t, "../../testdata/"+name+"/installation.json"), judge.Options{})
+	return judgedBy(t, "gb", name, examples.Text(t, name), judge.Options{})
 }
 
 // TestTextFitsThePage makes sure that no line but one of a single word is wider

@@ -59,7 +59,7 @@ func Asks(s *ruleset.RuleSet, q *ruleset.Requirement) string {
 	if q.Rego && q.Comparison == "" {
 		return fmt.Sprintf("what the rule at %s:%d says", q.File, q.Line)
 	}
-	return q.Measure + " " + comparisonWords[q.Comparison] + " " + SayOperand(s, q.Limit)
+	return sayEach(s, q.Condition, " ")
 }
 
 var comparisonWords = map[string]string{
@@ -70,13 +70,28 @@ var comparisonWords = map[string]string{
 
 // SayCondition puts a condition into words.
 func SayCondition(s *ruleset.RuleSet, w ruleset.Condition) string {
-	return w.Fact + " is " + comparisonWords[w.Comparison] + " " + SayOperand(s, w.Limit)
+	return sayEach(s, w, " is ")
+}
+
+// sayEach puts a comparison into words, or those of a group one after the other.
+func sayEach(s *ruleset.RuleSet, c ruleset.Condition, is string) string {
+	var all []string
+	for _, one := range c.Each() {
+		all = append(all, one.Fact+is+comparisonWords[one.Comparison]+" "+SayOperand(s, one.Limit))
+	}
+	return strings.Join(all, ", or ")
 }
 
 // SayOperand writes what a fact is compared with: a parameter with its present
 // value.
 func SayOperand(s *ruleset.RuleSet, o ruleset.Operand) string {
-	switch {
+	switch f := o.Factor; {
+	case f != nil:
+		factor := SayOperand(s, ruleset.Operand{Value: f.Number, Parameter: f.Parameter})
+		o.Factor = nil
+		return factor + " times " + SayOperand(s, o)
+	case o.Cell != nil:
+		return o.Cell.String()
 	case o.Fact != "":
 		return o.Fact
 	case o.Parameter != "":

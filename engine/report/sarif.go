@@ -86,7 +86,7 @@ func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult
 		RelatedLocations:    sarifMissing(r, j, place),
 		PartialFingerprints: map[string]string{"requirementAndSubject/v1": fingerprint(q.ID, j.Subject.ID)},
 		Suppressions:        suppressions(j.Departure),
-		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, measuredOf(j.Measured), limitOf(q.Comparison, j.Limit), j.MarginPct, append([]string{}, j.Missing...), Cite(q.Source)},
+		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, measuredOf(j.Measured), limitOf(j.Compared().Comparison, j.Limit), j.MarginPct, append([]string{}, j.Missing...), Cite(q.Source)},
 	}
 }
 

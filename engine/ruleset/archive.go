@@ -28,7 +28,10 @@ const maxArchive = 4 << 20
 // LoadOption says how a rule set is to be loaded.
 type LoadOption func(*loadOptions)
 
-type loadOptions struct{ key []byte }
+type loadOptions struct {
+	key   []byte
+	files []setFile // of the set itself, in place of those in its folder
+}
 
 // WithKey names the public key, in PEM, that a sealed archive must have been
 // sealed with. A set with nothing sealed in it is then refused.

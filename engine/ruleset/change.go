@@ -105,20 +105,15 @@ func (s *RuleSet) changeParameter(l changing, c changeFile, made Change) *schema
 	return nil
 }
 
-// loosens tells whether moving a parameter by so much lets a value pass that a
+// loosens reports whether moving a parameter by so much lets a value pass that a
 // shall would have stopped.
 func (s *RuleSet) loosens(parameter string, by float64) bool {
 	for _, r := range s.Requirements {
-		if r.Level != Shall || r.Limit.Parameter != parameter {
+		if r.Level != Shall {
 			continue
 		}
-		switch r.Comparison {
-		case "at_most", "below":
-			if by > 0 {
-				return true
-			}
-		case "at_least", "above":
-			if by < 0 {
+		for _, c := range r.Each() {
+			if c.uses(parameter) && c.loosens(by) {
 				return true
 			}
 		}
@@ -126,12 +121,26 @@ func (s *RuleSet) loosens(parameter string, by float64) bool {
 	return false
 }
 
+// loosens reports whether a limit, or its factor, that is moved by so much lets
+// more pass.
+func (c Condition) loosens(by float64) bool {
+	switch c.Comparison {
+	case "at_most", "below":
+		return by > 0
+	case "at_least", "above":
+		return by < 0
+	}
+	return false
+}
+
 // Uses reports whether a requirement looks at a parameter.
 func (s *RuleSet) Uses(r *Requirement, parameter string) bool {
-	if r.Limit.Parameter == parameter || slices.Contains(s.reads(r).Parameters, parameter) {
-		return true
-	}
-	return slices.ContainsFunc(r.When, func(w Condition) bool { return w.Limit.Parameter == parameter })
+	return r.looksAt(parameter) || slices.Contains(s.reads(r).Parameters, parameter)
+}
+
+// usesTable reports whether a requirement looks a table up.
+func (s *RuleSet) usesTable(r *Requirement, table string) bool {
+	return slices.Contains(s.reads(r).Tables, table) || slices.ContainsFunc(r.Compared(), func(c Condition) bool { return c.looksUp(table) })
 }
 
 // record keeps a change with the set and with each requirement it touches.
@@ -219,7 +228,7 @@ func (s *RuleSet) changeTable(l changing, c changeFile, made Change) *schema.Pro
 	changed.Rows[found[0]] = row
 	s.Book.Tables[t.Name] = &changed
 	made.Table, made.From, made.To = t.Name, strings.Join(from, ", "), strings.Join(to, ", ")
-	s.record(made, func(r *Requirement) bool { return slices.Contains(s.reads(r).Tables, t.Name) })
+	s.record(made, func(r *Requirement) bool { return s.usesTable(r, t.Name) })
 	return nil
 }
 

@@ -42,3 +42,15 @@ func (s *RuleSet) Value(o Operand) any {
 	}
 	return p.Number
 }
+
+// FactorOf is what a limit is multiplied with; 1 where there is no factor.
+func (s *RuleSet) FactorOf(o Operand) float64 {
+	switch f := o.Factor; {
+	case f == nil:
+		return 1
+	case f.Parameter != "":
+		return s.Book.Parameters[f.Parameter].Number
+	default:
+		return f.Number
+	}
+}

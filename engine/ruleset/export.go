@@ -55,24 +55,53 @@ func (s *RuleSet) WriteForOPA(dir string, f *facts.Facts) (query string, err err
 func flat(name string) string { return strings.NewReplacer("/", "_", ":", "_").Replace(name) }
 
 // comparisonData writes the comparisons of the set as policies/lib/limit.rego
-// reads them: those with a plain value by how they compare, and those of a fact
-// with another.
+// reads them: those with a plain value by how they compare, those of a fact with
+// another or with the cell of a table, and the groups of which one has to hold.
 func (s *RuleSet) comparisonData() map[string]any {
-	plain, between := map[string]any{}, []any{}
+	plain, between, groups := map[string]any{}, []any{}, []any{}
 	for _, how := range catalogue.Comparisons() {
 		plain[how] = []any{}
 	}
 	for _, c := range s.inOrder() {
 		d := map[string]any{"number": c.Number, "subject": c.Subject.Name}
-		if c.LimitFact != nil {
+		switch {
+		case c.AnyOf != nil:
+			d["any_of"] = c.numbers()
+			groups = append(groups, d)
+		case c.LimitFact != nil:
 			d["comparison"], d["fact"], d["limit"] = c.How, c.Fact.path(), c.LimitFact.path()
+			d["factor"] = rego.Plain(c.Factor)
 			between = append(between, d)
-			continue
+		case c.LimitCell != nil:
+			d["comparison"], d["fact"], d["limit"] = c.How, c.Fact.path(), c.LimitCell.path()
+			d["factor"] = rego.Plain(c.Factor)
+			between = append(between, d)
+		default:
+			d["fact"], d["limit"] = c.Fact.Name, rego.Plain(c.Limit.Plain())
+			plain[c.How] = append(plain[c.How].([]any), d)
 		}
-		d["fact"], d["limit"] = c.Fact.Name, rego.Plain(c.Limit.Plain())
-		plain[c.How] = append(plain[c.How].([]any), d)
 	}
-	return map[string]any{"comparisons": plain, "between": between}
+	return map[string]any{"comparisons": plain, "between": between, "groups": groups}
+}
+
+// numbers name the comparisons of a group, and whether each is about the whole
+// installation.
+func (c *Comparison) numbers() []any {
+	var all []any
+	for _, one := range c.AnyOf {
+		all = append(all, map[string]any{"number": one.Number, "whole": one.Subject.Name == catalogue.Whole})
+	}
+	return all
+}
+
+// path says where a cell stands: its table and column, and which facts pick the
+// row.
+func (c *CellReading) path() map[string]any {
+	keys := []any{}
+	for _, k := range c.Keys {
+		keys = append(keys, map[string]any{"column": k.Column, "comparison": k.How, "fact": k.Reading.path()})
+	}
+	return map[string]any{"table": c.Table, "column": c.Column, "keys": keys}
 }
 
 func (s *RuleSet) inOrder() []*Comparison {

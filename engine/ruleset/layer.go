@@ -206,6 +206,9 @@ func (l *layer) read(name, shown string, raw []byte) (part, error) {
 	case path.Ext(name) == ".yaml":
 		p.rows = &rowsOf{room: room}
 		p.rows.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RequirementsSchema), &p.rows.file)
+		if old := oldRows(p.rows.source); err != nil && len(old) > 0 {
+			err = old
+		}
 	default:
 		p.module = &moduleText{room, shown, string(raw)}
 	}
@@ -239,7 +242,7 @@ func (l *layer) name() string { return l.manifest.Name.Value }
 func (l *layer) namespace() string { return strings.ReplaceAll(l.name(), "-", "_") }
 
 // ownNames are what lies beside the sets in the data that rules see.
-var ownNames = []string{"lib", "comparisons", "between", "parameters", "tables"}
+var ownNames = []string{"lib", "comparisons", "between", "groups", "parameters", "tables"}
 
 // checkName refuses names that a set may not take.
 func (l *layer) checkName() error {

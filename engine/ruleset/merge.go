@@ -126,14 +126,9 @@ func tableFrom(t tableOf, set string) (*book.Table, schema.Problems) {
 func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, isRego bool) schema.Problems {
 	r := &Requirement{
 		ID: c.ID.Value, Title: c.Title.Value, Room: room, Level: Level(c.Level.Value), Subject: c.Subject.Value,
-		Measure: c.Measure.Value, Comparison: c.Comparison.Value, Limit: operand(c.Limit),
 		Broken: c.Broken.Value, Remedy: c.Remedy.Value, Source: c.Source.source(),
 		Rego: isRego, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
 	}
-	for _, w := range c.When {
-		r.When = append(r.When, Condition{w.Fact.Value, w.Comparison.Value, operand(w.Limit)})
-	}
-	r.When = append(r.When, c.term()...)
 	p := cardProblems{s, src, nil}
 	if known, twice := s.byID[r.ID]; twice {
 		p.add(c.ID.At(), fmt.Sprintf("requirement %s is already in %s on line %d", r.ID, known.File, known.Line), "give it an id of its own; to change one of another set, list it under changes")
@@ -147,10 +142,6 @@ func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c ca
 		s.Requirements = append(s.Requirements, r)
 	}
 	return p.found
-}
-
-func operand(o operandFile) Operand {
-	return Operand{Value: Plain(o.Value), Fact: o.Fact.Value, Parameter: o.Parameter.Value}
 }
 
 // Plain is a value of a rule set's file as float64, string, bool or []string.

@@ -1,6 +1,8 @@
 package ruleset
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 )
 
@@ -15,19 +17,17 @@ const (
 
 // Requirement is one rule of a set, whether written as a limit row or in Rego.
 type Requirement struct {
-	ID         string
-	Title      string
-	Room       string
-	Level      Level
-	Subject    string // list of facts that is judged, one by one; "installation" is the whole
-	When       []Condition
-	Measure    string // fact that is compared, or shown beside the outcome of a Rego rule; may be empty there
-	Comparison string
-	Limit      Operand
-	Broken     string // what is wrong when a Rego rule speaks
-	Remedy     string
-	Source     working.Source
-	Rego       bool
+	ID        string
+	Title     string
+	Room      string
+	Level     Level
+	Subject   string      // list of facts that is judged, one by one; "installation" is the whole
+	When      []Condition // under which it applies: all of them have to hold
+	Condition             // what a row asks for; of a Rego rule what is shown beside its outcome, which may be nothing
+	Broken    string      // what is wrong when a Rego rule speaks
+	Remedy    string
+	Source    working.Source
+	Rego      bool
 
 	Set     string   // rule set that wrote it
 	File    string   // file and line where it is written
@@ -45,19 +45,19 @@ func (r *Requirement) Conditions() []*Comparison { return r.when }
 // Row is what is compared, resolved; nil for a Rego rule.
 func (r *Requirement) Row() *Comparison { return r.row }
 
-// Condition is one of the conditions under which a requirement applies.
-type Condition struct {
-	Fact       string
-	Comparison string
-	Limit      Operand
+// Compared are all comparisons of the requirement: those under which it
+// applies, and what it asks for.
+func (r *Requirement) Compared() []Condition {
+	return append(slices.Clone(r.When), r.Condition)
 }
 
-// Operand is what a fact is compared with: a plain value, another fact of the
-// subject, or a parameter of the set. Exactly one of them is set.
-type Operand struct {
-	Value     any // float64, string, bool or []string
-	Fact      string
-	Parameter string
+// RowUses reports whether what a row asks for names a parameter.
+func (r *Requirement) RowUses(parameter string) bool { return !r.Rego && r.Condition.uses(parameter) }
+
+// looksAt reports whether the requirement looks at a parameter, beside what a
+// Rego rule reads.
+func (r *Requirement) looksAt(parameter string) bool {
+	return slices.ContainsFunc(r.Compared(), func(c Condition) bool { return c.uses(parameter) })
 }
 
 // Change is what one rule set changed in a set below it: a parameter, a

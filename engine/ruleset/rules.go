@@ -44,11 +44,15 @@ func (s *RuleSet) addRules(layers []*layer) error {
 // addCard makes a requirement of the card of one rule.
 func (s *RuleSet) addCard(l *layer, c rego.Card) error {
 	var file cardFile
+	src := schema.Placed(c.Module.Name, c.Module.Text, c.Line)
 	if err := schema.ReadCard(c.Module.Name, c.Line, c.Custom, &file); err != nil {
+		subject, _ := c.Custom["subject"].(string)
+		if old := (oldCard{subject: subject, isRule: true, members: c.Custom}).problem(src, ""); old != nil {
+			return schema.Problems{*old}
+		}
 		return err
 	}
 	file.Title = schema.NewText("/title", c.Title)
-	src := schema.Placed(c.Module.Name, c.Line)
 	if problems := s.addRequirement(l, c.Module.Room, src, file, true); len(problems) > 0 {
 		return problems
 	}

@@ -84,7 +84,7 @@ func Load(ctx context.Context, embedded fs.FS, ref string, options ...LoadOption
 }
 
 func load(ctx context.Context, embedded fs.FS, ref string, o loadOptions) (*RuleSet, error) {
-	layers, err := readLayers(embedded, ref, o.key)
+	layers, err := readLayers(embedded, ref, o)
 	if err != nil {
 		return nil, err
 	}
@@ -142,11 +142,17 @@ func digestOf(layers []LayerInfo, library []moduleText) string {
 const maxLayers = 8
 
 // readLayers reads a set and what it builds on, the set itself first.
-func readLayers(embedded fs.FS, ref string, key []byte) ([]*layer, error) {
+func readLayers(embedded fs.FS, ref string, o loadOptions) ([]*layer, error) {
 	var layers []*layer
 	asked := ref
 	for ref != "" {
-		l, err := openLayer(embedded, ref, key)
+		var l *layer
+		var err error
+		if o.files != nil && len(layers) == 0 {
+			l, err = newLayer(o.files, filepath.ToSlash(ref), false)
+		} else {
+			l, err = openLayer(embedded, ref, o.key)
+		}
 		if err != nil {
 			return nil, err
 		}
@@ -165,7 +171,7 @@ func readLayers(embedded fs.FS, ref string, key []byte) ([]*layer, error) {
 		}
 		ref = next
 	}
-	if key != nil && !slices.ContainsFunc(layers, func(l *layer) bool { return l.sealed }) {
+	if o.key != nil && !slices.ContainsFunc(layers, func(l *layer) bool { return l.sealed }) {
 		return nil, fmt.Errorf("rule set %s: it is not sealed, so there is nothing to verify with --key; leave --key out or name the sealed archive", asked)
 	}
 	return layers, nil

@@ -71,9 +71,7 @@ requirements:
     title: No more modules in a string than we handle
     level: should
     subject: strings
-    measure: modules_in_series
-    comparison: at_most
-    limit: {parameter: modules_in_string_max}
+    require: modules_in_series at_most modules_in_string_max
     remedy: Make two strings of it.
     source: {document: house rule, how: house rule}
 `,

@@ -36,9 +36,7 @@ func house() fstest.MapFS {
     title: No more modules in a string than we handle
     level: should
     subject: strings
-    measure: modules_in_series
-    comparison: at_most
-    limit: {value: 20}
+    require: modules_in_series at_most 20
     remedy: Make two strings of it.
     source: {document: house rule, how: house rule}
 `)},

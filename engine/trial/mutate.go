@@ -89,15 +89,33 @@ func mutants(ctx context.Context, set *ruleset.RuleSet, q *ruleset.Requirement) 
 			all = append(all, mutant{what: m.What, set: variant})
 		}
 	} else {
-		turnComparison(*q, changed)
-		all = append(all, limitMutants(set, q)...)
+		for i := range q.Each() {
+			turnComparison(*q, i, changed)
+			all = append(all, limitMutants(set, q, i)...)
+		}
+		for i, c := range q.AnyOf {
+			m := *q
+			m.AnyOf = slices.Delete(slices.Clone(q.AnyOf), i, i+1)
+			changed(fmt.Sprintf("%s dropped from any_of", c), m)
+		}
 	}
 	for i, w := range q.When {
 		m := *q
 		m.When = slices.Delete(slices.Clone(q.When), i, i+1)
-		changed(fmt.Sprintf("condition on %s dropped", w.Fact), m)
+		changed(fmt.Sprintf("condition %s dropped", w), m)
 	}
 	return all, nil
+}
+
+// with is the requirement with another comparison in the place of the i-th.
+func with(q ruleset.Requirement, i int, c ruleset.Condition) ruleset.Requirement {
+	if q.AnyOf == nil {
+		q.Condition = c
+		return q
+	}
+	q.AnyOf = slices.Clone(q.AnyOf)
+	q.AnyOf[i] = c
+	return q
 }
 
 // opposite turns a comparison round; besides moves it by the limit itself.
@@ -109,39 +127,47 @@ var (
 	besides = map[string]string{"at_most": "below", "at_least": "above", "below": "at_most", "above": "at_least"}
 )
 
-func turnComparison(q ruleset.Requirement, changed func(string, ruleset.Requirement)) {
+func turnComparison(q ruleset.Requirement, i int, changed func(string, ruleset.Requirement)) {
+	c := q.Each()[i]
 	for _, table := range []map[string]string{opposite, besides} {
-		if to, ok := table[q.Comparison]; ok {
-			m := q
-			m.Comparison = to
-			changed(q.Comparison+" became "+to, m)
+		if to, ok := table[c.Comparison]; ok {
+			turned := c
+			turned.Comparison = to
+			changed(c.Comparison+" became "+to, with(q, i, turned))
 		}
 	}
 }
 
-// limitMutants shifts a numeric limit either way: a whole number by one, any
-// other by a hundredth.
-func limitMutants(set *ruleset.RuleSet, q *ruleset.Requirement) []mutant {
+// limitMutants shifts the numeric limit of one comparison either way: a whole
+// number by one, any other by a hundredth; and by its factor what is no plain
+// number.
+func limitMutants(set *ruleset.RuleSet, q *ruleset.Requirement, i int) []mutant {
 	of, _ := catalogue.Of(q.Subject)
-	if f, ok := of.Fact(q.Measure); !ok || f.Kind != catalogue.Number {
+	c := q.Each()[i]
+	if _, f, ok := of.Find(c.Fact); !ok || f.Kind != catalogue.Number {
 		return nil
-	}
-	if strings.HasPrefix(q.Limit.Fact, catalogue.Whole+".") {
-		return nil // the fact is of another part than the one that a case is about
 	}
 	var all []mutant
 	for _, shift := range shifts {
 		m := mutant{what: "limit " + shift.words}
-		if q.Limit.Fact != "" {
-			limit, _ := of.Fact(q.Limit.Fact)
+		changed := c
+		switch limit := c.Limit; {
+		case limit.Factor != nil || limit.Cell != nil:
+			changed.Limit.Factor = &ruleset.Factor{Number: set.FactorOf(limit) * (1 + shift.sign/100)}
+			m.set = set.Only(with(*q, i, changed))
+		case strings.HasPrefix(limit.Fact, catalogue.Whole+"."):
+			continue // the fact is of another part than the one that a case is about
+		case limit.Fact != "":
+			fact, _ := of.Fact(limit.Fact)
 			m.set = set.Only(*q)
-			m.facts = func(f *facts.Facts) (*facts.Facts, bool) { return of.Changed(f, limit, shift.shifted) }
-		} else if v, ok := set.Value(q.Limit).(float64); ok {
-			changed := *q
+			m.facts = func(f *facts.Facts) (*facts.Facts, bool) { return of.Changed(f, fact, shift.shifted) }
+		default:
+			v, isNumber := set.Value(limit).(float64)
+			if !isNumber {
+				continue
+			}
 			changed.Limit = ruleset.Operand{Value: shift.shifted(v)}
-			m.set = set.Only(changed)
-		} else {
-			continue
+			m.set = set.Only(with(*q, i, changed))
 		}
 		all = append(all, m)
 	}
@@ -193,7 +219,7 @@ func mutateFigures(ctx context.Context, set *ruleset.RuleSet, byID map[string][]
 	var all []Mutation
 	own := set.Own()
 	for _, p := range set.Parameters() {
-		if p.Set != set.Name || slices.ContainsFunc(own, func(q *ruleset.Requirement) bool { return q.Limit.Parameter == p.Name }) {
+		if p.Set != set.Name || slices.ContainsFunc(own, func(q *ruleset.Requirement) bool { return q.RowUses(p.Name) }) {
 			continue
 		}
 		cases := casesOf(set, p.Name, byID)

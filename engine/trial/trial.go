@@ -19,48 +19,6 @@ import (
 	"sunclause/schema"
 )
 
-// testsFile mirrors a file of tests/.
-type testsFile struct {
-	schema.Pointer
-	Requirements []requirementFile `json:"requirements"`
-	Figures      []figuresFile     `json:"figures"`
-}
-
-// requirementFile mirrors the cases that try one requirement.
-type requirementFile struct {
-	schema.Pointer
-	Requirement schema.Text `json:"requirement"`
-	Cases       []caseFile  `json:"cases"`
-}
-
-// caseFile mirrors one case.
-type caseFile struct {
-	schema.Pointer
-	Says         schema.Text                 `json:"says"`
-	Outcome      schema.Text                 `json:"outcome"`
-	Facts        map[string]any              `json:"facts"`
-	Installation map[string]any              `json:"installation"`
-	Others       map[string][]map[string]any `json:"others"`
-}
-
-// figuresFile mirrors a test of the figures.
-type figuresFile struct {
-	schema.Pointer
-	Says         schema.Text `json:"says"`
-	Installation any         `json:"installation"`
-	Gives        []givenFile `json:"gives"`
-}
-
-// givenFile mirrors a fact that must come out.
-type givenFile struct {
-	schema.Pointer
-	Subject schema.Text   `json:"subject"`
-	ID      schema.Text   `json:"id"`
-	Fact    schema.Text   `json:"fact"`
-	Value   any           `json:"value"`
-	Within  schema.Number `json:"within"`
-}
-
 // Case tries one requirement, or is one test of the figures.
 type Case struct {
 	Requirement string // empty for a test of the figures

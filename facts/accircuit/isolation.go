@@ -50,7 +50,7 @@ func (f *Isolation) nearest(isolators []*schema.Isolator) {
 		rated = append(rated, isolatorRated(i))
 		lockable = append(lockable, working.StatedFlag(i.LockableOff))
 		accessible = append(accessible, working.StatedFlag(i.ReadilyAccessible))
-		breaking = append(breaking, breaksAll(i))
+		breaking = append(breaking, circuit.BreaksAll(i))
 	}
 	f.IsolatorDistanceM = working.Greatest("d", "m", distances...)
 	f.IsolatorRatedA = working.Least("I_e", "A", rated...)
@@ -91,19 +91,6 @@ func (m *mains) isolatorDuty(l *link) working.Number {
 		return working.Unknown("I_b", "A", "/isolators")
 	}
 	return working.Greatest("I_b", "A", duties...)
-}
-
-// breaksAll reports whether every way of an isolator breaks all live conductors.
-func breaksAll(iso *schema.Isolator) working.Flag {
-	if len(iso.Ways) == 0 {
-		return working.UnknownFlag("/isolators")
-	}
-	return working.All(each(iso.Ways, func(w schema.IsolatorWay) working.Flag {
-		if !w.ConductorsOpened.Stated() {
-			return working.UnknownFlag(w.ConductorsOpened.At())
-		}
-		return working.KnownFlag(circuit.BreaksAll(w.ConductorsOpened), w.ConductorsOpened.At())
-	})...)
 }
 
 // isolatorRated takes the least of the rated currents that the sheet gives for

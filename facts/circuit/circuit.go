@@ -13,6 +13,7 @@ import (
 	"strconv"
 	"strings"
 
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -145,11 +146,14 @@ func (c *Circuit) addIsolator(i int, iso schema.Isolator) {
 	c.ways = append(c.ways, through)
 }
 
+// allConductors are the words of conductors_opened for every live conductor.
+var allConductors = []string{"both", "line_and_neutral", "all_lines", "all_lines_and_neutral"}
+
 func breaksOf(t schema.Text) breaks {
 	switch {
 	case !t.Stated():
 		return unknown
-	case slices.Contains([]string{"both", "line_and_neutral", "all_lines", "all_lines_and_neutral"}, t.Value):
+	case slices.Contains(allConductors, t.Value):
 		return all
 	}
 	return some
@@ -162,5 +166,14 @@ func (e edge) far(near int) int {
 	return e.a
 }
 
-// BreaksAll reports whether what a way breaks is every live conductor.
-func BreaksAll(conductorsOpened schema.Text) bool { return breaksOf(conductorsOpened) == all }
+// BreaksAll reports whether every way of an isolator breaks all live conductors.
+func BreaksAll(iso *schema.Isolator) working.Flag {
+	if len(iso.Ways) == 0 {
+		return working.UnknownFlag(iso.At())
+	}
+	var breaking []working.Flag
+	for _, w := range iso.Ways {
+		breaking = append(breaking, working.StatedText(w.ConductorsOpened).OneOf(allConductors...))
+	}
+	return working.All(breaking...)
+}

@@ -12,34 +12,34 @@ type group struct {
 	median  working.Number
 }
 
-// compare holds each string against the others of its kind: its voltage against
+// compareAlike holds each string against the others of its kind: its voltage against
 // strings with as many of the same modules, its current, brought to full sun,
 // against all strings of the same module. What is compared with is the median:
 // one bad string pulls a mean along with it.
-func (d *deriver) compare(all []StringTest) {
+func (d *deriver) compareAlike(all []StringTest) {
 	voltage, current := d.groups(all, true), d.groups(all, false)
 	same := d.sameReadings(all)
 	for i := range all {
 		f := &all[i]
-		u, a := voltage[d.key(i, true)], current[d.key(i, false)]
+		u, a := voltage[d.kind(i, true)], current[d.kind(i, false)]
 		f.AlikeStrings = working.Counted("n_alike", len(u.strings), f.At)
 		f.VocMedianV = u.median
-		f.VocMedianPct = magnitude("ΔU_med", "%", f.VocV, u.median, alikeStrings)
-		f.ShortOfAlikeModules = lacking("n_short", d.pv.Strings[i].ModulesInSeries, f.VocV, u.median)
+		f.VocMedianPct = offAlike.Of(f.VocV.For("x"), u.median.For("x_0")).As("ΔU_med")
+		f.ShortOfAlikeModules = modulesShort("n_short", d.pv.Strings[i].ModulesInSeries, f.VocV, u.median)
 		f.SameModuleStrings = working.Counted("n_same", len(a.strings), f.At)
-		f.IscMedianPct = magnitude("ΔI_med", "%", f.IscFullSunA, a.median, alikeStrings)
+		f.IscMedianPct = offAlike.Of(f.IscFullSunA.For("x"), a.median.For("x_0")).As("ΔI_med")
 		f.SameReadings = same(f)
 	}
 }
 
-// key tells strings of a kind by their module, and by how many of it stand in
-// series where the voltage is compared.
+// kindOfString is what strings that should read the same have in common: their
+// module, and how many of it stand in series where the voltage is compared.
 type kindOfString struct {
 	module string
 	series float64
 }
 
-func (d *deriver) key(i int, bySeries bool) kindOfString {
+func (d *deriver) kind(i int, bySeries bool) kindOfString {
 	k := kindOfString{module: d.in.Strings[i].Module.Value}
 	if bySeries {
 		k.series = d.in.Strings[i].ModulesInSeries.Value
@@ -50,7 +50,7 @@ func (d *deriver) key(i int, bySeries bool) kindOfString {
 func (d *deriver) groups(all []StringTest, voltage bool) map[kindOfString]*group {
 	groups := map[kindOfString]*group{}
 	for i := range all {
-		k := d.key(i, voltage)
+		k := d.kind(i, voltage)
 		if groups[k] == nil {
 			groups[k] = &group{}
 		}

@@ -1,8 +1,6 @@
 package commissioning
 
 import (
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -38,7 +36,7 @@ type RCDTest struct {
 // states no circuits.
 func (d *deriver) circuits() []CircuitTest {
 	if d.in.AC.Circuits == nil {
-		return none[CircuitTest](d.in)
+		return emptyBeforeBuild[CircuitTest](d.in)
 	}
 	all := make([]CircuitTest, len(d.in.AC.Circuits))
 	for i := range all {
@@ -52,7 +50,7 @@ func (d *deriver) circuits() []CircuitTest {
 		}
 		if way != nil {
 			all[i].Serves = working.StatedText(way.Serves)
-			all[i].RCDFitted = d.rcdOn(way)
+			all[i].RCDFitted = rcdOn(way)
 		}
 		all[i].loops(d, c.ID.Value)
 		all[i].insulated(d, c.ID.Value)
@@ -62,34 +60,28 @@ func (d *deriver) circuits() []CircuitTest {
 }
 
 // rcdOn reports whether a residual current device protects a way.
-func (d *deriver) rcdOn(way *schema.BoardWay) working.Flag {
+func rcdOn(way *schema.BoardWay) working.Flag {
 	if way.RCD.Stated() {
 		return working.KnownFlag(true, way.RCD.At())
 	}
-	if !way.Device.Stated() {
-		return working.UnknownFlag(way.Device.At())
-	}
-	kind := d.in.Datasheets.ProtectiveDevices[way.Device.Value].Kind
-	return working.KnownFlag(slices.Contains(withRCD, kind.Value), way.Device.At())
+	return working.StatedText(way.Device.To().Kind).OneOf(withRCD...)
 }
 
 // withRCD are the kinds of protective device that open on residual current.
 var withRCD = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
-// residual is the device with a residual current on the way of a circuit.
-func (d *deriver) residual(part schema.Text) *schema.ProtectiveDevice {
+// residualDevice is the device with a residual current on the way of a circuit; a
+// blank one where the part tested is no circuit on a way.
+func (d *deriver) residualDevice(part schema.Text) *schema.ProtectiveDevice {
 	c := d.find.circuits[part.Value]
 	if c == nil || d.find.ways[c.Way.Value] == nil {
-		return nil
+		return schema.Blank[schema.ProtectiveDevice](part.At())
 	}
-	key := d.find.ways[c.Way.Value].Device
-	if rcd := d.find.ways[c.Way.Value].RCD; rcd.Stated() {
-		key = rcd
+	way := d.find.ways[c.Way.Value]
+	if way.RCD.Stated() {
+		return way.RCD.To()
 	}
-	if sheet, ok := d.in.Datasheets.ProtectiveDevices[key.Value]; ok {
-		return &sheet
-	}
-	return nil
+	return way.Device.To()
 }
 
 func (f *CircuitTest) loops(d *deriver, id string) {
@@ -113,18 +105,17 @@ func (f *CircuitTest) loops(d *deriver, id string) {
 
 func (f *CircuitTest) insulated(d *deriver, id string) {
 	var ohms, volts []working.Number
-	f.SPDsConnected = working.UnknownFlag(d.at("insulation"))
-	spds := d.spdsWhere(func(s schema.SPD) bool { return s.Circuit.Is("ac") })
+	var connected []working.Flag
+	spds := d.spdsOn("ac")
 	for _, r := range d.find.insulated[id] {
 		ohms = append(ohms, working.Stated("R", "MΩ", r.ResistanceMegohm))
 		volts = append(volts, working.Stated("U_test", "V", r.TestVoltageV))
-		in := connected(spds, r.SPDsConnected)
-		if len(ohms) == 1 || !in.Known() || f.SPDsConnected.Known() && in.Value() {
-			f.SPDsConnected = in
-		}
+		connected = append(connected, spdsConnected(spds, r.SPDsConnected))
 	}
 	f.InsulationMegohm, f.InsulationTestV = working.Least("R", "MΩ", ohms...), working.Least("U_test", "V", volts...)
+	f.SPDsConnected = working.Any(connected...)
 	if ohms == nil {
+		f.SPDsConnected = working.UnknownFlag(d.at("insulation"))
 		f.InsulationMegohm = working.Unknown("R", "MΩ", d.at("insulation"))
 		f.InsulationTestV = working.Unknown("U_test", "V", d.at("insulation"))
 	}
@@ -137,46 +128,43 @@ func (d *deriver) rcdReadings(id string) working.Number {
 	return working.Counted("n", d.find.rcdTests[id], d.at("rcds"))
 }
 
+var currentMultiple = working.NewFormula("k", "", "I_test / I_Δn", working.ByDefinition)
+
 // rcds derives the facts of every test of a residual current device; nil when
 // the document states none.
 func (d *deriver) rcds() []RCDTest {
 	if d.in.Commissioning.Rcds == nil {
-		return none[RCDTest](d.in)
+		return emptyBeforeBuild[RCDTest](d.in)
 	}
 	all := make([]RCDTest, len(d.in.Commissioning.Rcds))
 	for i := range all {
 		r := &d.in.Commissioning.Rcds[i]
+		device := d.residualDevice(r.Part)
 		all[i] = RCDTest{
 			Subject:         working.Subject{ID: r.ID.Value, At: r.At(), Name: "RCD test " + r.ID.Value},
-			CurrentMultiple: working.Unknown("k", "", r.Part.At()),
+			CurrentMultiple: currentMultiple.Of(working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa)),
 			Form:            working.StatedText(r.TestCurrentForm),
 			TripTimeMs:      working.Stated("t", "ms", r.TripTimeMs),
 			Tripped:         working.StatedFlag(r.Tripped),
-			Delayed:         working.UnknownFlag(r.Part.At()),
-			ButtonWorks:     d.button(r),
-		}
-		if device := d.residual(r.Part); device != nil {
-			times := working.Closure{Symbol: "k", Text: "I_test / I_Δn", Source: working.ByDefinition}
-			all[i].CurrentMultiple = times.Of(func(x ...float64) float64 { return x[0] / x[1] },
-				working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa))
-			all[i].Delayed = working.StatedFlag(device.TimeDelayed)
+			Delayed:         working.StatedFlag(device.TimeDelayed),
+			ButtonWorks:     d.testButton(r),
 		}
 	}
 	return all
 }
 
-// button is what pressing the test button of the device did. It is pressed once,
+// testButton is what pressing the test button of the device did. It is pressed once,
 // however many readings are taken: a reading that does not say takes the answer
 // of the others on the same part.
-func (d *deriver) button(r *schema.RCDReading) working.Flag {
-	if r.TestButtonWorks.Stated() {
-		return working.StatedFlag(r.TestButtonWorks)
-	}
-	answer := working.StatedFlag(r.TestButtonWorks)
-	for _, other := range d.in.Commissioning.Rcds {
-		if other.TestButtonWorks.Stated() && other.Part.Value == r.Part.Value && (!answer.Known() || answer.Value()) {
-			answer = working.StatedFlag(other.TestButtonWorks)
+func (d *deriver) testButton(r *schema.RCDReading) working.Flag {
+	var others []working.Flag
+	for _, o := range d.in.Commissioning.Rcds {
+		if o.TestButtonWorks.Stated() && o.Part.Value == r.Part.Value {
+			others = append(others, working.StatedFlag(o.TestButtonWorks))
 		}
 	}
-	return answer
+	if r.TestButtonWorks.Stated() || others == nil {
+		return working.StatedFlag(r.TestButtonWorks)
+	}
+	return working.All(others...)
 }

@@ -57,7 +57,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 		Proofs:      d.proofs(),
 		Record:      d.record(),
 	}
-	d.coverStrings(f.Strings, f.Insulation)
+	d.countPoles(f.Strings, f.Insulation)
 	return f
 }
 
@@ -70,9 +70,9 @@ type deriver struct {
 	find   index
 }
 
-// none is the list of an installation of which the document states no such
-// readings: empty while it is only designed, nil once it is built.
-func none[T any](in *schema.Installation) []T {
+// emptyBeforeBuild is the list of an installation of which the document states no
+// such readings: empty while it is only designed, nil once it is built.
+func emptyBeforeBuild[T any](in *schema.Installation) []T {
 	if in.Project.Stage.Is("design") {
 		return []T{}
 	}
@@ -81,14 +81,14 @@ func none[T any](in *schema.Installation) []T {
 
 func (d *deriver) at(member string) string { return d.in.Commissioning.Member(member) }
 
-// magnitude is how far a value is off what it should be, whichever way, in %.
-func magnitude(symbol, unit string, value, of working.Number, src working.Source) working.Number {
-	f := working.Closure{Symbol: symbol, Unit: unit, Text: "100 · |" + value.Symbol() + " / " + of.Symbol() + " − 1|", Source: src}
-	return f.Of(func(x ...float64) float64 {
-		off := 100 * (x[0]/x[1] - 1)
-		if off < 0 {
-			return -off
-		}
-		return off
-	}, value, of)
+// How far a value is off what it should be, whichever way.
+var (
+	deviation = working.NewFormula("Δ", "%", "100 · |x / x_0 − 1|", working.ByDefinition)
+	offAlike  = working.NewFormula("Δ", "%", "100 · |x / x_0 − 1|", alikeStrings) // off strings that should read the same
+	shortfall = working.NewFormula("n", "", "N_s · (1 − U / U_0)", working.ByDefinition)
+)
+
+// modulesShort is how many modules' voltage a reading is short of what it should be.
+func modulesShort(symbol string, series, read, due working.Number) working.Number {
+	return shortfall.Of(series.As("N_s"), read.For("U"), due.For("U_0")).As(symbol)
 }

@@ -1,9 +1,14 @@
 package commissioning
 
 import (
-	"math"
-
 	"sunclause/facts/working"
+	"sunclause/schema"
+)
+
+var (
+	magnitude  = working.NewFormula("|U|", "V", "|U|", working.ByDefinition)
+	shareOfVoc = working.NewFormula("U/U_oc", "%", "100 · U / U_oc,STC", working.ByDefinition)
+	fillFactor = working.NewFormula("FF", "", "U_mp · I_mp / (U_oc · I_sc)", working.ByDefinition)
 )
 
 // CombinerTest holds the facts of one polarity reading where strings are put in
@@ -29,21 +34,19 @@ type CurveTest struct {
 // none.
 func (d *deriver) combiners() []CombinerTest {
 	if d.in.Commissioning.Combiners == nil {
-		return none[CombinerTest](d.in)
+		return emptyBeforeBuild[CombinerTest](d.in)
 	}
-	size := working.Closure{Symbol: "|U|", Unit: "V", Text: "|U|", Source: working.ByDefinition}
-	share := working.Closure{Symbol: "U/U_oc", Unit: "%", Text: "100 · |U| / U_oc,STC", Source: working.ByDefinition}
 	all := make([]CombinerTest, len(d.in.Commissioning.Combiners))
 	for i, r := range d.in.Commissioning.Combiners {
 		all[i] = CombinerTest{
 			Subject:  working.Subject{ID: r.ID.Value, At: r.At(), Name: "combiner reading " + r.ID.Value},
-			VoltageV: size.Of(func(x ...float64) float64 { return math.Abs(x[0]) }, working.Stated("U", "V", r.VoltageV)),
+			VoltageV: magnitude.Of(working.Stated("U", "V", r.VoltageV)),
 		}
 		stc := working.Unknown("U_oc,STC", "V", r.String.At())
 		if j, ok := d.find.strings[r.String.Value]; ok {
 			stc = d.pv.Strings[j].VocStcV
 		}
-		all[i].OverVocPct = share.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, all[i].VoltageV, stc)
+		all[i].OverVocPct = shareOfVoc.Of(all[i].VoltageV.For("U"), stc)
 	}
 	return all
 }
@@ -51,30 +54,24 @@ func (d *deriver) combiners() []CombinerTest {
 // curves derives the facts of every curve; nil when the document states none.
 func (d *deriver) curves() []CurveTest {
 	if d.in.Commissioning.Curves == nil {
-		return none[CurveTest](d.in)
+		return emptyBeforeBuild[CurveTest](d.in)
 	}
 	all := make([]CurveTest, len(d.in.Commissioning.Curves))
 	for i, r := range d.in.Commissioning.Curves {
+		m := r.String.To().Module.To()
 		all[i] = CurveTest{
 			Subject:          working.Subject{ID: r.ID.Value, At: r.At(), Name: "curve " + r.ID.Value},
 			IrradianceWPerM2: working.Stated("G", "W/m²", r.IrradianceWPerM2),
 			Shape:            working.StatedText(r.Shape),
-			FillFactor: fillFactor(working.Stated("U_mp", "V", r.VmpV), working.Stated("I_mp", "A", r.ImpA),
-				working.Stated("U_oc", "V", r.VocV), working.Stated("I_sc", "A", r.IscA)),
-			FillFactorStc: working.Unknown("FF", "", r.String.At()),
-		}
-		if j, ok := d.find.strings[r.String.Value]; ok {
-			m := d.in.Datasheets.Modules[d.in.Strings[j].Module.Value]
-			all[i].FillFactorStc = fillFactor(working.Stated("U_mp", "V", m.VmpV), working.Stated("I_mp", "A", m.ImpA),
-				working.Stated("U_oc", "V", m.VocV), working.Stated("I_sc", "A", m.IscA))
+			FillFactor:       fillFactorOf(r.VmpV, r.ImpA, r.VocV, r.IscA),
+			FillFactorStc:    fillFactorOf(m.VmpV, m.ImpA, m.VocV, m.IscA),
 		}
 	}
 	return all
 }
 
-func fillFactor(ump, imp, uoc, isc working.Number) working.Number {
-	f := working.Closure{Symbol: "FF", Text: "U_mp · I_mp / (U_oc · I_sc)", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / (x[2] * x[3]) }, ump, imp, uoc, isc)
+func fillFactorOf(vmp, imp, voc, isc schema.Number) working.Number {
+	return fillFactor.Of(working.Stated("U_mp", "V", vmp), working.Stated("I_mp", "A", imp), working.Stated("U_oc", "V", voc), working.Stated("I_sc", "A", isc))
 }
 
 // curvesOf counts the curves taken of a string.

@@ -23,7 +23,7 @@ type Instrument struct {
 // states none.
 func (d *deriver) instrumentFacts() []Instrument {
 	if d.in.Commissioning.Instruments == nil {
-		return none[Instrument](d.in)
+		return emptyBeforeBuild[Instrument](d.in)
 	}
 	last := d.in.Commissioning.TestsComplete
 	all := make([]Instrument, len(d.in.Commissioning.Instruments))
@@ -33,7 +33,7 @@ func (d *deriver) instrumentFacts() []Instrument {
 			Kind:                working.StatedText(inst.Kind),
 			DaysSinceCalibrated: working.Days("t_cal", inst.Calibrated, last),
 			DaysCalibrationLeft: working.Days("t_left", last, inst.CalibrationDue),
-			HasSerial:           recorded(inst.Serial),
+			HasSerial:           working.IsStated(inst.Serial),
 			IrradianceSensor:    working.StatedText(inst.IrradianceSensor),
 			UncertaintyPct:      working.Stated("u", "%", inst.UncertaintyPct),
 			VoltageMaxV:         working.Stated("U_inst", "V", inst.VoltageMaxV),
@@ -43,19 +43,10 @@ func (d *deriver) instrumentFacts() []Instrument {
 	return all
 }
 
-// recorded tells that a text is stated. What is not stated is not known to be
-// lacking.
-func recorded(t schema.Text) working.Flag {
-	if !t.Stated() {
-		return working.UnknownFlag(t.At())
+// instrument is the one that a reading names; a blank one where it names none.
+func (d *deriver) instrument(by schema.Text) *schema.Instrument {
+	if i := d.find.instruments[by.Value]; i != nil {
+		return i
 	}
-	return working.KnownFlag(true, t.At())
-}
-
-// rating is a rating of the instrument that a reading names.
-func (d *deriver) rating(by schema.Text, symbol, unit string, of func(*schema.Instrument) schema.Number) working.Number {
-	if inst := d.find.instruments[by.Value]; inst != nil {
-		return working.Stated(symbol, unit, of(inst))
-	}
-	return working.Unknown(symbol, unit, by.At())
+	return schema.Blank[schema.Instrument](by.At())
 }

@@ -38,10 +38,7 @@ func (d *deriver) cableRatings() map[string]working.Number {
 	var untraced []string
 	for i := range d.cables.Runs {
 		run := &d.in.Cables[i]
-		rated := working.Stated("U_cable", "V", d.in.Datasheets.Cables[run.Cable.Value].VoltageDCMaxV)
-		if !run.Cable.Stated() {
-			rated = working.Unknown("U_cable", "V", run.Cable.At())
-		}
+		rated := working.Stated("U_cable", "V", run.Cable.To().VoltageDCMaxV)
 		untraced = append(untraced, d.cables.Runs[i].Strings.Missing()...)
 		for _, id := range d.cables.Runs[i].Strings.Values() {
 			ratings[id] = append(ratings[id], rated)
@@ -58,17 +55,23 @@ func (d *deriver) cableRatings() map[string]working.Number {
 	return least
 }
 
-// taken works out which strings a reading on the DC side takes in, and from
-// them what the table asks of it.
-func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts map[string]working.Names, cables map[string]working.Number) {
-	f.Strings = together(r, parts)
+var (
+	insulationVoltage = working.NewFormula("U_sys", "V", "k · U_oc,STC", insulationTest)
+	areaOfModules     = working.NewFormula("A", "m²", "N_s · l · w / 1000000", working.ByDefinition)
+	wetResistance     = working.NewFormula("R_wet", "MΩ", "40 / A", wetModule)
+)
+
+// requirements works out which strings a reading on the DC side takes in, and from
+// them what the table requires of it.
+func (f *InsulationTest) requirements(d *deriver, r *schema.InsulationReading, parts map[string]working.Names, cables map[string]working.Number) {
+	f.Strings = stringsRead(r, parts)
 	var voltages, powers, areas, ratings, cabled []working.Number
 	for _, id := range f.Strings.Values() {
 		i := d.find.strings[id]
 		s := &d.pv.Strings[i]
 		voltages = append(voltages, s.VocStcV)
 		powers = append(powers, s.PowerW)
-		areas = append(areas, areaOf(s.ModulesInSeries, d.in.Datasheets.Modules[d.in.Strings[i].Module.Value]))
+		areas = append(areas, areaOf(s.ModulesInSeries, d.in.Strings[i].Module.To()))
 		ratings = append(ratings, s.SystemVoltageV)
 		cabled = append(cabled, cables[id])
 	}
@@ -76,27 +79,32 @@ func (f *InsulationTest) taken(d *deriver, r *schema.InsulationReading, parts ma
 	f.PowerW, f.AreaM2 = working.Sum("P", "W", powers...), working.Sum("A", "m²", areas...)
 	f.ModuleVoltageMaxV, f.CableVoltageMaxV = working.Least("U_mod", "V", ratings...), working.Least("U_cable", "V", cabled...)
 	if len(voltages) == 0 {
-		f.untaken(r)
+		f.stringsUnknown(r)
 	}
-	f.ask(d.book)
+	f.TestVoltageNeededV, f.ResistanceMinMegohm = requiredAt(f.SystemVoltageV, d.book)
+	f.OverMin = working.Ratio("R/R_min", f.ResistanceMegohm, f.ResistanceMinMegohm)
+	f.WetModulesMegohm = wetResistance.Of(f.AreaM2)
 }
 
 // systemVoltage decides the test: the open-circuit voltage at STC, raised.
 func systemVoltage(stc working.Number, b book.Book) working.Number {
-	raised := working.Closure{Symbol: "U_sys", Unit: "V", Text: "k · U_oc,STC", Source: insulationTest}
-	return raised.Of(func(x ...float64) float64 { return x[0] * x[1] }, b.Number("insulation_voltage_factor", "k"), stc)
+	return insulationVoltage.Of(b.Number("insulation_voltage_factor", "k"), stc.For("U_oc,STC"))
 }
 
-// InsulationAsked is the test voltage and the least resistance that the table
-// asks of a string with an open-circuit voltage at STC.
-func InsulationAsked(stc working.Number, b book.Book) (voltage, least working.Number) {
-	u := systemVoltage(stc, b)
-	return upTo(b, u, "test_voltage_v", "U_table"), upTo(b, u, "resistance_min_megohm", "R_min")
+// InsulationRequired is the test voltage and the least resistance that the table
+// requires of a string with an open-circuit voltage at STC.
+func InsulationRequired(stc working.Number, b book.Book) (voltage, least working.Number) {
+	return requiredAt(systemVoltage(stc, b), b)
 }
 
-// untaken leaves unknown what hangs on the strings where the reading takes in
+// requiredAt looks up what the table requires at a system voltage.
+func requiredAt(u working.Number, b book.Book) (voltage, least working.Number) {
+	return insulationCell(b, u, "test_voltage_v", "U_table"), insulationCell(b, u, "resistance_min_megohm", "R_min")
+}
+
+// stringsUnknown leaves unknown what hangs on the strings where the reading takes in
 // none that are known.
-func (f *InsulationTest) untaken(r *schema.InsulationReading) {
+func (f *InsulationTest) stringsUnknown(r *schema.InsulationReading) {
 	missing := f.Strings.Missing()
 	if missing == nil {
 		missing = []string{r.Part.At()}
@@ -106,19 +114,9 @@ func (f *InsulationTest) untaken(r *schema.InsulationReading) {
 	}
 }
 
-// ask looks up what the table asks at the system voltage.
-func (f *InsulationTest) ask(b book.Book) {
-	f.TestVoltageNeededV = upTo(b, f.SystemVoltageV, "test_voltage_v", "U_table")
-	f.ResistanceMinMegohm = upTo(b, f.SystemVoltageV, "resistance_min_megohm", "R_min")
-	over := working.Closure{Symbol: "R/R_min", Text: "R / R_min", Source: working.ByDefinition}
-	f.OverMin = over.Of(func(x ...float64) float64 { return x[0] / x[1] }, f.ResistanceMegohm, f.ResistanceMinMegohm)
-	wet := working.Closure{Symbol: "R_wet", Unit: "MΩ", Text: "40 / A", Source: wetModule}
-	f.WetModulesMegohm = wet.Of(func(x ...float64) float64 { return 40 / x[0] }, f.AreaM2)
-}
-
-// together are the strings of the part read and of those joined to it. Where it
+// stringsRead are the strings of the part read and of those joined to it. Where it
 // is not stated what was joined, it may be more than the part.
-func together(r *schema.InsulationReading, parts map[string]working.Names) working.Names {
+func stringsRead(r *schema.InsulationReading, parts map[string]working.Names) working.Names {
 	if r.Side.Is("ac") {
 		return working.List()
 	}
@@ -136,16 +134,14 @@ func together(r *schema.InsulationReading, parts map[string]working.Names) worki
 	return working.List(ids...)
 }
 
-func areaOf(series working.Number, m schema.Module) working.Number {
-	f := working.Closure{Symbol: "A", Unit: "m²", Text: "N_s · l · w / 1000000", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1e6 },
-		series.As("N_s"), working.Stated("l", "mm", m.LengthMm), working.Stated("w", "mm", m.WidthMm))
+func areaOf(series working.Number, m *schema.Module) working.Number {
+	return areaOfModules.Of(series.As("N_s"), working.Stated("l", "mm", m.LengthMm), working.Stated("w", "mm", m.WidthMm))
 }
 
-// upTo takes a cell of the first row of the insulation table that the system
+// insulationCell takes a cell of the first row of the insulation table that the system
 // voltage falls in: below below_v, or no more than up_to_v. A row with neither
 // takes in all that is left.
-func upTo(b book.Book, u working.Number, want, symbol string) working.Number {
+func insulationCell(b book.Book, u working.Number, want, symbol string) working.Number {
 	const name = "insulation_test"
 	t := b.Tables[name]
 	if t == nil {
@@ -171,9 +167,8 @@ func upTo(b book.Book, u working.Number, want, symbol string) working.Number {
 	return working.Unknown(symbol, unit, u.Pointers()...)
 }
 
-// coverStrings counts for each string the poles whose insulation to earth was
-// read.
-func (d *deriver) coverStrings(all []StringTest, readings []InsulationTest) {
+// countPoles counts for each string the poles whose insulation to earth was read.
+func (d *deriver) countPoles(all []StringTest, readings []InsulationTest) {
 	if readings == nil {
 		return
 	}

@@ -42,20 +42,20 @@ type InsulationTest struct {
 // none.
 func (d *deriver) insulation() []InsulationTest {
 	if d.in.Commissioning.Insulation == nil {
-		return none[InsulationTest](d.in)
+		return emptyBeforeBuild[InsulationTest](d.in)
 	}
 	all := make([]InsulationTest, len(d.in.Commissioning.Insulation))
 	parts, cables := d.stringsOfParts(), d.cableRatings()
 	for i := range all {
 		r := &d.in.Commissioning.Insulation[i]
 		all[i] = d.insulationTest(r)
-		all[i].taken(d, r, parts, cables)
+		all[i].requirements(d, r, parts, cables)
 	}
 	return all
 }
 
 func (d *deriver) insulationTest(r *schema.InsulationReading) InsulationTest {
-	spds := d.spdsOn(r.Side)
+	spds := d.spdsBeside(r.Side)
 	return InsulationTest{
 		Subject:           working.Subject{ID: r.ID.Value, At: r.At(), Name: "insulation reading " + r.ID.Value},
 		Side:              working.StatedText(r.Side),
@@ -64,56 +64,47 @@ func (d *deriver) insulationTest(r *schema.InsulationReading) InsulationTest {
 		TestVoltageV:      working.Stated("U_test", "V", r.TestVoltageV),
 		ResistanceMegohm:  working.Stated("R", "MΩ", r.ResistanceMegohm),
 		SPDs:              spds,
-		SPDsConnected:     connected(spds, r.SPDsConnected),
+		SPDsConnected:     spdsConnected(spds, r.SPDsConnected),
 		SPDsRemovable:     working.StatedFlag(r.SPDsRemovable),
 		SPDsReconnected:   working.StatedFlag(r.SPDsReconnected),
 		InverterConnected: working.StatedFlag(r.InverterConnected),
-		PolesEarthed:      counted(d.in.Earthing.Poles, d.in.Earthing.Member("poles")),
+		PolesEarthed:      working.Length("n", d.in.Earthing.Poles, d.in.Earthing.Member("poles")),
 		EarthLifted:       working.StatedFlag(r.FunctionalEarthLifted),
 		ShortingSwitch:    working.StatedFlag(r.ShortingSwitchUsed),
 		HeldS:             working.Stated("t", "s", r.HeldS),
 		Surface:           working.StatedText(r.Surface),
 		OverRange:         working.StatedFlag(r.OverRange),
-		RangeMegohm:       d.rating(r.Instrument, "R_range", "MΩ", func(i *schema.Instrument) schema.Number { return i.InsulationMaxMegohm }),
+		RangeMegohm:       working.Stated("R_range", "MΩ", d.instrument(r.Instrument).InsulationMaxMegohm),
 	}
 }
 
-// counted counts the parts of a list; one not stated is not one of none.
-func counted[T any](list []T, at string) working.Number {
-	if list == nil {
-		return working.Unknown("n", "", at)
-	}
-	return working.Counted("n", len(list), at)
-}
-
-// spdsOn counts the surge protective devices on one side of the inverter.
-func (d *deriver) spdsOn(side schema.Text) working.Number {
-	if d.in.SPDs != nil && !side.Stated() {
+// spdsBeside counts the surge protective devices on the side of the inverter on which
+// a reading was taken.
+func (d *deriver) spdsBeside(side schema.Text) working.Number {
+	switch {
+	case d.in.SPDs != nil && !side.Stated():
 		return working.Unknown("n_SPD", "", side.At())
+	case side.Is("ac"):
+		return d.spdsOn("ac")
 	}
-	return d.spdsWhere(func(s schema.SPD) bool { return s.Circuit.Is("ac") == side.Is("ac") && !s.Circuit.Is("signal") })
+	return d.spdsOn("pv_dc", "battery_dc")
 }
 
-// spdsWhere counts the surge protective devices on some circuits.
-func (d *deriver) spdsWhere(on func(schema.SPD) bool) working.Number {
+// spdsOn counts the surge protective devices on circuits of some kinds.
+func (d *deriver) spdsOn(circuits ...string) working.Number {
 	if d.in.SPDs == nil {
 		return working.Unknown("n_SPD", "", "/spds")
 	}
-	n := 0
+	var on []working.Flag
 	for _, s := range d.in.SPDs {
-		if !s.Circuit.Stated() {
-			return working.Unknown("n_SPD", "", s.Circuit.At())
-		}
-		if on(s) {
-			n++
-		}
+		on = append(on, working.StatedText(s.Circuit).OneOf(circuits...))
 	}
-	return working.Counted("n_SPD", n, "/spds")
+	return working.Count("n_SPD", "/spds", on...)
 }
 
-// connected reports whether surge protective devices were in circuit during a
+// spdsConnected reports whether surge protective devices were in circuit during a
 // reading. Where there are none, nobody has to say so.
-func connected(spds working.Number, stated schema.Flag) working.Flag {
+func spdsConnected(spds working.Number, stated schema.Flag) working.Flag {
 	if !stated.Stated() && spds.Known() && spds.Value() == 0 {
 		return working.KnownFlag(false, "/spds")
 	}

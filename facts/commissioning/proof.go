@@ -32,10 +32,10 @@ func (d *deriver) proofs() []Proof {
 	return all
 }
 
-// of lists the functional tests of one kind of one part. A test of which it is
+// testsOf lists the functional tests of one kind of one part. A test of which it is
 // not stated what was tested may be of any part: then none can be listed, and it
 // is what is missing.
-func (d *deriver) of(test, part string) (some []*schema.FunctionalTest, missing []string) {
+func (d *deriver) testsOf(test, part string) (some []*schema.FunctionalTest, missing []string) {
 	for _, f := range d.find.functional[test] {
 		switch {
 		case !f.Part.Stated():
@@ -53,21 +53,20 @@ func (d *deriver) of(test, part string) (some []*schema.FunctionalTest, missing 
 // proved reports whether a test was done and every time passed. One that was not
 // done is not known to have failed.
 func (d *deriver) proved(test, part string) working.Flag {
-	tests, missing := d.of(test, part)
+	tests, missing := d.testsOf(test, part)
 	if missing != nil {
 		return working.UnknownFlag(missing...)
 	}
-	for _, t := range tests {
-		if !t.Passed.Yes() {
-			return working.StatedFlag(t.Passed)
-		}
+	passed := make([]working.Flag, len(tests))
+	for i, t := range tests {
+		passed[i] = working.StatedFlag(t.Passed)
 	}
-	return working.StatedFlag(tests[0].Passed)
+	return working.All(passed...)
 }
 
 // times are the times that a test took, or an unknown one.
 func (d *deriver) times(test, part string) []working.Number {
-	tests, missing := d.of(test, part)
+	tests, missing := d.testsOf(test, part)
 	if missing != nil {
 		return []working.Number{working.Unknown("t", "s", missing...)}
 	}

@@ -1,25 +1,16 @@
 package commissioning
 
-import (
-	"sunclause/facts/working"
-	"sunclause/schema"
-)
-
-// reading is the latest reading of a string, or what is missing to tell it.
-type reading struct {
-	*schema.StringReading
-	missing []string
-}
+import "sunclause/schema"
 
 // latest finds for each string the reading that counts: the last by date and
 // time.
-func (d *deriver) latest() map[string]reading {
+func (d *deriver) latest() map[string]*schema.StringReading {
 	of := map[string][]*schema.StringReading{}
 	for i := range d.in.Commissioning.Strings {
 		r := &d.in.Commissioning.Strings[i]
 		of[r.String.Value] = append(of[r.String.Value], r)
 	}
-	latest := map[string]reading{}
+	latest := map[string]*schema.StringReading{}
 	for i := range d.pv.Strings {
 		id := d.pv.Strings[i].ID
 		latest[id] = lastOf(of[id], d.at("strings"))
@@ -28,42 +19,21 @@ func (d *deriver) latest() map[string]reading {
 }
 
 // lastOf picks the last of some readings. Where one of several has no date or
-// time, none can be told to be it.
-func lastOf(readings []*schema.StringReading, list string) reading {
+// time, none can be said to be it, and the reading is a blank one.
+func lastOf(readings []*schema.StringReading, list string) *schema.StringReading {
 	if len(readings) == 0 {
-		return reading{missing: []string{list}}
+		return schema.Blank[schema.StringReading](list)
 	}
 	last := readings[0]
 	for _, r := range readings[1:] {
 		for _, t := range []schema.Text{last.Date, last.Time, r.Date, r.Time} {
 			if !t.Stated() {
-				return reading{missing: []string{t.At()}}
+				return schema.Blank[schema.StringReading](t.At())
 			}
 		}
 		if r.Date.Value+r.Time.Value >= last.Date.Value+last.Time.Value {
 			last = r
 		}
 	}
-	return reading{StringReading: last}
-}
-
-func (r reading) number(symbol, unit string, of func(*schema.StringReading) schema.Number) working.Number {
-	if r.StringReading == nil {
-		return working.Unknown(symbol, unit, r.missing...)
-	}
-	return working.Stated(symbol, unit, of(r.StringReading))
-}
-
-func (r reading) text(of func(*schema.StringReading) schema.Text) working.Text {
-	if r.StringReading == nil {
-		return working.UnknownText(r.missing...)
-	}
-	return working.StatedText(of(r.StringReading))
-}
-
-func (r reading) flag(of func(*schema.StringReading) schema.Flag) working.Flag {
-	if r.StringReading == nil {
-		return working.UnknownFlag(r.missing...)
-	}
-	return working.StatedFlag(of(r.StringReading))
+	return last
 }

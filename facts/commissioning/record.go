@@ -33,10 +33,10 @@ func (d *deriver) record() Record {
 	c := d.in.Commissioning
 	r := Record{
 		Category:        working.StatedText(c.Category),
-		Instruments:     counted(c.Instruments, d.at("instruments")),
+		Instruments:     working.Length("n", c.Instruments, d.at("instruments")),
 		DaysToService:   working.Days("t", c.TestsComplete, c.Date),
 		Signed:          working.StatedFlag(c.ReportSigned),
-		TesterKnown:     recorded(c.TesterCompetence),
+		TesterKnown:     working.IsStated(c.TesterCompetence),
 		Parallel:        d.mostParallel(),
 		SwitchesUntried: untested(d, d.in.Isolators, "/isolators", "switching_device", func(i *schema.Isolator) schema.Text { return i.ID }),
 		SPDsUnproved:    untested(d, d.in.SPDs, "/spds", "spd_indicator", func(s *schema.SPD) schema.Text { return s.ID }),
@@ -88,16 +88,12 @@ func (d *deriver) framesUnread() working.Number {
 	case readings == nil:
 		return working.Unknown("n", "", d.at("continuity"))
 	}
-	n := 0
-	for _, f := range frames {
-		if !f.Connection.Stated() {
-			return working.Unknown("n", "", f.Connection.At())
-		}
-		if !f.Connection.Is("none") && !read(readings, f.ID.Value) {
-			n++
-		}
+	unread := make([]working.Flag, len(frames))
+	for i, f := range frames {
+		earthed := working.Not(working.StatedText(f.Connection).OneOf("none"))
+		unread[i] = working.All(earthed, working.KnownFlag(!resistanceRead(readings, f.ID.Value), d.at("continuity")))
 	}
-	return working.Counted("n", n, d.at("continuity"))
+	return working.Count("n", d.at("continuity"), unread...)
 }
 
 func (d *deriver) bondsUnread() working.Number {
@@ -110,32 +106,27 @@ func (d *deriver) bondsUnread() working.Number {
 	}
 	n := 0
 	for _, b := range bonds {
-		if !read(readings, b.ID.Value) {
+		if !resistanceRead(readings, b.ID.Value) {
 			n++
 		}
 	}
 	return working.Counted("n", n, d.at("continuity"))
 }
 
-// read reports whether a resistance was read on a part, or with a lead on it.
-func read(readings []schema.ContinuityReading, id string) bool {
+// resistanceRead reports whether a resistance was read on a part, or with a lead on it.
+func resistanceRead(readings []schema.ContinuityReading, id string) bool {
 	return slices.ContainsFunc(readings, func(r schema.ContinuityReading) bool {
 		return r.ResistanceOhm.Stated() && (r.Part.Is(id) || r.From.Is(id) || r.To.Is(id))
 	})
 }
 
 func (d *deriver) supplyPolarity() working.Flag {
-	readings := d.in.Commissioning.Supply
-	if len(readings) == 0 {
+	if len(d.in.Commissioning.Supply) == 0 {
 		return working.UnknownFlag(d.at("supply"))
 	}
-	for _, r := range readings {
-		if !r.Polarity.Stated() {
-			return working.UnknownFlag(r.Polarity.At())
-		}
-		if !r.Polarity.Is("correct") {
-			return working.KnownFlag(false, r.Polarity.At())
-		}
+	var correct []working.Flag
+	for _, r := range d.in.Commissioning.Supply {
+		correct = append(correct, working.StatedText(r.Polarity).OneOf("correct"))
 	}
-	return working.KnownFlag(true, d.at("supply"))
+	return working.All(correct...)
 }

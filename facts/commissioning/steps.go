@@ -15,7 +15,7 @@ var sequence = []string{"inspection", "ac_tests", "continuity", "polarity", "com
 // underPower are the tests that close circuits or load the strings.
 var underPower = []string{"combiner", "current", "functional", "iv_curve"}
 
-// steps derives what the order of the tests tells: the list stands in the order
+// steps derives what the order of the tests shows: the list stands in the order
 // in which they were done.
 func (r *Record) steps(steps []schema.TestStep, at string) {
 	if steps == nil {
@@ -72,20 +72,15 @@ func beforePolarity(first []string, at string) working.Number {
 // failedOpen counts the tests that failed and were not done again with success,
 // on the same part or on the whole installation.
 func failedOpen(steps []schema.TestStep, at string) working.Number {
-	n := 0
+	open := make([]working.Flag, len(steps))
 	for i, s := range steps {
-		if !s.Passed.Stated() {
-			return working.Unknown("n", "", s.Passed.At())
-		}
 		again := slices.ContainsFunc(steps[i+1:], func(later schema.TestStep) bool {
 			samePart := !later.Part.Stated() || later.Part.Value == s.Part.Value
 			return later.Test.Value == s.Test.Value && samePart && later.Passed.Yes()
 		})
-		if !s.Passed.Value && !again {
-			n++
-		}
+		open[i] = working.All(working.Not(working.StatedFlag(s.Passed)), working.KnownFlag(!again, at))
 	}
-	return working.Counted("n", n, at)
+	return working.Count("n", at, open...)
 }
 
 // inspection holds the points looked at against the table of points.
@@ -98,7 +93,7 @@ func (r *Record) inspection(d *deriver) {
 	case table == nil:
 		r.noInspection("the rule set has no table inspection_points")
 	default:
-		r.lacking(points, at, table)
+		r.pointsLacking(points, at, table)
 	}
 	if points != nil {
 		r.PointsFailed = pointsFailed(points, at)
@@ -111,7 +106,7 @@ func (r *Record) noInspection(missing string) {
 	r.PointsLackingNames = working.UnknownList(missing)
 }
 
-func (r *Record) lacking(points []schema.InspectionPoint, at string, table *book.Table) {
+func (r *Record) pointsLacking(points []schema.InspectionPoint, at string, table *book.Table) {
 	looked := map[string]bool{}
 	for _, p := range points {
 		if p.Result.Stated() && !p.Result.Is("not_inspected") {
@@ -129,14 +124,9 @@ func (r *Record) lacking(points []schema.InspectionPoint, at string, table *book
 }
 
 func pointsFailed(points []schema.InspectionPoint, at string) working.Number {
-	n := 0
-	for _, p := range points {
-		if !p.Result.Stated() {
-			return working.Unknown("n", "", p.Result.At())
-		}
-		if p.Result.Is("unsatisfactory") {
-			n++
-		}
+	failed := make([]working.Flag, len(points))
+	for i, p := range points {
+		failed[i] = working.StatedText(p.Result).OneOf("unsatisfactory")
 	}
-	return working.Counted("n", n, at)
+	return working.Count("n", at, failed...)
 }

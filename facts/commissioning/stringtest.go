@@ -49,43 +49,42 @@ type StringTest struct {
 // states no strings.
 func (d *deriver) strings() []StringTest {
 	if d.pv.Strings == nil || d.in.Commissioning.Strings == nil && d.in.Project.Stage.Is("design") {
-		return none[StringTest](d.in)
+		return emptyBeforeBuild[StringTest](d.in)
 	}
 	latest := d.latest()
 	all := make([]StringTest, len(d.pv.Strings))
 	for i := range all {
 		s := &d.pv.Strings[i]
 		all[i] = d.stringTest(s, latest[s.ID])
-		all[i].expect(s, d.in.Datasheets.Modules[d.in.Strings[i].Module.Value], d)
+		all[i].expect(s, d.in.Strings[i].Module.To(), d)
 		all[i].Curves = d.curvesOf(s.ID)
 	}
-	d.compare(all)
+	d.compareAlike(all)
 	return all
 }
 
 // stringTest takes what the reading and its instrument state.
-func (d *deriver) stringTest(s *pvstring.String, r reading) StringTest {
+func (d *deriver) stringTest(s *pvstring.String, r *schema.StringReading) StringTest {
+	instrument := d.instrument(r.Instrument)
 	f := StringTest{
 		Subject:          working.Subject{ID: s.ID, At: s.At, Name: "readings on string " + s.ID},
-		Polarity:         r.text(func(r *schema.StringReading) schema.Text { return r.Polarity }),
-		VocV:             r.number("U", "V", func(r *schema.StringReading) schema.Number { return r.VocV }),
-		IscA:             r.number("I", "A", func(r *schema.StringReading) schema.Number { return r.IscA }),
-		OperatingA:       r.number("I_op", "A", func(r *schema.StringReading) schema.Number { return r.OperatingCurrentA }),
-		IrradianceWPerM2: r.number("G", "W/m²", func(r *schema.StringReading) schema.Number { return r.IrradianceWPerM2 }),
-		CellTemperatureC: r.number("T", "°C", func(r *schema.StringReading) schema.Number { return r.CellTemperatureC }),
-		IrradiancePlane:  r.text(func(r *schema.StringReading) schema.Text { return r.IrradiancePlane }),
-		Light:            r.text(func(r *schema.StringReading) schema.Text { return r.Light }),
-		Simultaneous:     r.flag(func(r *schema.StringReading) schema.Flag { return r.IrradianceSimultaneous }),
-		LoadBreakUsed:    r.flag(func(r *schema.StringReading) schema.Flag { return r.LoadBreakDeviceUsed }),
+		Polarity:         working.StatedText(r.Polarity),
+		VocV:             working.Stated("U", "V", r.VocV),
+		IscA:             working.Stated("I", "A", r.IscA),
+		OperatingA:       working.Stated("I_op", "A", r.OperatingCurrentA),
+		IrradianceWPerM2: working.Stated("G", "W/m²", r.IrradianceWPerM2),
+		CellTemperatureC: working.Stated("T", "°C", r.CellTemperatureC),
+		IrradiancePlane:  working.StatedText(r.IrradiancePlane),
+		Light:            working.StatedText(r.Light),
+		Simultaneous:     working.StatedFlag(r.IrradianceSimultaneous),
+		LoadBreakUsed:    working.StatedFlag(r.LoadBreakDeviceUsed),
 		StringVocMaxV:    s.VocMaxV,
 		InsulationPoles:  working.Unknown("n", "", d.at("insulation")),
-		InstrumentMaxV:   working.Unknown("U_inst", "V", r.missing...),
-		InstrumentMaxA:   working.Unknown("I_inst", "A", r.missing...),
+		InstrumentMaxV:   working.Stated("U_inst", "V", instrument.VoltageMaxV),
+		InstrumentMaxA:   working.Stated("I_inst", "A", instrument.CurrentMaxA),
 	}
-	if r.StringReading != nil {
+	if r.Stated() {
 		f.At = r.At()
-		f.InstrumentMaxV = d.rating(r.Instrument, "U_inst", "V", func(i *schema.Instrument) schema.Number { return i.VoltageMaxV })
-		f.InstrumentMaxA = d.rating(r.Instrument, "I_inst", "A", func(i *schema.Instrument) schema.Number { return i.CurrentMaxA })
 	}
 	return f
 }

@@ -8,12 +8,12 @@ import (
 	"sunclause/schema"
 )
 
+var asCopper = working.NewFormula("S_Cu", "mm²", "S · κ", sameConduction)
+
 // copperSize is the cross-section of copper that conducts as well as a
 // conductor does.
 func copperSize(symbol string, size working.Number, metal working.Text, b book.Book) working.Number {
-	f := working.Closure{Symbol: symbol, Unit: "mm²", Text: size.Symbol() + " · κ", Source: sameConduction}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, size,
-		b.Keyed("metal_conductance", "metal", metal, "over_copper", "κ"))
+	return asCopper.Of(size.For("S"), b.Keyed("metal_conductance", "metal", metal, "over_copper", "κ")).As(symbol)
 }
 
 // sizeOf is the copper cross-section of a conductor of the building.
@@ -38,8 +38,8 @@ func buriedLeast(symbol string, c schema.EarthConductor, b book.Book) working.Nu
 	return working.Counted(symbol, 0, c.MechanicallyProtected.At())
 }
 
-// heating is the factor k of a conductor by its metal and whether it is insulated.
-func heating(c schema.EarthConductor, b book.Book) working.Number {
+// adiabaticFactor is k of a conductor by its metal and whether it is insulated.
+func adiabaticFactor(c schema.EarthConductor, b book.Book) working.Number {
 	if !c.Material.Stated() || !c.Insulated.Stated() {
 		return working.Unknown("k", "", unstated(c.Material.Pointer, c.Insulated.Pointer)...)
 	}

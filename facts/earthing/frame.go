@@ -44,8 +44,8 @@ func frames(in *schema.Installation, pv pvstring.Facts, n network, b book.Book) 
 		f := frameOf(fr)
 		f.LimitKohm = extraneousLimit(in, b)
 		f.Extraneous = extraneous(f)
-		f.Exposed = exposed(in, fr)
-		f.InvertersSplit = separated(in, fr, pv)
+		f.Exposed = exposed(&fr)
+		f.InvertersSplit = separated(&fr, pv)
 		f.EarthedThrough = n.root(f.ID)
 		f.BondMm2 = n.size("S_PE", f.ID)
 		f.BesidePower = n.besidePower(f.ID)
@@ -74,107 +74,70 @@ func frameOf(fr schema.ArrayFrame) Frame {
 	}
 }
 
+var harmlessFrom = working.NewFormula("R_lim", "kΩ", "U_0 / I_B − Z_T / 1000", extraneousPart)
+
 // extraneousLimit is the resistance at which the line voltage drives through
 // part and person the current that is taken as still harmless.
 func extraneousLimit(in *schema.Installation, b book.Book) working.Number {
-	f := working.Closure{Symbol: "R_lim", Unit: "kΩ", Text: "U_0 / I_B − Z_T / 1000", Source: extraneousPart}
-	return f.Of(func(x ...float64) float64 { return x[0]/x[1] - x[2]/1000 },
-		working.Stated("U_0", "V", in.AC.Supply.VoltageV), b.Number("body_current_max_ma", "I_B"), b.Number("body_resistance_ohm", "Z_T"))
+	return harmlessFrom.Of(working.Stated("U_0", "V", in.AC.Supply.VoltageV), b.Number("body_current_max_ma", "I_B"), b.Number("body_resistance_ohm", "Z_T"))
 }
 
 // extraneous reports whether a frame brings in earth potential. Touching metal
 // that leads to earth settles it; not touching any does not, for only the
-// measurement tells what else the frame stands on.
+// measurement shows what else the frame stands on.
 func extraneous(f Frame) working.Flag {
-	if f.TouchesMetal.Known() && f.TouchesMetal.Value() {
-		return f.TouchesMetal
+	return working.Any(f.TouchesMetal, withinLimit(f.ResistanceKohm, f.LimitKohm))
+}
+
+func withinLimit(n, limit working.Number) working.Flag {
+	if !n.Known() || !limit.Known() {
+		return working.UnknownFlag(slices.Concat(n.Missing(), limit.Missing())...)
 	}
-	if missing := slices.Concat(f.ResistanceKohm.Missing(), f.LimitKohm.Missing()); len(missing) > 0 {
-		return working.UnknownFlag(missing...)
-	}
-	if within := f.ResistanceKohm.Value() <= f.LimitKohm.Value(); within || f.TouchesMetal.Known() {
-		return working.KnownFlag(within, f.ResistanceKohm.At())
-	}
-	return working.UnknownFlag(f.TouchesMetal.Missing()...)
+	return working.KnownFlag(n.Value() <= limit.Value(), n.At())
 }
 
 // exposed reports whether the frame becomes live when the basic insulation of a
 // module fails: one module without double insulation settles it.
-func exposed(in *schema.Installation, fr schema.ArrayFrame) working.Flag {
+func exposed(fr *schema.ArrayFrame) working.Flag {
 	if fr.Strings == nil {
 		return working.UnknownFlag(fr.Member("strings"))
 	}
-	var missing []string
-	for _, s := range stringsOf(in, fr) {
-		class := in.Datasheets.Modules[s.Module.Value].ProtectionClass
-		switch {
-		case !s.Module.Stated():
-			missing = append(missing, s.Module.At())
-		case !class.Stated():
-			missing = append(missing, class.At())
-		case class.Value == "I" || class.Value == "0":
-			return working.KnownFlag(true, class.At())
-		}
+	var single []working.Flag
+	for _, s := range fr.Strings {
+		class := s.To().Module.To().ProtectionClass
+		single = append(single, working.StatedText(class).OneOf("I", "0"))
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, fr.At())
+	return working.Any(single...)
 }
 
 // separated reports whether all inverters behind the frame separate their DC side
 // from the supply: one that does not settles it.
-func separated(in *schema.Installation, fr schema.ArrayFrame, pv pvstring.Facts) working.Flag {
+func separated(fr *schema.ArrayFrame, pv pvstring.Facts) working.Flag {
 	if fr.Strings == nil {
 		return working.UnknownFlag(fr.Member("strings"))
 	}
-	var missing []string
-	for i, s := range in.Strings {
-		if !carries(fr, s.ID.Value) {
-			continue
-		}
-		inverter := pv.Strings[i].Inverter
-		if !inverter.Known() {
-			missing = append(missing, inverter.Missing()...)
-			continue
-		}
-		word := separationOf(in, inverter.Value())
-		if !word.Known() {
-			missing = append(missing, word.Missing()...)
-		} else if word.Value() == "none" {
-			return working.KnownFlag(false, word.At())
+	var separated []working.Flag
+	for i := range pv.Strings {
+		if s := &pv.Strings[i]; carries(fr, s.ID) {
+			separated = append(separated, working.Not(separationOf(pv, s.Inverter).OneOf("none")))
 		}
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(true, fr.At())
+	return working.All(separated...)
 }
 
-func carries(fr schema.ArrayFrame, id string) bool {
+func carries(fr *schema.ArrayFrame, id string) bool {
 	return slices.ContainsFunc(fr.Strings, func(s schema.Ref[schema.String]) bool { return s.Value == id })
 }
 
-func stringsOf(in *schema.Installation, fr schema.ArrayFrame) []schema.String {
-	var own []schema.String
-	for _, s := range in.Strings {
-		if carries(fr, s.ID.Value) {
-			own = append(own, s)
-		}
-	}
-	return own
-}
-
 // separationOf is what the datasheet of an inverter says of its separation.
-func separationOf(in *schema.Installation, inverter string) working.Text {
-	for _, inv := range in.Inverters {
-		if inv.ID.Value != inverter {
-			continue
+func separationOf(pv pvstring.Facts, inverter working.Text) working.Text {
+	if !inverter.Known() {
+		return working.UnknownText(inverter.Missing()...)
+	}
+	for i := range pv.Inverters {
+		if pv.Inverters[i].ID == inverter.Value() {
+			return pv.Inverters[i].Separation
 		}
-		if !inv.Datasheet.Stated() {
-			return working.UnknownText(inv.Datasheet.At())
-		}
-		return working.StatedText(in.Datasheets.Inverters[inv.Datasheet.Value].Separation)
 	}
 	return working.UnknownText("/inverters")
 }

@@ -16,18 +16,19 @@ type Lightning struct {
 	RiskAssessment  working.Text   `json:"lightning_risk_assessment" words:"what a risk assessment to IEC 62305-2 says"`
 }
 
+var separationDistance = working.NewFormula("s", "m", "k_i · k_c / k_m · l", separation)
+
 // lightningOf takes what is stated of the system, and works out the separation
 // distance: k_i by its class, k_c by how many down-conductors share the current,
 // k_m by what fills the gap, and the length to the nearest equipotential bonding.
 func lightningOf(in *schema.Installation, b book.Book) Lightning {
 	lp := in.Earthing.LightningProtection
 	down := working.Stated("n_down", "", lp.DownConductors)
-	f := working.Closure{Symbol: "s", Unit: "m", Text: "k_i · k_c / k_m · l", Source: separation}
 	return Lightning{
 		LightningFitted: working.StatedFlag(lp.Fitted),
 		LightningClass:  working.StatedText(lp.Class),
 		DownConductors:  down,
-		SeparationM: f.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] * x[3] },
+		SeparationM: separationDistance.Of(
 			b.Keyed("lightning_class", "class", working.StatedText(lp.Class), "k_i", "k_i"),
 			b.Step("lightning_down_conductors", "from", down, "k_c", "k_c"),
 			b.Keyed("lightning_gap", "material", working.StatedText(lp.GapMaterial), "k_m", "k_m"),

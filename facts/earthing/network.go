@@ -29,7 +29,7 @@ func networkOf(in *schema.Installation, b book.Book) network {
 	var order []int
 	for i, r := range in.Cables {
 		if slices.Contains([]string{"protective", "earthing", "bonding"}, r.Service.Value) {
-			n.sizes[i] = runSize(in, r, b)
+			n.sizes[i] = runSize(&r, b)
 			order = append(order, i)
 		}
 	}
@@ -60,19 +60,17 @@ func thicker(x, y working.Number) int {
 	return 0
 }
 
+var sizeInParallel = working.NewFormula("S", "mm²", "n · S", working.ByDefinition)
+
 // runSize is the copper cross-section of a run. Conductors in parallel count
 // where they are stated; one is the fewest there can be.
-func runSize(in *schema.Installation, r schema.Run, b book.Book) working.Number {
-	if !r.Cable.Stated() {
-		return working.Unknown("S", "mm²", r.Cable.At())
-	}
-	sheet := in.Datasheets.Cables[r.Cable.Value]
+func runSize(r *schema.Run, b book.Book) working.Number {
+	sheet := r.Cable.To()
 	size := copperSize("S", working.Stated("S_c", "mm²", sheet.CsaMm2), working.StatedText(sheet.Conductor), b)
 	if !r.ConductorsPerPole.Stated() {
 		return size
 	}
-	f := working.Closure{Symbol: "S", Unit: "mm²", Text: "n · S", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Stated("n", "", r.ConductorsPerPole), size)
+	return sizeInParallel.Of(working.Stated("n", "", r.ConductorsPerPole), size)
 }
 
 // span keeps of the runs, taken in order, those that join what was apart.
@@ -114,7 +112,7 @@ func (n network) walk(root, kind string, tree map[string][]step) {
 	}
 }
 
-// root tells what a part is earthed by.
+// root is what a part is earthed by.
 func (n network) root(part string) working.Text {
 	if kind := n.roots[part]; kind != "" {
 		return working.KnownText(kind, "/cables")
@@ -156,60 +154,36 @@ func (n network) besidePower(part string) working.Flag {
 	if len(path) == 0 {
 		return working.UnknownFlag(n.missing()...)
 	}
-	var missing []string
+	var beside []working.Flag
 	for _, i := range path {
-		beside := n.in.Cables[i].LaidWith
-		switch {
-		case !beside.Stated():
-			missing = append(missing, beside.At())
-		case !n.carriesPower(beside.Value):
-			return working.KnownFlag(false, beside.At())
-		}
+		other := n.in.Cables[i].LaidWith.To()
+		beside = append(beside, working.StatedText(other.Service).OneOf("pv_string", "pv_array", "battery", "ac"))
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(true, n.in.Cables[path[0]].LaidWith.At())
-}
-
-func (n network) carriesPower(run string) bool {
-	return slices.ContainsFunc(n.in.Cables, func(r schema.Run) bool {
-		return r.ID.Value == run && slices.Contains([]string{"pv_string", "pv_array", "battery", "ac"}, r.Service.Value)
-	})
+	return working.All(beside...)
 }
 
 // enclosed reports whether runs lie all their way in an enclosure that guards them
 // against damage, or within switchgear.
 func (n network) enclosed(runs []int) working.Flag {
-	var missing []string
+	var guarded []working.Flag
 	for _, i := range runs {
 		r := &n.in.Cables[i]
 		if r.Segments == nil {
-			missing = append(missing, r.Member("segments"))
+			guarded = append(guarded, working.UnknownFlag(r.Member("segments")))
 		}
 		for j := range r.Segments {
-			switch guard := enclosedStretch(&r.Segments[j]); {
-			case !guard.Known():
-				missing = append(missing, guard.Missing()...)
-			case !guard.Value():
-				return guard
-			}
+			guarded = append(guarded, enclosedStretch(&r.Segments[j]))
 		}
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(true, n.in.Cables[runs[0]].At())
+	return working.All(guarded...)
 }
 
+// enclosedStretch takes a stretch whose place is not stated for one outside of
+// switchgear.
 func enclosedStretch(s *schema.Segment) working.Flag {
-	switch closed := []string{"conduit", "flexible_conduit", "trunking", "ducting"}; {
-	case s.Place.Is("switchgear"):
+	if s.Place.Is("switchgear") {
 		return working.KnownFlag(true, s.Place.At())
-	case !s.Enclosure.Stated():
-		return working.UnknownFlag(s.Enclosure.At())
-	case !slices.Contains(closed, s.Enclosure.Value):
-		return working.KnownFlag(false, s.Enclosure.At())
 	}
-	return working.StatedFlag(s.MechanicallyProtected)
+	closed := working.StatedText(s.Enclosure).OneOf("conduit", "flexible_conduit", "trunking", "ducting")
+	return working.All(closed, working.StatedFlag(s.MechanicallyProtected))
 }

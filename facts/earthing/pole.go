@@ -28,7 +28,7 @@ func poles(in *schema.Installation) []Pole {
 		all[i] = Pole{
 			Subject:    working.Subject{ID: p.ID.Value, At: p.At(), Name: "earthed pole " + p.ID.Value},
 			Inverter:   working.StatedText(p.Inverter.Text),
-			Separation: separationOf(in, p.Inverter.Value),
+			Separation: working.StatedText(p.Inverter.To().Datasheet.To().Separation),
 			Pole:       working.StatedText(p.Pole),
 			By:         working.StatedText(p.By),
 			Reason:     working.StatedText(p.Reason),

@@ -1,8 +1,6 @@
 package earthing
 
 import (
-	"math"
-
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 )
@@ -13,13 +11,13 @@ var (
 	protectiveSize = working.Source{Document: "IEC 60364-5-54", Edition: "2011", Clause: "Table 54.2 (in BS 7671 Table 54.7)", How: working.Read}
 )
 
+var adiabaticSize = working.NewFormula("S", "mm²", "√(I² · t) / k", adiabatic)
+
 // Adiabatic is the least cross-section that stands a fault current for a time,
 // with no heat lost on the way: the square root of I²t, over k. It holds from
 // 0.1 s to 5 s; below, the let-through energy of the device counts.
 func Adiabatic(symbol string, current, time, k working.Number) working.Number {
-	f := working.Closure{Symbol: symbol, Unit: "mm²", Source: adiabatic,
-		Text: "√(" + current.Symbol() + "² · " + time.Symbol() + ") / " + k.Symbol()}
-	return f.Of(func(x ...float64) float64 { return math.Sqrt(x[0]*x[0]*x[1]) / x[2] }, current, time, k)
+	return adiabaticSize.Of(current.For("I"), time.For("t"), k.For("k")).As(symbol)
 }
 
 // ProtectiveSize is the cross-section of a protective conductor selected by

@@ -1,7 +1,6 @@
 package earthing
 
 import (
-	"math"
 	"slices"
 	"strings"
 
@@ -29,6 +28,11 @@ type System struct {
 	SmallestMainBondMm2 working.Number `json:"smallest_main_bond_mm2" words:"cross-section of the smallest main bond, as copper"`
 	MainBonded          working.Names  `json:"main_bonded" words:"what the main bonds join to the main earthing terminal"`
 }
+
+var (
+	originFault    = working.NewFormula("I_f", "A", "U_0 / Z_e", faultAtOrigin)
+	halfOfEarthing = working.NewFormula("S_half", "mm²", "S_E / 2, at least S_min, at most S_max", mainBonding)
+)
 
 func systemOf(in *schema.Installation, f Facts, b book.Book) System {
 	earthing := in.Earthing.EarthingConductor
@@ -74,10 +78,8 @@ func leastKnown(symbol string, sizes ...working.Number) working.Number {
 // originAdiabatic is the size that stands the earth fault current at the origin
 // until the supply's device opens, as a size that is made.
 func originAdiabatic(in *schema.Installation, b book.Book) working.Number {
-	fault := working.Closure{Symbol: "I_f", Unit: "A", Text: "U_0 / Z_e", Source: faultAtOrigin}
-	current := fault.Of(func(x ...float64) float64 { return x[0] / x[1] },
-		working.Stated("U_0", "V", in.AC.Supply.VoltageV), working.Stated("Z_e", "Ω", in.AC.Supply.ZeOhm))
-	size := Adiabatic("S_ad", current, opensWithin(in, current), heating(in.Earthing.EarthingConductor, b))
+	current := originFault.Of(working.Stated("U_0", "V", in.AC.Supply.VoltageV), working.Stated("Z_e", "Ω", in.AC.Supply.ZeOhm))
+	size := Adiabatic("S_ad", current, opensWithin(in, current), adiabaticFactor(in.Earthing.EarthingConductor, b))
 	return StandardSize("S_E,ad", size, b)
 }
 
@@ -91,7 +93,7 @@ func opensWithin(in *schema.Installation, current working.Number) working.Number
 	if !current.Known() {
 		return working.Unknown("t", "s", current.Missing()...)
 	}
-	d := in.Datasheets.ProtectiveDevices[device.Value]
+	d := device.To()
 	for _, at := range []struct {
 		seconds float64
 		current schema.Number
@@ -104,8 +106,9 @@ func opensWithin(in *schema.Installation, current working.Number) working.Number
 }
 
 // bondingDue is the least size of main bonds: half of the earthing conductor,
-// which counts as no larger than the lines ask for, between two bounds, or where the rule set says so and the supply
-// has protective multiple earthing, by the neutral of the supply.
+// which counts as no larger than the lines ask for, between two bounds; or, where
+// the rule set says so and the supply has protective multiple earthing, by the
+// neutral of the supply.
 func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	method := b.Word("main_bonding_method")
 	switch {
@@ -119,8 +122,7 @@ func bondingDue(in *schema.Installation, s System, b book.Book) working.Number {
 	case s.Arrangement.Value() == "TN-C-S":
 		return covering(b, "main_bonding_pme", "neutral_up_to_mm2", working.Stated("S_N", "mm²", in.AC.Supply.NeutralMm2), "bond_mm2", "S_b,min")
 	}
-	f := working.Lookup{Symbol: "S_half", Unit: "mm²", Text: "S_E / 2, at least S_min, at most S_max", Source: mainBonding}
-	half := f.Of(func(x ...float64) float64 { return math.Min(math.Max(x[0]/2, x[1]), x[2]) }, leastKnown("S_E", s.EarthingTableMm2, s.EarthingMm2),
+	half := halfOfEarthing.Of(leastKnown("S_E", s.EarthingTableMm2, s.EarthingMm2),
 		b.Number("main_bond_min_mm2", "S_min"), b.Number("main_bond_max_mm2", "S_max"))
 	return StandardSize("S_b,min", half, b)
 }

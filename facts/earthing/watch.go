@@ -31,30 +31,24 @@ type Watch struct {
 func watches(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, n network, b book.Book) []Watch {
 	all := make([]Watch, len(in.Inverters))
 	for i, inv := range in.Inverters {
-		all[i] = watchOf(in, inv, b)
+		all[i] = watchOf(&inv, b)
 		all[i].InsulationArrayKohm = covering(b, "array_insulation", "up_to_w", pv.Inverters[i].DcPowerW, "resistance_kohm", "R_array")
 		all[i].alarms(in.Earthing.Alarms, inv)
-		all[i].earths(inv, c, cables, n, b)
+		all[i].protectiveConductors(inv, c, cables, n, b)
 	}
 	return all
 }
 
+var insulationDue = working.NewFormula("R_iso,min", "kΩ", "U_max / I_iso", insulationTest)
+
 // watchOf takes what the datasheet of an inverter states.
-func watchOf(in *schema.Installation, inv schema.Inverter, b book.Book) Watch {
-	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
-	f := working.Closure{Symbol: "R_iso,min", Unit: "kΩ", Text: "U_max / I_iso", Source: insulationTest}
-	w := Watch{
+func watchOf(inv *schema.Inverter, b book.Book) Watch {
+	sheet := inv.Datasheet.To()
+	return Watch{
 		InsulationMinKohm: working.Stated("R_iso", "kΩ", sheet.InsulationMinKohm),
-		InsulationDueKohm: f.Of(func(x ...float64) float64 { return x[0] / x[1] },
-			working.Stated("U_max", "V", sheet.DCVoltageMaxV), b.Number("insulation_current_max_ma", "I_iso")),
-		LeakageMa: working.Stated("I_PE", "mA", sheet.LeakageCurrentMa),
+		InsulationDueKohm: insulationDue.Of(working.Stated("U_max", "V", sheet.DCVoltageMaxV), b.Number("insulation_current_max_ma", "I_iso")),
+		LeakageMa:         working.Stated("I_PE", "mA", sheet.LeakageCurrentMa),
 	}
-	if !inv.Datasheet.Stated() {
-		for _, n := range []*working.Number{&w.InsulationMinKohm, &w.InsulationDueKohm, &w.LeakageMa} {
-			*n = working.Unknown(n.Symbol(), n.Unit(), inv.Datasheet.At())
-		}
-	}
-	return w
 }
 
 // alarms takes the alarms of the inverter: what one of them watches is watched.
@@ -65,32 +59,21 @@ func (w *Watch) alarms(all []schema.EarthFaultAlarm, inv schema.Inverter) {
 		w.ResidualMonitored, w.InsulationMeasured = working.UnknownFlag(at), working.UnknownFlag(at)
 		return
 	}
-	own := slices.DeleteFunc(slices.Clone(all), func(a schema.EarthFaultAlarm) bool { return a.Inverter.Value != inv.ID.Value })
-	w.EarthFaultAlarms = working.Counted("n_alarm", len(own), at)
-	w.ResidualMonitored = anyOf(own, at, func(a schema.EarthFaultAlarm) schema.Flag { return a.ResidualCurrentMonitored })
-	w.InsulationMeasured = anyOf(own, at, func(a schema.EarthFaultAlarm) schema.Flag { return a.InsulationMeasured })
-}
-
-func anyOf(all []schema.EarthFaultAlarm, at string, member func(schema.EarthFaultAlarm) schema.Flag) working.Flag {
-	var missing []string
-	for _, a := range all {
-		switch f := member(a); {
-		case !f.Stated():
-			missing = append(missing, f.At())
-		case f.Value:
-			return working.StatedFlag(f)
+	var residual, insulation []working.Flag
+	for i := range all {
+		if a := &all[i]; a.Inverter.Value == inv.ID.Value {
+			residual = append(residual, working.StatedFlag(a.ResidualCurrentMonitored))
+			insulation = append(insulation, working.StatedFlag(a.InsulationMeasured))
 		}
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, at)
+	w.EarthFaultAlarms = working.Counted("n_alarm", len(residual), at)
+	w.ResidualMonitored, w.InsulationMeasured = working.Any(residual...), working.Any(insulation...)
 }
 
-// earths takes the protective conductors that lead to the inverter: the one of
+// protectiveConductors takes the protective conductors that lead to the inverter: the one of
 // its AC runs, and one by the runs that only earth. Leaving one out never makes
 // them more or thicker.
-func (w *Watch) earths(inv schema.Inverter, c *circuit.Circuit, cables cable.Facts, n network, b book.Book) {
+func (w *Watch) protectiveConductors(inv schema.Inverter, c *circuit.Circuit, cables cable.Facts, n network, b book.Book) {
 	found := []earthWay{{n.size("S_PE", inv.ID.Value), n.path(inv.ID.Value)}}
 	if runs := toBoard(c, inv.ID.Value+".ac"); len(runs) > 0 && len(cables.Runs) > 0 {
 		var sizes []working.Number

@@ -75,7 +75,7 @@ func TestLeakageEarth(t *testing.T) {
 	r := run("R5", "MET", "INV1", "protective", "c4")
 	r["segments"] = list{object{"length_m": 3}, object{"length_m": 3, "enclosure": "conduit"}}
 	facttest.Wants(t, "not said how it lies", derive(t, add(house(), r)).Watches[0].EarthDueMm2,
-		"/cables/4/segments/0/enclosure", "/cables/4/segments/1/mechanically_protected")
+		"/cables/4/segments/0/enclosure", "/cables/4/segments/0/mechanically_protected", "/cables/4/segments/1/mechanically_protected")
 }
 
 // The protective conductor of an AC circuit is as thin as the thinnest of its

@@ -12,7 +12,7 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]w
 	if pv.Untraced != nil {
 		f.Strings = working.UnknownList(pv.Untraced...)
 		f.Inverters = working.UnknownList(pv.Untraced...)
-		f.noDuty(pv.Untraced)
+		f.unknownDuty(pv.Untraced)
 		return
 	}
 	var ids, inverters []string
@@ -36,49 +36,45 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]w
 	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
 	f.IscMaxA = working.Greatest("I_duty", "A", currents...)
 	if len(ids) == 0 {
-		f.idle()
+		f.noStrings()
 	}
 }
 
 // serves takes the inverters that the strings feed, and whether one of them has
-// an isolator of its own: one that is known to have settles it.
+// an isolator inside.
 func (f *Isolator) serves(inverters []string, builtIn map[string]working.Flag) {
 	f.Inverters = working.List(inverters...)
 	f.InvertersServed = working.Counted("n_inv", len(f.Inverters.Values()), f.At)
-	f.InverterIsolator = working.KnownFlag(false, f.At)
+	var inside []working.Flag
 	for _, id := range f.Inverters.Values() {
-		if flag := builtIn[id]; !flag.Known() || flag.Value() {
-			f.InverterIsolator = flag
-			if flag.Known() {
-				return
-			}
-		}
+		inside = append(inside, builtIn[id])
 	}
+	f.InverterIsolator = working.Any(inside...)
 }
 
-// builtInto tells of each inverter whether it has an isolator inside.
-func builtInto(in *schema.Installation) map[string]working.Flag {
+// isolatorsInside reports for each inverter whether it has an isolator inside.
+func isolatorsInside(in *schema.Installation) map[string]working.Flag {
 	flags := map[string]working.Flag{}
 	for _, inv := range in.Inverters {
-		flags[inv.ID.Value] = working.StatedFlag(in.Datasheets.Inverters[inv.Datasheet.Value].DCIsolatorBuiltIn)
+		flags[inv.ID.Value] = working.StatedFlag(inv.Datasheet.To().DCIsolatorBuiltIn)
 	}
 	return flags
 }
 
-// idle leaves the duty of an isolator unknown through which no string passes:
+// noStrings leaves the duty of an isolator unknown through which no string passes:
 // no current is not the same as none known. For one that is to open PV strings
 // it is the runs to it that are missing.
-func (f *Isolator) idle() {
+func (f *Isolator) noStrings() {
 	var missing []string
 	if f.Circuit.Value() == "pv_dc" {
 		missing = []string{"/cables"}
 	}
-	f.noDuty(missing)
+	f.unknownDuty(missing)
 }
 
-// noDuty leaves unknown what hangs on the strings, because the named
+// unknownDuty leaves unknown what hangs on the strings, because the named
 // members are missing.
-func (f *Isolator) noDuty(missing []string) {
+func (f *Isolator) unknownDuty(missing []string) {
 	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
 	f.IscMaxA = working.Unknown("I_duty", "A", missing...)
 	f.StringsParallel = working.Unknown("N_p", "", missing...)
@@ -99,7 +95,8 @@ func stringIDs(pv pvstring.Facts) []string {
 // voltage that still covers the duty, since the rated current belongs to a
 // voltage; where none covers it, the one with the highest. A table has no
 // answer between its rows.
-func (f *Isolator) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) {
+func (f *Isolator) rating(iso *schema.Isolator) {
+	sheet := iso.Datasheet.To()
 	missing := f.ratingNeeds(iso)
 	if len(missing) > 0 {
 		f.UeV, f.IeA = working.Unknown("U_e", "V", missing...), working.Unknown("I_e", "A", missing...)
@@ -116,14 +113,14 @@ func (f *Isolator) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) 
 		}
 	}
 	if best == nil { // the sheet has no row for this use: nothing is shown to carry it
-		at := sheet.At() + "/ratings"
+		at := sheet.Member("ratings")
 		f.UeV, f.IeA = working.Unknown("U_e", "V", at), working.Unknown("I_e", "A", at)
 		return
 	}
 	f.UeV, f.IeA = working.Stated("U_e", "V", best.UeV), working.Stated("I_e", "A", best.IeA)
 }
 
-func (f *Isolator) ratingNeeds(iso schema.Isolator) []string {
+func (f *Isolator) ratingNeeds(iso *schema.Isolator) []string {
 	var missing []string
 	for _, t := range []schema.Text{iso.Datasheet.Text, iso.UtilizationCategory} {
 		if !t.Stated() {

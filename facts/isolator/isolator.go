@@ -28,7 +28,7 @@ type Isolator struct {
 	Poles             working.Number `json:"poles" words:"poles of the device"`
 	PolesUsed         working.Number `json:"poles_used" words:"poles that its wiring takes up"`
 	BreaksAll         working.Flag   `json:"breaks_all_conductors" words:"whether every way breaks all live conductors"`
-	TogetherFlag      working.Flag   `json:"breaks_all_poles_together" words:"whether one movement opens all poles"`
+	BreaksTogether    working.Flag   `json:"breaks_all_poles_together" words:"whether one movement opens all poles"`
 	IndependentManual working.Flag   `json:"independent_manual_operation" words:"whether its speed does not depend on the hand"`
 	PolaritySensitive working.Flag   `json:"polarity_sensitive" words:"whether it breaks current in one direction only"`
 	LockableOff       working.Flag   `json:"lockable_off" words:"whether it can be locked open as installed"`
@@ -57,28 +57,29 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Is
 	if in.Isolators == nil {
 		return nil
 	}
-	through, builtIn := c.Through(stringIDs(pv)), builtInto(in)
+	through, builtIn := c.Through(stringIDs(pv)), isolatorsInside(in)
 	all := make([]Isolator, len(in.Isolators))
-	for i, iso := range in.Isolators {
-		all[i] = isolatorOf(in, iso)
+	for i := range in.Isolators {
+		iso := &in.Isolators[i]
+		all[i] = isolatorOf(iso)
 		all[i].duty(through[i], pv, builtIn)
-		all[i].rating(iso, in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value])
+		all[i].rating(iso)
 		all[i].RunsLive, all[i].RunsDead = c.Alone(i)
 	}
 	return all
 }
 
 // isolatorOf takes what the isolator and its datasheet state.
-func isolatorOf(in *schema.Installation, iso schema.Isolator) Isolator {
-	sheet := in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value]
+func isolatorOf(iso *schema.Isolator) Isolator {
+	sheet := iso.Datasheet.To()
 	f := Isolator{
 		Subject:           working.Subject{ID: iso.ID.Value, At: iso.At(), Name: "isolator " + iso.ID.Value},
 		Circuit:           working.StatedText(iso.Circuit),
 		Category:          working.StatedText(iso.UtilizationCategory),
 		Poles:             working.Stated("n_poles", "", sheet.Poles),
 		PolesUsed:         polesUsed(iso),
-		BreaksAll:         breaksAll(iso),
-		TogetherFlag:      working.StatedFlag(sheet.BreaksAllPolesTogether),
+		BreaksAll:         circuit.BreaksAll(iso),
+		BreaksTogether:    working.StatedFlag(sheet.BreaksAllPolesTogether),
 		IndependentManual: working.StatedFlag(sheet.IndependentManualOperation),
 		PolaritySensitive: working.StatedFlag(sheet.PolaritySensitive),
 		LockableOff:       working.StatedFlag(iso.LockableOff),
@@ -90,25 +91,11 @@ func isolatorOf(in *schema.Installation, iso schema.Isolator) Isolator {
 		DistanceM:         working.Stated("d", "m", iso.DistanceToInverterM),
 		Accessible:        working.StatedFlag(iso.ReadilyAccessible),
 	}
-	if !iso.Datasheet.Stated() {
-		f.noSheet(iso.Datasheet.At())
-	}
 	f.enclosure(iso)
 	return f
 }
 
-// noSheet names the reference as what is missing, rather than members of a
-// datasheet that nobody can find.
-func (f *Isolator) noSheet(at string) {
-	f.Poles = working.Unknown("n_poles", "", at)
-	f.IthA = working.Unknown("I_the", "A", at)
-	f.IthAmbientC = working.Unknown("T_the", "°C", at)
-	for _, flag := range []*working.Flag{&f.TogetherFlag, &f.IndependentManual, &f.PolaritySensitive, &f.OnOffMarked} {
-		*flag = working.UnknownFlag(at)
-	}
-}
-
-func (f *Isolator) enclosure(iso schema.Isolator) {
+func (f *Isolator) enclosure(iso *schema.Isolator) {
 	e := iso.Enclosure
 	f.Place = working.StatedText(iso.Place)
 	f.Outdoors = working.Outdoors(iso.Place)
@@ -121,35 +108,24 @@ func (f *Isolator) enclosure(iso schema.Isolator) {
 	f.Combustible = working.StatedFlag(e.Combustible)
 }
 
-func breaksAll(iso schema.Isolator) working.Flag {
-	for _, w := range iso.Ways {
-		if !w.ConductorsOpened.Stated() {
-			return working.UnknownFlag(w.ConductorsOpened.At())
-		}
-		if !circuit.BreaksAll(w.ConductorsOpened) {
-			return working.KnownFlag(false, w.ConductorsOpened.At())
-		}
-	}
-	return working.KnownFlag(true, iso.At())
-}
-
 // conductorsBroken counts the conductors that each word of conductors_opened
 // stands for.
-var conductorsBroken = map[string]float64{
+var conductorsBroken = map[string]int{
 	"positive": 1, "negative": 1, "both": 2, "line": 1, "line_and_neutral": 2, "all_lines": 3, "all_lines_and_neutral": 4,
 }
 
+var polesTaken = working.NewFormula("n_used", "", "n_con · n_ser", working.ByDefinition)
+
 // polesUsed counts the poles that the wiring takes up: for each way the
 // conductors it breaks, times the poles in series in each.
-func polesUsed(iso schema.Isolator) working.Number {
+func polesUsed(iso *schema.Isolator) working.Number {
 	inSeries := working.Stated("n_ser", "", iso.PolesInSeries)
-	conductors := 0.0
+	conductors := 0
 	for _, w := range iso.Ways {
 		if !w.ConductorsOpened.Stated() {
 			return working.Unknown("n_used", "", w.ConductorsOpened.At())
 		}
 		conductors += conductorsBroken[w.ConductorsOpened.Value]
 	}
-	f := working.Closure{Symbol: "n_used", Text: "n_con · n_ser", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, working.Counted("n_con", int(conductors), iso.At()), inSeries)
+	return polesTaken.Of(working.Counted("n_con", conductors, iso.At()), inSeries)
 }

@@ -285,5 +285,5 @@ func TestWithoutDatasheet(t *testing.T) {
 	f := derive(t, doc, "coefficient")
 	facttest.Wants(t, "poles", f.Poles, "/isolators/0/datasheet")
 	facttest.Wants(t, "thermal current", f.IthA, "/isolators/0/datasheet")
-	facttest.Wants(t, "whether all poles open together", f.TogetherFlag, "/isolators/0/datasheet")
+	facttest.Wants(t, "whether all poles open together", f.BreaksTogether, "/isolators/0/datasheet")
 }

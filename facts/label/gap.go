@@ -27,7 +27,7 @@ type span struct {
 }
 
 // spans puts together the stretches that must be marked and follow each other.
-func (w *way) spans() []*span {
+func (w *route) spans() []*span {
 	var all []*span
 	open := false
 	for _, s := range w.stretches {
@@ -46,7 +46,7 @@ func (w *way) spans() []*span {
 }
 
 // gaps cuts each span at its warnings.
-func (w *way) gaps() []gap {
+func (w *route) gaps() []gap {
 	var all []gap
 	for _, s := range w.spans() {
 		from := s.from
@@ -63,8 +63,8 @@ func (w *way) gaps() []gap {
 	return all
 }
 
-// needMissing names what would tell which stretches must be marked.
-func (w *way) needMissing() []string {
+// needMissing names what to state to know which stretches must be marked.
+func (w *route) needMissing() []string {
 	var missing []string
 	for _, s := range w.stretches {
 		missing = append(missing, s.need.Missing()...)
@@ -74,7 +74,7 @@ func (w *way) needMissing() []string {
 
 // gaps finds the greatest gap of all, and the greatest that touch a stretch of
 // either kind. Of a kind that the route has not got it is nothing.
-func (m *Marking) gaps(w *way) {
+func (m *Marking) gaps(w *route) {
 	var all, straight, other []working.Number
 	missing := w.needMissing()
 	unsorted := missing
@@ -111,9 +111,11 @@ func greatest(symbol string, gaps []working.Number, missing []string) working.Nu
 	return working.Greatest(symbol, "m", gaps...)
 }
 
+var coveredShare = working.NewFormula("c", "%", "100 · l_cov / l_mark", working.ByDefinition)
+
 // coverage is the share of what must be marked that lies within gaps that are
 // short enough there. A span without any warning has none.
-func (w *way) coverage(b book.Book) working.Number {
+func (w *route) coverage(b book.Book) working.Number {
 	var covered, total []working.Number
 	missing := w.needMissing()
 	for _, g := range w.gaps() {
@@ -136,8 +138,7 @@ func (w *way) coverage(b book.Book) working.Number {
 	if len(total) == 0 {
 		return working.Unknown("c", "%")
 	}
-	f := working.Closure{Symbol: "c", Unit: "%", Text: "100 · l_cov / l_mark", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return 100 * x[0] / x[1] }, working.Sum("l_cov", "m", covered...), working.Sum("l_mark", "m", total...))
+	return coveredShare.Of(working.Sum("l_cov", "m", covered...), working.Sum("l_mark", "m", total...))
 }
 
 func later(a, b working.Number) working.Number {
@@ -155,7 +156,7 @@ func earlier(a, b working.Number) working.Number {
 }
 
 // without counts the spans that carry no warning.
-func (w *way) without() working.Number {
+func (w *route) without() working.Number {
 	if missing := w.needMissing(); len(missing) > 0 {
 		return working.Unknown("n_bare", "", missing...)
 	}

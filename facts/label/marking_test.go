@@ -142,7 +142,7 @@ func TestWarningDue(t *testing.T) {
 		{"before the isolator", func(object) {}, "true false"},
 		{"evident", func(d object) { segment(d)["function_evident"] = true }, "false false"},
 		{"one pole opened", func(d object) { way(d)["conductors_opened"] = "positive" }, "true [/cables/1/segments]"},
-		{"poles not stated", func(d object) { delete(way(d), "conductors_opened") }, "true [/isolators/0/ways/0/conductors_opened /cables/1/segments]"},
+		{"poles not stated", func(d object) { delete(way(d), "conductors_opened") }, "true [/cables/1/segments /isolators/0/ways/0/conductors_opened]"},
 		{"route not stated", func(d object) { delete(d["cables"].(list)[0].(object), "segments") }, "[/cables/0/segments] false"},
 		{"string goes nowhere", func(d object) { d["cables"].(list)[1].(object)["from"] = "INV1.battery" }, "true [/cables /cables/1/segments]"},
 	} {

@@ -99,6 +99,8 @@ func TestUntracedString(t *testing.T) {
 		facttest.Wants(t, f.Strings[i].ID+" strings in parallel", f.Strings[i].StringsParallel, "/cables")
 		facttest.Wants(t, f.Strings[i].ID+" reverse current", f.Strings[i].ReverseA, "/cables")
 	}
+	facttest.Is(t, "the input of the traced string live with all open", f.Mppts[0].LiveWithAllOpen, true)
+	facttest.Wants(t, "the other live with all open", f.Mppts[1].LiveWithAllOpen, "/cables")
 	facttest.Wants(t, "strings of the inverter", f.Inverters[0].Strings, "/cables")
 	facttest.Wants(t, "power of the inverter", f.Inverters[0].DcPowerW, "/cables")
 	facttest.Wants(t, "DC over AC", f.Inverters[0].DcAcRatio, "/cables")

@@ -92,9 +92,12 @@ func (f *Facts) byInput(in *schema.Installation) map[string][]feeder {
 	return fed
 }
 
-// untraced leaves unknown what the input carries, since a string that was not
-// traced may be one of its own.
+// untraced leaves unknown what the input carries and whether it is ever dead, since a
+// string that was not traced may be one of its own.
 func (m *Mppt) untraced(missing []string) {
+	if m.LiveWithAllOpen.Known() && !m.LiveWithAllOpen.Value() {
+		m.LiveWithAllOpen = working.UnknownFlag(missing...)
+	}
 	m.Strings = working.UnknownList(missing...)
 	for _, n := range []*working.Number{&m.StringsParallel, &m.IscStcA, &m.IscMaxA, &m.ImpA, &m.VocMaxV, &m.VocMismatchPct,
 		&m.SeriesSpread, &m.ModuleTypes, &m.Planes, &m.AzimuthSpreadDeg, &m.PitchSpreadDeg} {

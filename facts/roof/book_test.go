@@ -1,10 +1,12 @@
 package roof_test
 
 import (
+	"maps"
 	"math"
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"go.yaml.in/yaml/v3"
@@ -15,18 +17,30 @@ import (
 	"sunclause/facts/working"
 )
 
-// figures reads the parameters and tables that the set iec ships for this room,
-// so that the tests try what users get.
+// figures are the parameters and tables that the set iec ships for this room, so
+// that the tests try what users get. Each test may change its own.
 func figures(t testing.TB) book.Book {
 	t.Helper()
+	b, err := shipped()
+	if err != nil {
+		t.Fatal(err)
+	}
+	b.Parameters, b.Tables = maps.Clone(b.Parameters), maps.Clone(b.Tables)
+	return b
+}
+
+// shipped reads them once.
+var shipped = sync.OnceValues(func() (book.Book, error) {
 	var file struct {
 		Parameters []struct {
 			Name, Unit string
 			Value      any
 		}
 	}
-	read(t, "../../policies/iec/roof.yaml", &file)
 	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
+	if err := read("../../policies/iec/roof.yaml", &file); err != nil {
+		return b, err
+	}
 	for _, p := range file.Parameters {
 		put(b, p.Name, p.Value)
 	}
@@ -35,11 +49,15 @@ func figures(t testing.TB) book.Book {
 	for _, pattern := range []string{"../../policies/iec/tables/*.yaml", "../../policies/gb/tables/fixing_*.yaml"} {
 		files, _ := filepath.Glob(pattern)
 		for _, name := range files {
-			b.Tables[strings.TrimSuffix(filepath.Base(name), ".yaml")] = table(t, name)
+			tab, err := table(name)
+			if err != nil {
+				return b, err
+			}
+			b.Tables[strings.TrimSuffix(filepath.Base(name), ".yaml")] = tab
 		}
 	}
-	return b
-}
+	return b, nil
+})
 
 // put sets a parameter of a book.
 func put(b book.Book, name string, value any) {
@@ -55,13 +73,15 @@ func put(b book.Book, name string, value any) {
 	b.Parameters[name] = p
 }
 
-func table(t testing.TB, name string) *book.Table {
+func table(name string) (*book.Table, error) {
 	var file struct {
 		Title   string
 		Columns []struct{ Name, Unit string }
 		Rows    []map[string]any
 	}
-	read(t, name, &file)
+	if err := read(name, &file); err != nil {
+		return nil, err
+	}
 	tab := &book.Table{Name: name, Title: file.Title, Set: "test", Source: working.ByDefinition, Rows: file.Rows}
 	for _, c := range file.Columns {
 		tab.Columns = append(tab.Columns, book.Column{Name: c.Name, Unit: c.Unit})
@@ -73,18 +93,15 @@ func table(t testing.TB, name string) *book.Table {
 			}
 		}
 	}
-	return tab
+	return tab, nil
 }
 
-func read(t testing.TB, name string, into any) {
-	t.Helper()
+func read(name string, into any) error {
 	raw, err := os.ReadFile(name)
 	if err != nil {
-		t.Fatal(err)
+		return err
 	}
-	if err := yaml.Unmarshal(raw, into); err != nil {
-		t.Fatal(err)
-	}
+	return yaml.Unmarshal(raw, into)
 }
 
 type object = map[string]any

@@ -1,13 +1,22 @@
 package roof
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
+// What the sides and lines of a plane may be: an edge of the roof, or a wall that
+// keeps fire from the next building.
+var (
+	roofEdges = []string{"ridge", "mono_ridge", "eaves", "verge", "hip", "valley", "parapet"}
+	fireWalls = []string{"party_wall", "compartment_wall"}
+)
+
 // nearest is the least distance from a module to those sides and lines of the plane
-// that are of a kind. A side that is not said to be anything could be of it.
-func (s *slope) nearest(symbol string, m *laid, of func(string) bool) working.Number {
+// that are of some kinds. A side that is not said to be anything could be of them.
+func (s *slope) nearest(symbol string, m *placedModule, kinds []string) working.Number {
 	r, p := &m.edges, s.doc
 	var all []working.Number
 	for _, side := range []struct {
@@ -19,12 +28,12 @@ func (s *slope) nearest(symbol string, m *laid, of func(string) bool) working.Nu
 			return working.Unknown(symbol, "mm", side.what.At())
 		case side.what.Is("sloping") && p.Edges == nil: // its line should be among the edges
 			return working.Unknown(symbol, "mm", p.Member("edges"))
-		case of(side.what.Value):
+		case slices.Contains(kinds, side.what.Value):
 			all = append(all, side.distance)
 		}
 	}
 	for _, e := range p.Edges {
-		if of(e.Kind.Value) {
+		if slices.Contains(kinds, e.Kind.Value) {
 			all = append(all, toLine(&m.box, e))
 		}
 	}
@@ -34,28 +43,19 @@ func (s *slope) nearest(symbol string, m *laid, of func(string) bool) working.Nu
 	return working.Least(symbol, "mm", all...)
 }
 
-// hasWalls reports whether a side or line of the plane is a party or compartment
+// hasFireWall reports whether a side or line of the plane is a party or compartment
 // wall. Lines left out could hold one.
-func (s *slope) hasWalls() working.Flag {
+func (s *slope) hasFireWall() working.Flag {
 	p := s.doc
-	var missing []string
+	var walls []working.Flag
 	for _, side := range []schema.Text{p.LeftEdge, p.RightEdge, p.TopEdge, p.BottomEdge} {
-		if !side.Stated() {
-			missing = append(missing, side.At())
-		} else if isWall(side.Value) {
-			return working.KnownFlag(true, side.At())
-		}
+		walls = append(walls, working.StatedText(side).OneOf(fireWalls...))
 	}
 	for _, e := range p.Edges {
-		if isWall(e.Kind.Value) {
-			return working.KnownFlag(true, e.Kind.At())
-		}
+		walls = append(walls, working.StatedText(e.Kind).OneOf(fireWalls...))
 	}
 	if p.Edges == nil {
-		missing = append(missing, p.Member("edges"))
+		walls = append(walls, working.UnknownFlag(p.Member("edges")))
 	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, p.At())
+	return working.Any(walls...)
 }

@@ -1,8 +1,6 @@
 package roof
 
 import (
-	"math"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -14,7 +12,7 @@ type Clamp struct {
 	Kind          working.Text   `json:"kind" words:"end or mid"`
 	Rail          working.Text   `json:"rail" words:"rail it is fixed to"`
 	Holds         working.Number `json:"holds" words:"modules it holds"`
-	Sides         working.Names  `json:"sides" words:"which sides of the modules it grips: long, short"`
+	Sides         working.Names  `json:"sides" words:"which sides of the modules it holds: long, short"`
 	SideAllowed   working.Flag   `json:"side_allowed" words:"whether the module maker allows clamps on those sides"`
 	OutsideMm     working.Number `json:"outside_zone_mm" words:"distance from the nearest zone in which the module maker allows it; 0 inside"`
 	OffRailMm     working.Number `json:"off_rail_mm" words:"distance from its stated place on the module to the rail"`
@@ -33,98 +31,116 @@ type Clamp struct {
 	TorqueMaxNM   working.Number `json:"torque_max_n_m" words:"highest torque of the maker"`
 }
 
-// grip is one clamp on one module.
-type grip struct {
-	hold   *schema.ClampHold
-	module *laid
-	long   bool // on a long side
+// clampHold is one clamp on one module.
+type clampHold struct {
+	doc    *schema.ClampHold
+	module *placedModule
+	side   string // long or short, as the datasheet of the module has it
 }
 
-// grips are the clamps on each module, by its id.
-func (s *slope) grips() map[string][]grip {
-	all := map[string][]grip{}
+// clampsOnModules are the clamps on each module, by its id.
+func (s *slope) clampsOnModules() map[string][]clampHold {
+	all := map[string][]clampHold{}
 	for i := range s.doc.Clamps {
-		holds := s.doc.Clamps[i].Holds
-		for j := range holds {
-			if m := s.at[holds[j].Module.Value]; m != nil {
-				sideways := holds[j].Side.Is("left") || holds[j].Side.Is("right")
-				g := grip{hold: &holds[j], module: m, long: sideways == m.doc.Orientation.Is("portrait")}
-				all[m.doc.ID.Value] = append(all[m.doc.ID.Value], g)
-			}
+		for _, h := range s.holdsOf(&s.doc.Clamps[i]) {
+			id := h.module.doc.ID.Value
+			all[id] = append(all[id], h)
 		}
 	}
 	return all
 }
 
-// side is the kind of side that the clamp grips, in the words of a datasheet.
-func (g grip) side() string {
-	if g.long {
-		return "long"
-	}
-	return "short"
-}
-
-// place works out how far the clamp is from the zones of its side, what load the
-// zones that hold it are good for, and whether there are zones of that side.
-func (g grip) place() (outside, push, pull working.Number, allowed bool, missing []string) {
-	zones := g.module.sheet.ClampZones
-	if zones == nil {
-		return outside, push, pull, false, []string{g.module.sheet.Member("clamp_zones")}
-	}
-	at := working.Stated("a", "mm", g.hold.FromCornerMm)
-	var away, pushes, pulls []working.Number
-	for _, z := range zones {
-		if !z.Side.Is(g.side()) {
+// holdsOf are the modules of this plane that a clamp holds.
+func (s *slope) holdsOf(clamp *schema.Clamp) []clampHold {
+	var all []clampHold
+	for i := range clamp.Holds {
+		doc := &clamp.Holds[i]
+		m := s.moduleByID[doc.Module.Value]
+		if m == nil {
 			continue
 		}
-		out := working.Lookup{Symbol: "d_zone", Unit: "mm", Text: "greatest of 0, a_min − a, a − a_max", Source: makersZones}.Of(
-			func(x ...float64) float64 { return max(0, x[1]-x[0], x[0]-x[2]) }, at, working.Stated("a_min", "mm", z.FromMm), working.Stated("a_max", "mm", z.ToMm))
-		away = append(away, out)
+		h := clampHold{doc, m, "short"}
+		if sideways := doc.Side.Is("left") || doc.Side.Is("right"); sideways == m.doc.Orientation.Is("portrait") {
+			h.side = "long"
+		}
+		all = append(all, h)
+	}
+	return all
+}
+
+var (
+	makersZones = working.Source{Document: "datasheet of the module", How: working.Read}
+	outsideZone = working.NewFormula("d_zone", "mm", "greatest of 0, a_min − a, a − a_max", makersZones)
+	clampUplift = working.NewFormula("F_m", "kN", "γ_Q · w_pull / 1000 · A / n_c", combination)
+	offMiddle   = working.NewFormula("d_rail", "mm", "least of |e_near + a − e_rail|, |e_far − a − e_rail|", working.ByDefinition)
+)
+
+// zoneFit is how a clamp stands to the zones in which the maker of the module
+// allows it: how far it is outside, and what loads the zones that hold it are good
+// for.
+type zoneFit struct {
+	outside, push, pull working.Number
+	allowed             working.Flag // there are zones of that side
+}
+
+func (h clampHold) zoneFit() zoneFit {
+	list := h.module.sheet.Member("clamp_zones")
+	zones := h.module.sheet.ClampZones
+	if zones == nil {
+		return zoneFit{working.Unknown("d_out", "mm", list), working.Unknown("p_zone", "Pa", list), working.Unknown("w_zone", "Pa", list), working.UnknownFlag(list)}
+	}
+	at := working.Stated("a", "mm", h.doc.FromCornerMm)
+	var outside, pushes, pulls []working.Number
+	for _, z := range zones {
+		if !z.Side.Is(h.side) {
+			continue
+		}
+		out := outsideZone.Of(at, working.Stated("a_min", "mm", z.FromMm), working.Stated("a_max", "mm", z.ToMm))
+		outside = append(outside, out)
 		if out.Known() && out.Value() == 0 {
 			pushes = append(pushes, working.Stated("p_zone", "Pa", z.LoadPushPa))
 			pulls = append(pulls, working.Stated("w_zone", "Pa", z.LoadPullPa))
 		}
 	}
-	outside = working.Least("d_out", "mm", away...)
-	push, pull = working.Greatest("p_zone", "Pa", pushes...), working.Greatest("w_zone", "Pa", pulls...)
-	none := []string{g.module.sheet.Member("clamp_zones")} // the maker states no zone for this place
+	fit := zoneFit{
+		outside: working.Least("d_out", "mm", outside...),
+		push:    working.Greatest("p_zone", "Pa", pushes...),
+		pull:    working.Greatest("w_zone", "Pa", pulls...),
+		allowed: working.KnownFlag(len(outside) > 0, h.doc.Side.At()),
+	}
+	none := []string{list} // the maker states no zone for this place
 	if !at.Known() {
 		none = at.Missing()
 	}
 	if len(pushes) == 0 {
-		push, pull = working.Unknown("p_zone", "Pa", none...), working.Unknown("w_zone", "Pa", none...)
+		fit.push, fit.pull = working.Unknown("p_zone", "Pa", none...), working.Unknown("w_zone", "Pa", none...)
 	}
-	if len(away) == 0 {
-		outside = working.Unknown("d_out", "mm", none...)
+	if len(outside) == 0 {
+		fit.outside = working.Unknown("d_out", "mm", none...)
 	}
-	return outside, push, pull, len(away) > 0, nil
+	return fit
 }
 
-var makersZones = working.Source{Document: "datasheet of the module", How: working.Read}
-
-// hold works out how a module is held: how many clamps, and what load it is good
-// for with the clamps where they are.
-func (s *slope) hold(f *Module, m *laid, grips []grip) {
+// clampedLoads works out how a module is held: how many clamps, and what load it is
+// good for with the clamps where they are.
+func (s *slope) clampedLoads(f *Module, m *placedModule, holds []clampHold) {
 	f.PushSheetPa = working.Stated("p_sheet", "Pa", m.sheet.DesignLoadPushPa)
 	pushes, pulls := []working.Number{f.PushSheetPa}, []working.Number{working.Stated("w_sheet", "Pa", m.sheet.DesignLoadPullPa)}
 	at := s.doc.Member("clamps")
-	if s.doc.Clamps == nil || len(grips) == 0 { // nothing holds it: no load is shown to be carried
+	if s.doc.Clamps == nil || len(holds) == 0 { // nothing holds it: no load is shown to be carried
 		pushes = append(pushes, working.Unknown("p_zone", "Pa", at))
 		pulls = append(pulls, working.Unknown("w_zone", "Pa", at))
 	}
 	sides := map[string]int{}
-	for _, g := range grips {
-		sides[g.hold.Side.Value]++
-		_, push, pull, _, missing := g.place()
-		if missing != nil {
-			push, pull = working.Unknown("p_zone", "Pa", missing...), working.Unknown("w_zone", "Pa", missing...)
-		}
-		pushes, pulls = append(pushes, push), append(pulls, pull)
+	for _, h := range holds {
+		sides[h.doc.Side.Value]++
+		fit := h.zoneFit()
+		pushes, pulls = append(pushes, fit.push), append(pulls, fit.pull)
 	}
 	f.PushRatedPa, f.PullRatedPa = working.Least("p_Rd", "Pa", pushes...), working.Least("w_Rd", "Pa", pulls...)
-	f.Clamps = working.Counted("n", len(grips), at)
+	f.Clamps = working.Counted("n", len(holds), at)
 	f.ClampsASide = working.Counted("n", max(min(sides["left"], sides["right"]), min(sides["top"], sides["bottom"])), at)
-	f.Rails = working.Counted("n", len(s.lines(m)), s.doc.Member("rails"))
+	f.Rails = working.Counted("n", len(s.railLines(m)), s.doc.Member("rails"))
 	if s.doc.Rails == nil {
 		f.Rails = working.Unknown("n", "", s.doc.Member("rails"))
 	}
@@ -135,13 +151,7 @@ func (s *slope) hold(f *Module, m *laid, grips []grip) {
 
 // offRail is how far a clamp, by its stated place on the module, is from the
 // middle line of its rail: from whichever corner it comes nearer.
-func (s *slope) offRail(g grip, r *bar) working.Number {
-	lower, upper := g.module.box.bottom, g.module.box.top
-	if !r.across {
-		lower, upper = g.module.box.left, g.module.box.right
-	}
-	f := working.Lookup{Symbol: "d_rail", Unit: "mm", Text: "distance of the rail from a in from a corner", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 {
-		return min(math.Abs(x[0]+x[2]-x[3]), math.Abs(x[1]-x[2]-x[3]))
-	}, lower, upper, working.Stated("a", "mm", g.hold.FromCornerMm), r.at)
+func (s *slope) offRail(h clampHold, r *rail) working.Number {
+	_, _, near, far := r.along(&h.module.box)
+	return offMiddle.Of(near.As("e_near"), far.As("e_far"), working.Stated("a", "mm", h.doc.FromCornerMm), r.at.As("e_rail"))
 }

@@ -8,23 +8,12 @@ import (
 func (s *slope) clampFacts() []Clamp {
 	all := make([]Clamp, len(s.doc.Clamps))
 	torques := s.torques()
-	byHold := map[*schema.ClampHold]grip{}
-	for _, list := range s.clamps {
-		for _, g := range list {
-			byHold[g.hold] = g
-		}
-	}
 	for i := range s.doc.Clamps {
 		doc := &s.doc.Clamps[i]
+		holds := s.holdsOf(doc)
 		all[i] = s.clampOf(doc)
-		var own []grip
-		for j := range doc.Holds {
-			if g, ok := byHold[&doc.Holds[j]]; ok {
-				own = append(own, g)
-			}
-		}
-		s.sit(&all[i], doc, own)
-		s.pull(&all[i], own)
+		s.gripFacts(&all[i], doc, holds)
+		all[i].UpliftKn = s.upliftOnClamp(doc, holds)
 		all[i].TorqueNM = working.Unknown("M", "N·m", "/commissioning/torques")
 		if t, ok := torques[doc.ID.Value]; ok {
 			all[i].TorqueNM = working.Stated("M", "N·m", t)
@@ -35,66 +24,57 @@ func (s *slope) clampFacts() []Clamp {
 
 // clampOf takes what the clamp and its datasheet state.
 func (s *slope) clampOf(doc *schema.Clamp) Clamp {
-	sheet := s.fixingSheet(doc.Datasheet.Text)
-	f := Clamp{
+	sheet := doc.Datasheet.To()
+	return Clamp{
 		Subject:       working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "clamp " + doc.ID.Value},
 		Kind:          working.StatedText(doc.Kind),
 		Rail:          working.StatedText(doc.Rail.Text),
 		Holds:         working.Counted("n", len(doc.Holds), doc.Member("holds")),
-		ResistanceKn:  s.resistance("F_Rd", sheet, doc.Datasheet.Text, uplift),
-		FitsFromMm:    sheetNumber("h_min", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.FrameHeightMinMm }),
-		FitsToMm:      sheetNumber("h_max", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.FrameHeightMaxMm }),
-		TorqueMinNM:   sheetNumber("M_min", "N·m", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.TorqueMinNM }),
-		TorqueMaxNM:   sheetNumber("M_max", "N·m", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Clamp.TorqueMaxNM }),
+		ResistanceKn:  s.resistance(&sheet.Load, sheet.Load.UpliftKn),
+		FitsFromMm:    working.Stated("h_min", "mm", sheet.Clamp.FrameHeightMinMm),
+		FitsToMm:      working.Stated("h_max", "mm", sheet.Clamp.FrameHeightMaxMm),
+		TorqueMinNM:   working.Stated("M_min", "N·m", sheet.Clamp.TorqueMinNM),
+		TorqueMaxNM:   working.Stated("M_max", "N·m", sheet.Clamp.TorqueMaxNM),
 		OverlapMm:     working.Stated("o", "mm", doc.OverlapMm),
 		FullyOnRail:   working.StatedFlag(doc.FullyOnRail),
 		OnGlass:       working.StatedFlag(doc.OnGlass),
 		FrameDeformed: working.StatedFlag(doc.FrameDeformed),
 	}
-	return f
 }
 
-// sit works out where the clamp grips its modules.
-func (s *slope) sit(f *Clamp, doc *schema.Clamp, grips []grip) {
+// gripFacts works out where the clamp grips its modules.
+func (s *slope) gripFacts(f *Clamp, doc *schema.Clamp, holds []clampHold) {
 	var sides []string
 	var outside, off, frames []working.Number
-	f.SideAllowed = working.KnownFlag(true, doc.At())
-	rail := s.barOf(doc.Rail.Text)
-	for _, g := range grips {
-		sides = append(sides, g.side())
-		out, _, _, allowed, missing := g.place()
-		if missing != nil {
-			out = working.Unknown("d_out", "mm", missing...)
-			f.SideAllowed = working.UnknownFlag(missing...)
-		} else if !allowed {
-			f.SideAllowed = working.KnownFlag(false, g.hold.Side.At())
-		}
-		outside = append(outside, out)
-		frames = append(frames, working.Stated("h", "mm", g.module.sheet.ThicknessMm))
-		if rail == nil {
+	var allowed []working.Flag
+	r := s.railOf(doc.Rail.Text)
+	for _, h := range holds {
+		fit := h.zoneFit()
+		sides, allowed, outside = append(sides, h.side), append(allowed, fit.allowed), append(outside, fit.outside)
+		frames = append(frames, working.Stated("h", "mm", h.module.sheet.ThicknessMm))
+		if r == nil {
 			off = append(off, working.Unknown("d_rail", "mm", doc.Rail.At()))
 		} else {
-			off = append(off, s.offRail(g, rail))
+			off = append(off, s.offRail(h, r))
 		}
 	}
-	f.Sides = working.List(sides...)
+	f.Sides, f.SideAllowed = working.List(sides...), working.All(allowed...)
 	f.OutsideMm, f.OffRailMm = working.Greatest("d_out", "mm", outside...), working.Greatest("d_rail", "mm", off...)
 	f.FrameMinMm, f.FrameMaxMm = working.Least("h_f", "mm", frames...), working.Greatest("h_f", "mm", frames...)
 }
 
-// pull is the load on the clamp: of each module it holds, the share of one clamp.
-func (s *slope) pull(f *Clamp, grips []grip) {
+// upliftOnClamp is the load on the clamp: of each module it holds, the share of one
+// clamp.
+func (s *slope) upliftOnClamp(doc *schema.Clamp, holds []clampHold) working.Number {
 	var shares []working.Number
-	for _, g := range grips {
-		n := working.Counted("n_c", len(s.clamps[g.module.doc.ID.Value]), s.doc.Member("clamps"))
-		share := working.Closure{Symbol: "F_m", Unit: "kN", Text: "γ_Q · w_pull / 1000 · A / n_c", Source: combination}
-		shares = append(shares, share.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 * x[2] / x[3] },
-			s.param("load_factor_variable", "γ_Q"), g.module.pull, g.module.area, n))
+	for _, h := range holds {
+		n := working.Counted("n_c", len(s.clamps[h.module.doc.ID.Value]), s.doc.Member("clamps"))
+		shares = append(shares, clampUplift.Of(s.param("load_factor_variable", "γ_Q"), h.module.pull, h.module.area, n))
 	}
-	f.UpliftKn = working.Sum("F_d", "kN", shares...)
 	if len(shares) == 0 {
-		f.UpliftKn = working.Unknown("F_d", "kN", f.At+"/holds")
+		return working.Unknown("F_d", "kN", doc.Member("holds"))
 	}
+	return working.Sum("F_d", "kN", shares...)
 }
 
 // torques are the last torques read, by the part that was tightened.
@@ -104,21 +84,4 @@ func (s *slope) torques() map[string]schema.Number {
 		read[t.Part.Value] = t.TorqueNM
 	}
 	return read
-}
-
-// sheetNumber takes a number of a datasheet, or names the reference to it as
-// what is missing.
-func sheetNumber(symbol, unit string, sheet *schema.FixingDatasheet, ref schema.Text, of func(*schema.FixingDatasheet) schema.Number) working.Number {
-	if sheet == nil {
-		return working.Unknown(symbol, unit, ref.At())
-	}
-	return working.Stated(symbol, unit, of(sheet))
-}
-
-// sheetFlag does for a flag what sheetNumber does for a number.
-func sheetFlag(sheet *schema.FixingDatasheet, ref schema.Text, of func(*schema.FixingDatasheet) schema.Flag) working.Flag {
-	if sheet == nil {
-		return working.UnknownFlag(ref.At())
-	}
-	return working.StatedFlag(of(sheet))
 }

@@ -7,39 +7,52 @@ import (
 	"sunclause/schema"
 )
 
-// wantsEngineer finds what about the roof the installer scheme leaves to a
-// structural engineer, as far as the document shows it. One thing found is enough;
-// that there is none is known only when nothing is left out.
-func (s *slope) wantsEngineer(f *Plane) {
-	found, missing := s.engineerFor()
-	switch {
-	case found != nil:
-		f.EngineerWant, f.EngineerFor = working.KnownFlag(true, f.At), working.List(found...)
-	case missing != nil:
-		f.EngineerWant, f.EngineerFor = working.UnknownFlag(missing...), working.UnknownList(missing...)
-	default:
-		f.EngineerWant, f.EngineerFor = working.KnownFlag(false, f.At), working.List()
+// reason is something about a roof that the installer scheme leaves to a structural
+// engineer, and whether it is so here.
+type reason struct {
+	word string
+	so   working.Flag
+}
+
+// engineerFacts finds what about the roof the installer scheme leaves to a structural
+// engineer, as far as the document shows it. One thing found is enough; that there is
+// none is known only when nothing is left out.
+func (s *slope) engineerFacts(f *Plane) {
+	var found []string
+	var flags []working.Flag
+	for _, r := range s.engineerReasons() {
+		flags = append(flags, r.so)
+		if r.so.Known() && r.so.Value() {
+			found = append(found, r.word)
+		}
+	}
+	f.EngineerWant, f.EngineerFor = working.Any(flags...), working.List(found...)
+	if !f.EngineerWant.Known() {
+		f.EngineerFor = working.UnknownList(f.EngineerWant.Missing()...)
 	}
 }
 
-func (s *slope) engineerFor() (found, missing []string) {
-	p, limit := s.doc, s.param("engineer_pitch_below_deg", "α")
-	missing = limit.Missing()
-	look := func(word, at string, stated, is bool) {
-		if is {
-			found = append(found, word)
-		} else if !stated {
-			missing = append(missing, at)
-		}
+func (s *slope) engineerReasons() []reason {
+	p := s.doc
+	drawn := func(kind string) working.Flag {
+		return among(p.Edges, p.Member("edges"), func(e schema.RoofEdge) bool { return e.Kind.Is(kind) })
 	}
-	member := func(word string, m schema.Pointer, is bool) { look(word, m.At(), m.Stated(), is) }
-	member("hips", s.in.Roof.Shape.Pointer, s.in.Roof.Shape.Is("hipped"))
-	member("low pitch", p.PitchDeg.Pointer, p.PitchDeg.Stated() && p.PitchDeg.Value < limit.Value())
-	member("altered timber", p.Rafters.Altered.Pointer, p.Rafters.Altered.Yes())
-	member("valley", p.BottomEdge.Pointer, p.BottomEdge.Is("valley"))
-	for word, kind := range map[string]string{"hips": "hip", "valley": "valley"} {
-		look(word, p.Member("edges"), p.Edges != nil, slices.ContainsFunc(p.Edges, func(e schema.RoofEdge) bool { return e.Kind.Is(kind) }))
+	return []reason{
+		{"hips", working.StatedText(s.in.Roof.Shape).OneOf("hipped")},
+		{"low pitch", s.below(p.PitchDeg, "engineer_pitch_below_deg")},
+		{"altered timber", working.StatedFlag(p.Rafters.Altered)},
+		{"valley", working.StatedText(p.BottomEdge).OneOf("valley")},
+		{"hips", drawn("hip")},
+		{"valley", drawn("valley")},
+		{"dormer", among(p.Openings, p.Member("openings"), func(o schema.RoofOpening) bool { return o.Kind.Is("dormer") })},
 	}
-	look("dormer", p.Member("openings"), p.Openings != nil, slices.ContainsFunc(p.Openings, func(o schema.RoofOpening) bool { return o.Kind.Is("dormer") }))
-	return found, missing
+}
+
+// among reports whether a list of the document holds a part of some kind. A list left
+// out could hold one.
+func among[T any](list []T, at string, is func(T) bool) working.Flag {
+	if list == nil {
+		return working.UnknownFlag(at)
+	}
+	return working.KnownFlag(slices.ContainsFunc(list, is), at)
 }

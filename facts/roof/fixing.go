@@ -10,7 +10,7 @@ import (
 // Fixing holds the facts of one hook or other fixing to the building.
 type Fixing struct {
 	working.Subject
-	Grasp
+	TimberFixing
 
 	Kind             working.Text   `json:"kind" words:"what it is: hook, hanger_bolt, sheet_bracket, …"`
 	Rail             working.Text   `json:"rail" words:"rail it carries"`
@@ -37,117 +37,116 @@ type Fixing struct {
 	Weathering       working.Text   `json:"weathering" words:"what keeps water out where it goes through the covering"`
 }
 
+// The load on a fixing: of so much rail, or of its share of a module.
+var (
+	onLength       = working.NewFormula("F", "kN", "k_c · p · a / 1000", beams)
+	onDirectFixing = working.NewFormula("F", "kN", "p · A / n_f", statics)
+)
+
+// The length of rail that a fixing carries: halfway to the fixings beside it, or to
+// the end of the rail where there is none.
+var (
+	tributaryLength = working.NewFormula("a", "mm", "(x − x_a) / 2 + (x_b − x) / 2", statics)
+	tributaryFirst  = working.NewFormula("a", "mm", "(x − x_a) + (x_b − x) / 2", statics)
+	tributaryLast   = working.NewFormula("a", "mm", "(x − x_a) / 2 + (x_b − x)", statics)
+	tributaryAlone  = working.NewFormula("a", "mm", "(x − x_a) + (x_b − x)", statics)
+)
+
 func (s *slope) fixingFacts() []Fixing {
 	all := make([]Fixing, len(s.doc.Fixings))
 	for i := range s.doc.Fixings {
 		doc := &s.doc.Fixings[i]
-		sheet := s.fixingSheet(doc.Datasheet.Text)
+		sheet, screw := doc.Datasheet.To(), doc.Screw.To()
 		f := Fixing{
 			Subject:        working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "fixing " + doc.ID.Value},
-			Kind:           working.UnknownText(doc.Datasheet.At()),
-			Material:       working.UnknownText(doc.Datasheet.At()),
-			ScrewMaterial:  working.UnknownText(doc.Screw.At()),
+			Kind:           working.StatedText(sheet.Kind),
+			Material:       working.StatedText(sheet.Material),
+			ScrewMaterial:  working.StatedText(screw.Material),
 			Rail:           working.StatedText(doc.Rail.Text),
 			Covering:       working.StatedText(s.doc.Covering.Kind),
-			Certified:      s.certified(sheet, doc.Datasheet.Text),
-			UpliftResistKn: s.resistance("F_Rd", sheet, doc.Datasheet.Text, uplift),
-			DownResistKn:   s.resistance("F_Rd", sheet, doc.Datasheet.Text, down),
-			AlongResistKn:  s.resistance("F_Rd", sheet, doc.Datasheet.Text, alongSlope),
+			Certified:      s.certified(sheet),
+			UpliftResistKn: s.resistance(&sheet.Load, sheet.Load.UpliftKn),
+			DownResistKn:   s.resistance(&sheet.Load, sheet.Load.DownKn),
+			AlongResistKn:  s.resistance(&sheet.Load, sheet.Load.AlongSlopeKn),
 		}
-		if sheet != nil {
-			f.Kind, f.Material = working.StatedText(sheet.Kind), working.StatedText(sheet.Material)
-		}
-		if screw := s.fixingSheet(doc.Screw.Text); screw != nil {
-			f.ScrewMaterial = working.StatedText(screw.Material)
-		}
-		beside := s.loadOn(&f, i)
-		s.overTile(&f, doc, sheet, beside.push)
-		f.Grasp = s.graspOf(doc, sheet, pulls{f.UpliftKn, f.AlongKn, beside.slide})
+		others := s.loadOn(&f, i)
+		s.overTile(&f, doc, &sheet.Hook, others.push)
+		f.TimberFixing = s.timberFixingOf(doc, sheet, &screw.Screw, screwLoads{f.UpliftKn, f.AlongKn, others.slide})
 		all[i] = f
 	}
 	return all
 }
 
-// besides are loads on a fixing that are no facts of their own: the characteristic
+// otherLoads are loads on a fixing that are no facts of their own: the characteristic
 // load towards the roof, by which it bends, and the load down the slope while the
 // wind lifts.
-type besides struct{ push, slide working.Number }
+type otherLoads struct{ push, slide working.Number }
 
 // loadOn works out the loads on a fixing: of the length of rail from halfway to
 // the fixing before to halfway to the one after, or to the end of the rail.
-func (s *slope) loadOn(f *Fixing, i int) besides {
+func (s *slope) loadOn(f *Fixing, i int) otherLoads {
 	doc := &s.doc.Fixings[i]
-	r := s.barOf(doc.Rail.Text)
+	r := s.railOf(doc.Rail.Text)
 	if r == nil {
-		return s.unrailed(f, doc)
+		return s.loadWithoutRail(f, doc)
 	}
 	f.TributaryMm = s.tributary(r, i)
-	line, missing := s.lineAt(r, i)
+	line, missing := s.lineLoadAt(r, i)
 	if missing = slices.Concat(missing, r.layers); len(missing) > 0 {
-		return f.notLoaded(missing...)
+		return f.loadsUnknown(missing...)
 	}
 	kc := s.param("rail_continuity_factor", "k_c")
 	on := func(symbol string, line working.Number) working.Number {
-		g := working.Closure{Symbol: symbol, Unit: "kN", Text: "k_c · " + line.Symbol() + " · a / 1000", Source: beams}
-		return g.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, kc, line, f.TributaryMm)
+		return onLength.Of(kc, line.For("p"), f.TributaryMm).As(symbol)
 	}
 	f.UpliftKn = on("F_d", line)
-	f.DownKn = on("F_down", lineOf(s.areal.Down, r))
-	f.AlongKn = on("F_along", lineOf(s.areal.Along, r))
-	return besides{on("F_k", lineOf(s.areal.Service, r)), on("F_slide", lineOf(s.slide, r))}
+	f.DownKn = on("F_down", lineLoad(s.areal.Down, r))
+	f.AlongKn = on("F_along", lineLoad(s.areal.Along, r))
+	return otherLoads{on("F_k", lineLoad(s.areal.Service, r)), on("F_slide", lineLoad(s.slide, r))}
 }
 
-// notLoaded leaves the loads unknown because the named members are missing.
-func (f *Fixing) notLoaded(missing ...string) besides {
+// loadsUnknown leaves the loads unknown because the named members are missing.
+func (f *Fixing) loadsUnknown(missing ...string) otherLoads {
 	unknown := func(symbol string) working.Number { return working.Unknown(symbol, "kN", missing...) }
 	f.UpliftKn, f.DownKn, f.AlongKn = unknown("F_d"), unknown("F_down"), unknown("F_along")
-	return besides{unknown("F_k"), unknown("F_slide")}
+	return otherLoads{unknown("F_k"), unknown("F_slide")}
 }
 
-// unrailed works out the loads on a fixing that holds a module without a rail:
+// loadWithoutRail works out the loads on a fixing that holds a module without a rail:
 // its share of the module.
-func (s *slope) unrailed(f *Fixing, doc *schema.Fixing) besides {
+func (s *slope) loadWithoutRail(f *Fixing, doc *schema.Fixing) otherLoads {
 	f.TributaryMm = working.Unknown("a", "mm", doc.Rail.At())
-	m, ok := s.at[doc.Module.Value]
+	m, ok := s.moduleByID[doc.Module.Value]
 	if !ok {
-		return f.notLoaded(doc.Rail.At())
+		return f.loadsUnknown(doc.Rail.At())
 	}
-	n := s.railless[doc.Module.Value]
+	n := s.directFixings[doc.Module.Value]
 	of := func(symbol string, areal working.Number) working.Number {
-		g := working.Closure{Symbol: symbol, Unit: "kN", Text: areal.Symbol() + " · A / n_f", Source: statics}
-		return g.Of(func(x ...float64) float64 { return x[0] * x[1] / x[2] }, areal, m.area, working.Counted("n_f", n, s.doc.Member("fixings")))
+		return onDirectFixing.Of(areal.For("p"), m.area, working.Counted("n_f", n, s.doc.Member("fixings"))).As(symbol)
 	}
 	f.UpliftKn, f.DownKn, f.AlongKn = of("F_d", m.uplift), of("F_down", s.areal.Down), of("F_along", s.areal.Along)
-	return besides{of("F_k", s.areal.Service), of("F_slide", s.slide)}
+	return otherLoads{of("F_k", s.areal.Service), of("F_slide", s.slide)}
 }
 
 // tributary is the length of rail that a fixing carries.
-func (s *slope) tributary(r *bar, i int) working.Number {
+func (s *slope) tributary(r *rail, i int) working.Number {
 	before, after, first, last := s.neighbours(r, i)
-	x := s.fixingAt(r, i)
-	half := func(end bool) string {
-		if end {
-			return ""
-		}
-		return " / 2"
+	length := tributaryLength
+	switch {
+	case first && last:
+		length = tributaryAlone
+	case first:
+		length = tributaryFirst
+	case last:
+		length = tributaryLast
 	}
-	f := working.Closure{Symbol: "a", Unit: "mm", Text: "(x − x_a)" + half(first) + " + (x_b − x)" + half(last), Source: statics}
-	return f.Of(func(v ...float64) float64 {
-		a, b := v[0]-v[1], v[2]-v[0]
-		if !first {
-			a /= 2
-		}
-		if !last {
-			b /= 2
-		}
-		return a + b
-	}, x.As("x"), before.As("x_a"), after.As("x_b"))
+	return length.Of(s.fixingAt(r, i).As("x"), before.As("x_a"), after.As("x_b"))
 }
 
 // neighbours are the fixings before and after one on its rail, or the ends of
 // the rail. One that stands beyond an end holds nothing of the rail; where an end
 // is not known, nor is whether the next one holds.
-func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, last bool) {
+func (s *slope) neighbours(r *rail, i int) (before, after working.Number, first, last bool) {
 	before, after, first, last = r.from, r.to, true, true
 	k := s.order[i]
 	if n := min(k-1, r.held[1]); n >= r.held[0] && r.from.Known() {
@@ -159,22 +158,22 @@ func (s *slope) neighbours(r *bar, i int) (before, after working.Number, first, 
 	return before, after, first, last
 }
 
-// beyond reports whether a fixing is known to stand beyond an end of its rail.
-func (s *slope) beyond(r *bar, i int) bool {
+// beyondEnd reports whether a fixing is known to stand beyond an end of its rail.
+func (s *slope) beyondEnd(r *rail, i int) bool {
 	x := s.fixingAt(r, i)
 	return x.Known() && (r.from.Known() && x.Value() < r.from.Value() || r.to.Known() && x.Value() > r.to.Value())
 }
 
-// lineAt is the greatest line load of the modules between the fixings beside one;
+// lineLoadAt is the greatest line load of the modules between the fixings beside one;
 // where none lies there, that of the whole rail.
-func (s *slope) lineAt(r *bar, i int) (line working.Number, missing []string) {
+func (s *slope) lineLoadAt(r *rail, i int) (line working.Number, missing []string) {
 	if len(r.unplaced) > 0 || len(r.modules) == 0 {
 		return line, slices.Concat(r.unplaced, []string{s.doc.Member("modules")})
 	}
 	before, after, _, _ := s.neighbours(r, i)
 	best := -1
 	for k, j := range r.modules {
-		from, to, _, _ := r.stretch(&s.plain[j])
+		from, to, _, _ := r.alongBounds(&s.bounds[j])
 		beside := from >= after.Value() || before.Value() >= to
 		if !beside && (best < 0 || !r.line[k].Known() || r.line[best].Known() && r.line[k].Value() > r.line[best].Value()) {
 			best = k

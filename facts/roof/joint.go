@@ -11,7 +11,7 @@ import (
 
 // atBreaks looks at the breaks of a rail: their gap, the modules over them, and
 // how far the fixings on either side are.
-func (s *slope) atBreaks(f *Rail, r *bar, breaks []schema.RailJoint) {
+func (s *slope) atBreaks(f *Rail, r *rail, breaks []schema.RailJoint) {
 	at := r.doc.Member("joints")
 	if len(breaks) == 0 {
 		f.JointGapMm, f.BreakFixingMm = working.Unknown("d_gap", "mm", at), working.Unknown("d_fix", "mm", at)
@@ -25,7 +25,7 @@ func (s *slope) atBreaks(f *Rail, r *bar, breaks []schema.RailJoint) {
 		x := working.Sum("x_j", "mm", r.from.As("x_0"), working.Stated("x_j", "mm", j.AtMm))
 		ends = append(ends, s.besideBreak(r, x))
 		for _, m := range r.modules {
-			if from, to, _, _ := r.stretch(&s.plain[m]); from < x.Value() && x.Value() < to {
+			if from, to, _, _ := r.alongBounds(&s.bounds[m]); from < x.Value() && x.Value() < to {
 				across++
 			}
 		}
@@ -39,7 +39,7 @@ func (s *slope) atBreaks(f *Rail, r *bar, breaks []schema.RailJoint) {
 
 // besideBreak is the greater of the distances from a break to the next fixing on
 // either side: each piece of rail ends there like a free end.
-func (s *slope) besideBreak(r *bar, x working.Number) working.Number {
+func (s *slope) besideBreak(r *rail, x working.Number) working.Number {
 	inputs := []working.Number{x}
 	for _, i := range r.fixings {
 		inputs = append(inputs, s.fixingAt(r, i))
@@ -58,9 +58,9 @@ func (s *slope) besideBreak(r *bar, x working.Number) working.Number {
 	}, inputs...)
 }
 
-// clampsOn counts the clamps on the rail, and those that its rows of modules
+// countClamps counts the clamps on the rail, and those that its rows of modules
 // need: an end clamp at either end of a row and a mid clamp in each gap.
-func (s *slope) clampsOn(f *Rail, r *bar) {
+func (s *slope) countClamps(f *Rail, r *rail) {
 	at := s.doc.Member("clamps")
 	ends, mids := 0, 0
 	for i := range s.doc.Clamps {
@@ -71,7 +71,7 @@ func (s *slope) clampsOn(f *Rail, r *bar) {
 		}
 	}
 	f.EndClamps, f.MidClamps = working.Counted("n_end", ends, at), working.Counted("n_mid", mids, at)
-	if missing := s.unnamed(); missing != nil {
+	if missing := s.clampsWithoutRail(); missing != nil {
 		f.EndClamps, f.MidClamps = working.Unknown("n_end", "", missing...), working.Unknown("n_mid", "", missing...)
 	}
 	wide := s.param("row_gap_max_mm", "d_row")
@@ -85,15 +85,15 @@ func (s *slope) clampsOn(f *Rail, r *bar) {
 	f.MidClampsDue = working.Counted("n_mid", len(r.modules)-rows, s.doc.Member("modules"))
 }
 
-// unnamed names what keeps the clamps from being counted: no list of them, or
+// clampsWithoutRail names what keeps the clamps from being counted: no list of them, or
 // clamps that do not say on which rail they are.
-func (s *slope) unnamed() []string {
+func (s *slope) clampsWithoutRail() []string {
 	if s.doc.Clamps == nil {
 		return []string{s.doc.Member("clamps")}
 	}
 	var missing []string
 	for i := range s.doc.Clamps {
-		if c := &s.doc.Clamps[i]; !c.Rail.Stated() && len(missing) < enough {
+		if c := &s.doc.Clamps[i]; !c.Rail.Stated() && len(missing) < maxNamed {
 			missing = append(missing, c.Rail.At())
 		}
 	}
@@ -101,11 +101,11 @@ func (s *slope) unnamed() []string {
 }
 
 // rowsOn counts the rows of modules on the rail: a wide gap begins another.
-func (s *slope) rowsOn(r *bar, wide float64) int {
+func (s *slope) rowsOn(r *rail, wide float64) int {
 	type row struct{ from, to float64 }
 	var all []row
 	for _, i := range r.modules {
-		from, to, _, _ := r.stretch(&s.plain[i])
+		from, to, _, _ := r.alongBounds(&s.bounds[i])
 		all = append(all, row{from, to})
 	}
 	slices.SortFunc(all, func(a, b row) int { return cmp.Compare(a.from, b.from) })

@@ -10,17 +10,16 @@ import (
 // box is a rectangle on the plane, in mm.
 type box struct{ left, right, bottom, top working.Number }
 
-// laid is one module where it lies.
-type laid struct {
+// placedModule is one module where it lies.
+type placedModule struct {
 	doc   *schema.PlacedModule
 	sheet *schema.Module
-	key   string // of the datasheet
 	box   box
 	edges borders
 	mass  working.Number // kg
 	area  working.Number // m²
 	dead  working.Number // kN/m² of the module alone
-	bars  []int          // rails it lies on
+	rails []int          // rails it lies on
 
 	zones  working.Names  // of the wind
 	net    working.Number // coefficient of uplift
@@ -28,52 +27,54 @@ type laid struct {
 	uplift working.Number // kN/m², design
 }
 
-// lay puts every module of the plane where it lies.
-func (s *slope) lay() {
+// placeModules puts every module of the plane where it lies.
+func (s *slope) placeModules() {
 	for i := range s.doc.Modules {
-		s.layout = append(s.layout, s.lain(&s.doc.Modules[i]))
-		s.plain = append(s.plain, s.layout[i].box.plain())
+		s.layout = append(s.layout, s.place(&s.doc.Modules[i]))
+		s.bounds = append(s.bounds, s.layout[i].box.bounds())
 	}
-	s.lost = s.unplaced()
+	s.unplacedReasons = s.unplaced()
 	for i := range s.layout {
-		s.at[s.layout[i].doc.ID.Value] = &s.layout[i]
+		s.moduleByID[s.layout[i].doc.ID.Value] = &s.layout[i]
 	}
-	s.clamps = s.grips()
+	s.clamps = s.clampsOnModules()
 }
 
-func (s *slope) lain(m *schema.PlacedModule) laid {
-	l := laid{doc: m}
-	key, missing := s.sheetOf(m)
-	sheet, ok := s.in.Datasheets.Modules[key]
-	if !ok && missing == "" {
-		missing = s.in.Datasheets.Member("modules")
-	}
-	l.key, l.sheet = key, &sheet
+// Formulas of modules and of the rectangles that they cover.
+var (
+	moduleArea = working.NewFormula("A", "m²", "l · w / 1000000", working.ByDefinition)
+	moduleDead = working.NewFormula("g", "kN/m²", "9.81 · m / A / 1000", working.ByDefinition)
+	gapBetween = working.NewFormula("d", "mm", "greatest of x_2 − x_r1, x_1 − x_r2, y_2 − y_t1, y_1 − y_t2", working.ByDefinition)
+	toRidge    = working.NewFormula("d_ridge", "mm", "l_slope − y_t", working.ByDefinition)
+	toRight    = working.NewFormula("d_right", "mm", "l_eaves − x_r", working.ByDefinition)
+)
+
+// place puts a module where it lies.
+func (s *slope) place(doc *schema.PlacedModule) placedModule {
+	sheet := sheetOf(doc)
 	long, short := working.Stated("l", "mm", sheet.LengthMm), working.Stated("w", "mm", sheet.WidthMm)
-	l.mass = working.Stated("m", "kg", sheet.MassKg)
-	if missing != "" { // name the reference, not members of a sheet that nobody can find
-		long, short = working.Unknown("l", "mm", missing), working.Unknown("w", "mm", missing)
-		l.mass = working.Unknown("m", "kg", missing)
-	}
-	l.area = working.Closure{Symbol: "A", Unit: "m²", Text: "l · w / 1000000", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] / 1e6 }, long, short)
-	l.dead = working.Closure{Symbol: "g", Unit: "kN/m²", Text: "9.81 · m / A / 1000", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return gravity * x[0] / x[1] }, l.mass, l.area)
-	if m.Orientation.Is("portrait") {
+	m := placedModule{doc: doc, sheet: sheet, mass: working.Stated("m", "kg", sheet.MassKg), area: moduleArea.Of(long, short)}
+	m.dead = moduleDead.Of(m.mass, m.area)
+	if doc.Orientation.Is("portrait") {
 		long, short = short, long
 	}
-	l.box = rectangle(m.XMm, m.YMm, long, short)
-	l.edges = s.borders(&l.box)
-	return l
+	m.box = rectangle(doc.XMm, doc.YMm, long, short)
+	m.edges = s.borders(&m.box)
+	return m
+}
+
+// sheetOf is the datasheet of a placed module: its own, or that of its string.
+func sheetOf(m *schema.PlacedModule) *schema.Module {
+	if !m.Module.Stated() && m.String.Stated() {
+		return m.String.To().Module.To()
+	}
+	return m.Module.To()
 }
 
 // rectangle is the box of something whose lower left corner is stated.
 func rectangle(x, y schema.Number, width, height working.Number) box {
-	plus := func(symbol string, from, size working.Number) working.Number {
-		return working.Sum(symbol, "mm", from, size)
-	}
 	left, bottom := working.Stated("x", "mm", x), working.Stated("y", "mm", y)
-	return box{left: left, bottom: bottom, right: plus("x_r", left, width.As("d_x")), top: plus("y_t", bottom, height.As("d_y"))}
+	return box{left: left, bottom: bottom, right: working.Sum("x_r", "mm", left, width.As("d_x")), top: working.Sum("y_t", "mm", bottom, height.As("d_y"))}
 }
 
 func (b *box) known() bool { return b.right.Known() && b.top.Known() }
@@ -84,21 +85,18 @@ func (b *box) missing() []string { return append(b.right.Missing(), b.top.Missin
 // gap is how far two boxes are apart along the one axis on which they do not
 // overlap; below zero it is how deep they overlap.
 func gap(a, b *box) working.Number {
-	f := working.Lookup{Symbol: "d", Unit: "mm", Text: "greatest of x_2 − x_r1, x_1 − x_r2, y_2 − y_t1, y_1 − y_t2", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 {
-		return max(x[0]-x[1], x[2]-x[3], x[4]-x[5], x[6]-x[7])
-	}, b.left.As("x_2"), a.right.As("x_r1"), a.left.As("x_1"), b.right.As("x_r2"), b.bottom.As("y_2"), a.top.As("y_t1"), a.bottom.As("y_1"), b.top.As("y_t2"))
+	return gapBetween.Of(b.left.As("x_2"), a.right.As("x_r1"), a.left.As("x_1"), b.right.As("x_r2"), b.bottom.As("y_2"), a.top.As("y_t1"), a.bottom.As("y_1"), b.top.As("y_t2"))
 }
 
-// plain is a box without its working, to find one of many.
-type plain struct{ left, right, bottom, top float64 }
+// bounds are a box without its working, to find one of many.
+type bounds struct{ left, right, bottom, top float64 }
 
-func (b *box) plain() plain {
-	return plain{b.left.Value(), b.right.Value(), b.bottom.Value(), b.top.Value()}
+func (b *box) bounds() bounds {
+	return bounds{b.left.Value(), b.right.Value(), b.bottom.Value(), b.top.Value()}
 }
 
 // gap is the gap of two boxes.
-func (a *plain) gap(b *plain) float64 {
+func (a *bounds) gap(b *bounds) float64 {
 	return max(b.left-a.right, a.left-b.right, b.bottom-a.top, a.bottom-b.top)
 }
 
@@ -115,15 +113,11 @@ func apart(a, b *box) float64 {
 type borders struct{ eaves, ridge, left, right, side working.Number }
 
 func (s *slope) borders(b *box) borders {
-	less := func(symbol, text string, from, to working.Number) working.Number {
-		f := working.Closure{Symbol: symbol, Unit: "mm", Text: text, Source: working.ByDefinition}
-		return f.Of(func(x ...float64) float64 { return x[0] - x[1] }, from, to)
-	}
 	r := borders{
 		eaves: b.bottom.As("d_eaves"),
 		left:  b.left.As("d_left"),
-		ridge: less("d_ridge", "l_slope − y_t", working.Stated("l_slope", "mm", s.doc.SlopeLengthMm), b.top),
-		right: less("d_right", "l_eaves − x_r", working.Stated("l_eaves", "mm", s.doc.EavesLengthMm), b.right),
+		ridge: toRidge.Of(working.Stated("l_slope", "mm", s.doc.SlopeLengthMm), b.top),
+		right: toRight.Of(working.Stated("l_eaves", "mm", s.doc.EavesLengthMm), b.right),
 	}
 	r.side = working.Least("d_side", "mm", r.left, r.right)
 	return r
@@ -141,18 +135,19 @@ func toLine(b *box, e schema.RoofEdge) working.Number {
 // boxToSegment measures by the ends of the line to the box and the corners of
 // the box to the line, unless the line runs through the box.
 func boxToSegment(left, right, bottom, top, xa, ya, xb, yb float64) float64 {
-	if t0, t1 := clip(xa, xb-xa, left, right, 0, 1); t0 <= t1 {
-		if t0, t1 = clip(ya, yb-ya, bottom, top, t0, t1); t0 <= t1 {
+	dx, dy := xb-xa, yb-ya
+	if t0, t1 := clip(xa, dx, left, right, 0, 1); t0 <= t1 {
+		if t0, t1 = clip(ya, dy, bottom, top, t0, t1); t0 <= t1 {
 			return 0
 		}
 	}
 	best := math.Inf(1)
 	for _, p := range [][2]float64{{left, bottom}, {left, top}, {right, bottom}, {right, top}} {
 		t := 0.0
-		if l := square(xb-xa) + square(yb-ya); l > 0 {
-			t = min(1, max(0, ((p[0]-xa)*(xb-xa)+(p[1]-ya)*(yb-ya))/l))
+		if l := dx*dx + dy*dy; l > 0 {
+			t = min(1, max(0, ((p[0]-xa)*dx+(p[1]-ya)*dy)/l))
 		}
-		best = min(best, math.Hypot(xa+t*(xb-xa)-p[0], ya+t*(yb-ya)-p[1]))
+		best = min(best, math.Hypot(xa+t*dx-p[0], ya+t*dy-p[1]))
 	}
 	for _, p := range [][2]float64{{xa, ya}, {xb, yb}} {
 		best = min(best, math.Hypot(max(left-p[0], p[0]-right, 0), max(bottom-p[1], p[1]-top, 0)))

@@ -16,23 +16,30 @@ type DeadLoad struct {
 	AddedTotal working.Number `json:"added_total_pct" words:"weight of the array over the existing dead load with snow or access"`
 }
 
-// weigh works out the weight of the array and what it adds to the roof.
-func (s *slope) weigh() {
+var approvedDocument = working.Source{Document: "LABC best practice note on retrofitting solar panels (Approved Document A)", How: working.Read}
+
+// Formulas of the dead load.
+var (
+	arrayMass   = working.NewFormula("m_pv", "kg/m²", "(m_modules + m_rails + m_ballast) / A_modules", working.ByDefinition)
+	arrayWeight = working.NewFormula("g_pv", "kN/m²", "9.81 · m_pv / 1000", working.ByDefinition)
+	addedDead   = working.NewFormula("Δ_g", "%", "100 · g_pv / g_roof", approvedDocument)
+	addedTotal  = working.NewFormula("Δ_t", "%", "100 · g_pv / (g_roof + q)", approvedDocument)
+	massOfKind  = working.NewFormula("m_n", "kg", "n · m", working.ByDefinition)
+	areaOfKind  = working.NewFormula("A_n", "m²", "n · A", working.ByDefinition)
+)
+
+// deadLoads works out the weight of the array and what it adds to the roof.
+func (s *slope) deadLoads() {
 	d := DeadLoad{RoofDead: working.Stated("g_roof", "kN/m²", s.doc.DeadLoadKnPerM2)}
 	mass, area := s.massAndArea(&d)
 	d.AreaM2 = area
 	mounting := working.Stated("m_rails", "kg", s.doc.MountingMassKg)
 	ballast := working.Stated("m_ballast", "kg", s.doc.BallastMassKg)
-	d.ArrayKgM2 = working.Closure{Symbol: "m_pv", Unit: "kg/m²", Text: "(m_modules + m_rails + m_ballast) / A_modules", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return (x[0] + x[1] + x[2]) / x[3] }, mass, mounting, ballast, area)
-	d.ArrayKnM2 = working.Closure{Symbol: "g_pv", Unit: "kN/m²", Text: "9.81 · m_pv / 1000", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return gravity * x[0] }, d.ArrayKgM2)
-	approved := working.Source{Document: "LABC best practice note on retrofitting solar panels (Approved Document A)", How: working.Read}
-	d.AddedPct = working.Closure{Symbol: "Δ_g", Unit: "%", Text: "100 · g_pv / g_roof", Source: approved}.Of(
-		func(x ...float64) float64 { return 100 * x[0] / x[1] }, d.ArrayKnM2, d.RoofDead)
+	d.ArrayKgM2 = arrayMass.Of(mass, mounting, ballast, area)
+	d.ArrayKnM2 = arrayWeight.Of(d.ArrayKgM2)
+	d.AddedPct = addedDead.Of(d.ArrayKnM2, d.RoofDead)
 	variable := working.Greatest("q", "kN/m²", s.snow.SnowKnM2, working.Stated("q_access", "kN/m²", s.doc.ImposedLoadKnPerM2))
-	d.AddedTotal = working.Closure{Symbol: "Δ_t", Unit: "%", Text: "100 · g_pv / (g_roof + q)", Source: approved}.Of(
-		func(x ...float64) float64 { return 100 * x[0] / (x[1] + x[2]) }, d.ArrayKnM2, d.RoofDead, variable)
+	d.AddedTotal = addedTotal.Of(d.ArrayKnM2, d.RoofDead, variable)
 	s.dead = d
 }
 
@@ -44,23 +51,29 @@ func (s *slope) massAndArea(d *DeadLoad) (mass, area working.Number) {
 		return working.Unknown("m_modules", "kg", at), working.Unknown("A_modules", "m²", at)
 	}
 	d.Modules = working.Counted("n", len(s.doc.Modules), at)
-	counts := map[string]int{}
-	var order []*laid
+	counts := map[*schema.Module]int{}
+	var order []*placedModule
 	for i := range s.layout {
 		m := &s.layout[i]
-		if counts[m.key]++; counts[m.key] == 1 {
+		if counts[kindOf(m)]++; counts[kindOf(m)] == 1 {
 			order = append(order, m)
 		}
 	}
 	var masses, areas []working.Number
 	for _, m := range order {
-		n := working.Counted("n", counts[m.key], at)
-		masses = append(masses, working.Closure{Symbol: "m_n", Unit: "kg", Text: "n · m", Source: working.ByDefinition}.Of(
-			func(x ...float64) float64 { return x[0] * x[1] }, n, m.mass))
-		areas = append(areas, working.Closure{Symbol: "A_n", Unit: "m²", Text: "n · A", Source: working.ByDefinition}.Of(
-			func(x ...float64) float64 { return x[0] * x[1] }, n, m.area))
+		n := working.Counted("n", counts[kindOf(m)], at)
+		masses, areas = append(masses, massOfKind.Of(n, m.mass)), append(areas, areaOfKind.Of(n, m.area))
 	}
 	return working.Sum("m_modules", "kg", masses...), working.Sum("A_modules", "m²", areas...)
+}
+
+// kindOf is the datasheet of a module. Those without one are of one kind: the first
+// of them names what is missing.
+func kindOf(m *placedModule) *schema.Module {
+	if !m.sheet.Stated() {
+		return nil
+	}
+	return m.sheet
 }
 
 // ArealLoads are the loads towards the roof and down it on a square metre of
@@ -71,46 +84,42 @@ type ArealLoads struct {
 	Service working.Number `json:"push_kn_per_m2" words:"characteristic load towards the roof on a square metre of modules"`
 }
 
-// bearDown combines dead load, snow and wind pressure, each of the two in turn
+// Formulas of the loads on the array. Snow or wind leads, and the other goes with it
+// by its factor.
+var (
+	netPressure   = working.NewFormula("w", "kN/m²", "c_push · q_p", netSource)
+	deadAcross    = working.NewFormula("g_n", "kN/m²", "g_pv · cos(α)", statics)
+	snowAcross    = working.NewFormula("s_n", "kN/m²", "s · cos(α)²", statics)
+	downBySnow    = working.NewFormula("p_snow", "kN/m²", "γ_G · g_n + γ_Q · (s_n + ψ_w · w)", combination)
+	downByWind    = working.NewFormula("p_wind", "kN/m²", "γ_G · g_n + γ_Q · (w + ψ_s · s_n)", combination)
+	serviceBySnow = working.NewFormula("p_snow", "kN/m²", "g_n + s_n + ψ_w · w", combination)
+	serviceByWind = working.NewFormula("p_wind", "kN/m²", "g_n + w + ψ_s · s_n", combination)
+	downSlope     = working.NewFormula("p_along", "kN/m²", "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", combination)
+	deadDownSlope = working.NewFormula("p_slide", "kN/m²", "γ_G · g_pv · sin(α)", combination)
+	pullOnRear    = working.NewFormula("w_pull", "Pa", "1000 · c_net · q_p", en1991Wind("5.2", working.Memory))
+	netUplift     = working.NewFormula("u", "kN/m²", "γ_Q · w_pull / 1000 − γ_G,inf · g · cos(α)", combination)
+)
+
+// downwardLoads combines dead load, snow and wind pressure, each of the two in turn
 // leading.
-func (s *slope) bearDown() {
+func (s *slope) downwardLoads() {
 	push := s.param("roof_net_pressure", "c_push")
-	if off := s.offRoof(); off != nil {
+	if off := s.noNetCoefficient(); off != nil {
 		push = working.Unknown("c_push", "", off...)
 	}
-	wind := working.Closure{Symbol: "w", Unit: "kN/m²", Text: "c_push · q_p", Source: netSource}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] }, push, s.wind.PeakKnM2)
-	dead := working.Closure{Symbol: "g_n", Unit: "kN/m²", Text: "g_pv · cos(α)", Source: statics}.Of(
-		func(x ...float64) float64 { return x[0] * cos(x[1]) }, s.dead.ArrayKnM2, s.pitch)
-	snow := working.Closure{Symbol: "s_n", Unit: "kN/m²", Text: "s · cos(α)²", Source: statics}.Of(
-		func(x ...float64) float64 { return x[0] * square(cos(x[1])) }, s.snow.SnowKnM2, s.pitch)
+	wind, dead, snow := netPressure.Of(push, s.wind.PeakKnM2), deadAcross.Of(s.dead.ArrayKnM2, s.pitch), snowAcross.Of(s.snow.SnowKnM2, s.pitch)
 	g, q := s.param("load_factor_dead", "γ_G"), s.param("load_factor_variable", "γ_Q")
 	psiW, psiS := s.param("wind_combination_factor", "ψ_w"), s.param("snow_combination_factor", "ψ_s")
-	design := func(symbol, text string, inputs ...working.Number) working.Number {
-		return working.Closure{Symbol: symbol, Unit: "kN/m²", Text: text, Source: combination}.Of(
-			func(x ...float64) float64 { return x[0]*x[1] + x[2]*(x[3]+x[4]*x[5]) }, append([]working.Number{g, dead, q}, inputs...)...)
-	}
-	service := func(symbol, text string, inputs ...working.Number) working.Number {
-		return working.Closure{Symbol: symbol, Unit: "kN/m²", Text: text, Source: combination}.Of(
-			func(x ...float64) float64 { return x[0] + x[1] + x[2]*x[3] }, append([]working.Number{dead}, inputs...)...)
-	}
-	s.areal.Down = working.Greatest("p_d", "kN/m²",
-		design("p_snow", "γ_G · g_n + γ_Q · (s_n + ψ_w · w)", snow, psiW, wind),
-		design("p_wind", "γ_G · g_n + γ_Q · (w + ψ_s · s_n)", wind, psiS, snow))
-	s.areal.Service = working.Greatest("p_k", "kN/m²",
-		service("p_snow", "g_n + s_n + ψ_w · w", snow, psiW, wind),
-		service("p_wind", "g_n + w + ψ_s · s_n", wind, psiS, snow))
-	s.areal.Along = working.Closure{Symbol: "p_along", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α) + γ_Q · s · cos(α) · sin(α)", Source: combination}.Of(
-		func(x ...float64) float64 { return x[0]*x[1]*sin(x[2]) + x[3]*x[4]*cos(x[2])*sin(x[2]) },
-		g, s.dead.ArrayKnM2, s.pitch, q, s.snow.SnowKnM2)
-	s.slide = working.Closure{Symbol: "p_slide", Unit: "kN/m²", Text: "γ_G · g_pv · sin(α)", Source: combination}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] * sin(x[2]) }, g, s.dead.ArrayKnM2, s.pitch)
+	s.areal.Down = working.Greatest("p_d", "kN/m²", downBySnow.Of(g, dead, q, snow, psiW, wind), downByWind.Of(g, dead, q, wind, psiS, snow))
+	s.areal.Service = working.Greatest("p_k", "kN/m²", serviceBySnow.Of(dead, snow, psiW, wind), serviceByWind.Of(dead, wind, psiS, snow))
+	s.areal.Along = downSlope.Of(g, s.dead.ArrayKnM2, s.pitch, q, s.snow.SnowKnM2)
+	s.slide = deadDownSlope.Of(g, s.dead.ArrayKnM2, s.pitch)
 }
 
-// offRoof names what keeps the net coefficients from holding on the plane. They
+// noNetCoefficient names what keeps the net coefficients from holding on the plane. They
 // are for modules close and parallel to the roof; of modules that stand up from it
 // the wind is for an engineer, as on a hill.
-func (s *slope) offRoof() []string {
+func (s *slope) noNetCoefficient() []string {
 	var at []string
 	for _, l := range []struct {
 		is   schema.Number
@@ -126,41 +135,22 @@ func (s *slope) offRoof() []string {
 	return at
 }
 
-// load works out what rests on the plane, before what carries it is looked at.
-func (s *slope) load() {
-	s.weigh()
-	s.bearDown()
+// loads works out what rests on the plane, before what carries it is looked at.
+func (s *slope) loads() {
+	s.deadLoads()
+	s.downwardLoads()
 	for i := range s.layout {
-		s.blow(&s.layout[i])
+		s.windUplift(&s.layout[i])
 	}
-	s.carry()
+	s.assignLoads()
 }
 
-// sheetOf finds the datasheet of a placed module: its own, or that of its string.
-func (s *slope) sheetOf(m *schema.PlacedModule) (key string, missing string) {
-	if m.Module.Stated() {
-		return m.Module.Value, ""
-	}
-	if !m.String.Stated() {
-		return "", m.Module.At()
-	}
-	for i := range s.in.Strings {
-		if str := &s.in.Strings[i]; str.ID.Value == m.String.Value {
-			if str.Module.Stated() {
-				return str.Module.Value, ""
-			}
-			return "", str.Module.At()
-		}
-	}
-	return "", m.String.At()
-}
-
-// blow works out what the wind asks of a module: the net coefficient of a module
+// windUplift works out the pull of the wind on a module: the net coefficient of a module
 // close to the roof, or the suction of the zone where it is greater. Modules that
 // are the covering themselves have other coefficients.
-func (s *slope) blow(m *laid) {
+func (s *slope) windUplift(m *placedModule) {
 	columns, missing := s.zones(m)
-	missing = append(missing, s.offRoof()...)
+	missing = append(missing, s.noNetCoefficient()...)
 	switch kind := s.doc.Covering.Kind; {
 	case !kind.Stated():
 		missing = append(missing, kind.At())
@@ -173,9 +163,6 @@ func (s *slope) blow(m *laid) {
 		suction, m.zones = s.suction(columns), working.List(columns...)
 	}
 	m.net = working.Greatest("c_net", "", s.param("roof_net_uplift_min", "c_min"), suction)
-	m.pull = working.Closure{Symbol: "w_pull", Unit: "Pa", Text: "1000 · c_net · q_p", Source: en1991Wind("5.2", working.Memory)}.Of(
-		func(x ...float64) float64 { return 1000 * x[0] * x[1] }, m.net, s.wind.PeakKnM2)
-	m.uplift = working.Closure{Symbol: "u", Unit: "kN/m²", Text: "γ_Q · w_pull / 1000 − γ_G,inf · g · cos(α)", Source: combination}.Of(
-		func(x ...float64) float64 { return x[0]*x[1]/1000 - x[2]*x[3]*cos(x[4]) },
-		s.param("load_factor_variable", "γ_Q"), m.pull, s.param("load_factor_dead_favourable", "γ_G,inf"), m.dead, s.pitch)
+	m.pull = pullOnRear.Of(m.net, s.wind.PeakKnM2)
+	m.uplift = netUplift.Of(s.param("load_factor_variable", "γ_Q"), m.pull, s.param("load_factor_dead_favourable", "γ_G,inf"), m.dead, s.pitch)
 }

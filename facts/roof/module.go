@@ -1,10 +1,6 @@
 package roof
 
-import (
-	"strings"
-
-	"sunclause/facts/working"
-)
+import "sunclause/facts/working"
 
 // Module holds the facts of one module where it lies.
 type Module struct {
@@ -41,6 +37,8 @@ type Module struct {
 	DrainageFree working.Flag   `json:"drain_holes_free" words:"whether the drain holes of its frame are free"`
 }
 
+var pushOnFront = working.NewFormula("p_push", "Pa", "1000 · p_k", combination)
+
 func (s *slope) moduleFacts() []Module {
 	all := make([]Module, len(s.layout))
 	for i := range s.layout {
@@ -53,29 +51,28 @@ func (s *slope) moduleFacts() []Module {
 			Drilled:      working.StatedFlag(m.doc.FrameDrilled),
 			DrainageFree: working.StatedFlag(m.doc.DrainHolesFree),
 		}
-		s.place(&f, i)
+		s.measureModule(&f, i)
 		f.WindZones, f.NetUplift, f.PullPa, f.UpliftKnM2 = m.zones, m.net, m.pull, m.uplift
-		f.PushPa = working.Closure{Symbol: "p_push", Unit: "Pa", Text: "1000 · p_k", Source: combination}.Of(
-			func(x ...float64) float64 { return 1000 * x[0] }, s.areal.Service)
-		f.Direct = countedList(s.doc.Fixings, s.doc.Member("fixings"))
+		f.PushPa = pushOnFront.Of(s.areal.Service)
+		f.Direct = working.Length("n", s.doc.Fixings, s.doc.Member("fixings"))
 		if f.Direct.Known() {
-			f.Direct = working.Counted("n", s.railless[m.doc.ID.Value], s.doc.Member("fixings"))
+			f.Direct = working.Counted("n", s.directFixings[m.doc.ID.Value], s.doc.Member("fixings"))
 		}
-		s.hold(&f, m, s.clamps[m.doc.ID.Value])
+		s.clampedLoads(&f, m, s.clamps[m.doc.ID.Value])
 		all[i] = f
 	}
 	return all
 }
 
-// place measures where the module lies.
-func (s *slope) place(f *Module, i int) {
+// measureModule measures where the module lies.
+func (s *slope) measureModule(f *Module, i int) {
 	m := &s.layout[i]
 	b := &m.edges
 	f.EavesMm, f.TopMm, f.LeftMm, f.RightMm = b.eaves, b.ridge, b.left, b.right
 	f.InsideMm = working.Least("d_in", "mm", b.eaves, b.ridge, b.left, b.right)
-	f.EdgeMm = s.nearest("d_edge", m, isEdge)
-	f.PartyWalls = s.hasWalls()
-	f.PartyWallMm = s.nearest("d_wall", m, isWall)
+	f.EdgeMm = s.nearest("d_edge", m, roofEdges)
+	f.PartyWalls = s.hasFireWall()
+	f.PartyWallMm = s.nearest("d_wall", m, fireWalls)
 	f.Neighbours = working.Counted("n", len(s.layout)-1, s.doc.Member("modules"))
 	f.GapMm = s.gapOf(i)
 	f.Openings, f.OpeningMm = s.toOpenings(&m.box)
@@ -83,12 +80,12 @@ func (s *slope) place(f *Module, i int) {
 
 // gapOf is the gap to the nearest other module.
 func (s *slope) gapOf(i int) working.Number {
-	if s.lost != nil {
-		return working.Unknown("d", "mm", s.lost...)
+	if s.unplacedReasons != nil {
+		return working.Unknown("d", "mm", s.unplacedReasons...)
 	}
 	best := -1
-	for j := range s.plain {
-		if j != i && (best < 0 || s.plain[i].gap(&s.plain[j]) < s.plain[i].gap(&s.plain[best])) {
+	for j := range s.bounds {
+		if j != i && (best < 0 || s.bounds[i].gap(&s.bounds[j]) < s.bounds[i].gap(&s.bounds[best])) {
 			best = j
 		}
 	}
@@ -126,10 +123,3 @@ func distanceOf(symbol string, a, b *box) working.Number {
 	f := working.Lookup{Symbol: symbol, Unit: "mm", Text: "straight distance between the two rectangles", Source: working.ByDefinition}
 	return f.Of(func(...float64) float64 { return apart(a, b) }, a.left, a.right, a.bottom, a.top, b.left, b.right, b.bottom, b.top)
 }
-
-// isEdge and isWall tell what the sides and lines of a plane are.
-func isEdge(word string) bool {
-	return strings.Contains(" ridge mono_ridge eaves verge hip valley parapet ", " "+word+" ")
-}
-
-func isWall(word string) bool { return word == "party_wall" || word == "compartment_wall" }

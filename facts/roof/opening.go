@@ -46,7 +46,7 @@ func (s *slope) around(f *Opening, o *box) {
 	if s.doc.Modules == nil {
 		missing = append(missing, at)
 	}
-	var nearest *laid
+	var nearest *placedModule
 	over := 0
 	for i := range s.layout {
 		m := &s.layout[i]
@@ -54,7 +54,7 @@ func (s *slope) around(f *Opening, o *box) {
 			missing = append(missing, m.box.missing()...)
 			continue
 		}
-		if flat := o.plain(); s.plain[i].gap(&flat) < 0 {
+		if flat := o.bounds(); s.bounds[i].gap(&flat) < 0 {
 			over++
 		}
 		if nearest == nil || apart(&m.box, o) < apart(&nearest.box, o) {

@@ -1,10 +1,6 @@
 package roof
 
-import (
-	"math"
-
-	"sunclause/facts/working"
-)
+import "sunclause/facts/working"
 
 // Plane holds the facts of one plane of the roof.
 type Plane struct {
@@ -44,24 +40,16 @@ func (s *slope) planeFacts() Plane {
 
 		PitchDeg:     s.pitch,
 		Shape:        working.StatedText(s.in.Roof.Shape),
-		Openings:     countedList(p.Openings, p.Member("openings")),
-		Penetrations: countedList(p.Penetrations, p.Member("penetrations")),
-		Rails:        countedList(p.Rails, p.Member("rails")),
-		Fixings:      countedList(p.Fixings, p.Member("fixings")),
+		Openings:     working.Length("n", p.Openings, p.Member("openings")),
+		Penetrations: working.Length("n", p.Penetrations, p.Member("penetrations")),
+		Rails:        working.Length("n", p.Rails, p.Member("rails")),
+		Fixings:      working.Length("n", p.Fixings, p.Member("fixings")),
 		GapUnderMm:   working.Stated("d_gap", "mm", p.GapUnderModulesMm),
 		ProjectionMm: working.Stated("d_up", "mm", p.ProjectionMm),
 		TiltDeg:      working.Stated("β", "°", p.TiltToRoofDeg),
 	}
-	s.wantsEngineer(&f)
+	s.engineerFacts(&f)
 	return f
-}
-
-// countedList counts the parts of a list; one that is not stated is not empty.
-func countedList[T any](parts []T, at string) working.Number {
-	if parts == nil {
-		return working.Unknown("n", "", at)
-	}
-	return working.Counted("n", len(parts), at)
 }
 
 // Frame is what carries the plane.
@@ -90,21 +78,26 @@ func (s *slope) frame() Frame {
 	}
 }
 
+// Formulas of a rafter in bending.
+var (
+	bendingLaw = en1995("6.1.6", working.Memory)
+
+	rafterLoad      = working.NewFormula("w_r", "kN/m", "(γ_G · g · cos(α) + γ_Q · s · cos(α)²) · s_r / 1000", combination)
+	rafterStress    = working.NewFormula("σ_m", "N/mm²", "w_r · L² / 8 / (b · h² / 6)", bendingLaw)
+	bendingStrength = working.NewFormula("f_md", "N/mm²", "k_mod · k_sys · k_h · f_mk / γ_M", en1995("2.4.1, 3.2, 6.6", working.Memory))
+	bendingShare    = working.NewFormula("σ/f", "", "σ_m / f_md", bendingLaw)
+	depthFactor     = working.NewFormula("k_h", "", "(150 / h)^0.2, at least 1 and at most 1.3", en1995("3.2(3), (3.1)", working.Memory)) // for shallow timber
+)
+
 // bending is the stress in a rafter as a simple beam between its supports, under
 // dead load and snow, over what its timber bears.
 func (s *slope) bending(dead working.Number) working.Number {
 	r := s.doc.Rafters
-	w := working.Closure{Symbol: "w_r", Unit: "kN/m", Text: "(γ_G · " + dead.Symbol() + " · cos(α) + γ_Q · s · cos(α)²) · s_r / 1000", Source: combination}.Of(
-		func(x ...float64) float64 { return (x[0]*x[1]*cos(x[2]) + x[3]*x[4]*square(cos(x[2]))) * x[5] / 1000 },
-		s.param("load_factor_dead", "γ_G"), dead, s.pitch, s.param("load_factor_variable", "γ_Q"), s.snow.SnowKnM2, working.Stated("s_r", "mm", r.SpacingMm))
 	b, h := working.Stated("b", "mm", r.WidthMm), working.Stated("h", "mm", r.HeightMm)
-	stress := working.Closure{Symbol: "σ_m", Unit: "N/mm²", Text: "w_r · L² / 8 / (b · h² / 6)", Source: en1995("6.1.6", working.Memory)}.Of(
-		func(x ...float64) float64 { return x[0] * square(x[1]) / 8 / (x[2] * square(x[3]) / 6) }, w, working.Stated("L", "mm", r.SpanMm), b, h)
-	strength := working.Closure{Symbol: "f_md", Unit: "N/mm²", Text: "k_mod · k_sys · k_h · f_mk / γ_M", Source: en1995("2.4.1, 3.2, 6.6", working.Memory)}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] / x[4] },
-		s.duration("snow_load_duration"), s.system(), depthFactor(h), s.material("bending_n_per_mm2", "f_mk", r.TimberClass, r.TimberBendingNPerMm2), s.param("timber_factor", "γ_M"))
-	return working.Closure{Symbol: "σ/f", Text: "σ_m / f_md", Source: en1995("6.1.6", working.Memory)}.Of(
-		func(x ...float64) float64 { return x[0] / x[1] }, stress, strength)
+	load := rafterLoad.Of(s.param("load_factor_dead", "γ_G"), dead.For("g"), s.pitch, s.param("load_factor_variable", "γ_Q"), s.snow.SnowKnM2, working.Stated("s_r", "mm", r.SpacingMm))
+	strength := bendingStrength.Of(s.duration("snow_load_duration"), s.system(), depthFactor.Of(h),
+		s.material("bending_n_per_mm2", "f_mk", r.TimberClass, r.TimberBendingNPerMm2), s.param("timber_factor", "γ_M"))
+	return bendingShare.Of(rafterStress.Of(load, working.Stated("L", "mm", r.SpanMm), b, h), strength)
 }
 
 // system is 1.1 where battens spread the load over rafters no more than 610 mm
@@ -119,10 +112,4 @@ func (s *slope) system() working.Number {
 		k = 1.1
 	}
 	return working.Figure("k_sys", "", k, "battens that share the load", en1995("6.6", working.Memory)).ChosenBy(share.At())
-}
-
-// depthFactor raises the bending strength of shallow timber.
-func depthFactor(h working.Number) working.Number {
-	f := working.Lookup{Symbol: "k_h", Text: "(150 / h)^0.2, at most 1.3, and 1 from 150 mm", Source: en1995("3.2(3), (3.1)", working.Memory)}
-	return f.Of(func(x ...float64) float64 { return math.Max(1, math.Min(math.Pow(150/x[0], 0.2), 1.3)) }, h)
 }

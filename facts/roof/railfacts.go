@@ -39,30 +39,38 @@ type Rail struct {
 	MidClampsDue  working.Number `json:"mid_clamps_due" words:"mid clamps that its rows of modules need: one a gap"`
 }
 
+// Formulas of a rail: what it carries on a metre, how far it reaches beyond the
+// modules, and what it grows by in the warmth.
+var (
+	lineOfArea    = working.NewFormula("p_line", "kN/m", "p · t / 1000", statics)
+	endBeyond     = working.NewFormula("c_end", "mm", "x_a − x_b", working.ByDefinition)
+	thermalGrowth = working.NewFormula("ΔL", "mm", "α_T · L · ΔT / 1000", working.Source{Document: "thermal expansion", How: working.Definition})
+)
+
 func (s *slope) railFacts() []Rail {
-	all := make([]Rail, len(s.bars))
-	for i := range s.bars {
-		r := &s.bars[i]
-		sheet := s.fixingSheet(r.doc.Datasheet.Text)
+	all := make([]Rail, len(s.rails))
+	for i := range s.rails {
+		r := &s.rails[i]
+		sheet := &r.doc.Datasheet.To().Rail
 		f := Rail{
 			Subject:      working.Subject{ID: r.doc.ID.Value, At: r.doc.At(), Name: "rail " + r.doc.ID.Value},
 			CarriedBy:    working.StatedText(r.doc.CarriedBy),
-			EndMinMm:     sheetNumber("c_end", "mm", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.EndBeyondClampMinMm }),
-			UnbrokenMaxM: sheetNumber("L_max", "m", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ContinuousMaxM }),
+			EndMinMm:     working.Stated("c_end", "mm", sheet.EndBeyondClampMinMm),
+			UnbrokenMaxM: working.Stated("L_max", "m", sheet.ContinuousMaxM),
 		}
-		s.bear(&f, r)
-		s.span(&f, r)
+		s.railLoads(&f, r)
+		s.spans(&f, r)
 		f.OverhangMaxMm = s.overhangAllowed(r, sheet)
-		s.move(&f, r, sheet)
-		s.clampsOn(&f, r)
-		f.SpanAllowedMm = s.spanAllowed(&f, r, sheet)
+		s.expansion(&f, r, sheet)
+		s.countClamps(&f, r)
+		f.SpanAllowedMm = spanAllowed(&f, sheet)
 		all[i] = f
 	}
 	return all
 }
 
-// bear works out what lies on the rail.
-func (s *slope) bear(f *Rail, r *bar) {
+// railLoads works out what lies on the rail.
+func (s *slope) railLoads(f *Rail, r *rail) {
 	at := s.doc.Member("modules")
 	f.Modules = working.Counted("n", len(r.modules), at)
 	if len(r.unplaced) > 0 {
@@ -74,14 +82,12 @@ func (s *slope) bear(f *Rail, r *bar) {
 		f.UpliftKnM, f.DownKnM = working.Unknown("w_d", "kN/m", missing...), working.Unknown("p_d", "kN/m", missing...)
 	} else {
 		f.UpliftKnM = working.Greatest("w_d", "kN/m", r.line...)
-		f.DownKnM = lineOf(s.areal.Down, r)
+		f.DownKnM = lineLoad(s.areal.Down, r)
 	}
 	var beyond []working.Number
 	for _, j := range r.modules {
 		from, to, _, _ := r.along(&s.layout[j].box)
-		less := working.Closure{Symbol: "c_end", Unit: "mm", Text: "x_a − x_b", Source: working.ByDefinition}
-		minus := func(x ...float64) float64 { return x[0] - x[1] }
-		beyond = append(beyond, less.Of(minus, from.As("x_a"), r.from.As("x_b")), less.Of(minus, r.to.As("x_a"), to.As("x_b")))
+		beyond = append(beyond, endBeyond.Of(from.As("x_a"), r.from.As("x_b")), endBeyond.Of(r.to.As("x_a"), to.As("x_b")))
 	}
 	f.BeyondMm = working.Least("c_end", "mm", beyond...)
 	if len(beyond) == 0 {
@@ -96,29 +102,28 @@ func (s *slope) unplaced() []string {
 		missing = append(missing, s.doc.Member("modules"))
 	}
 	for i := range s.layout {
-		if b := &s.layout[i].box; !b.known() && len(missing) < enough {
+		if b := &s.layout[i].box; !b.known() && len(missing) < maxNamed {
 			missing = append(missing, b.missing()...)
 		}
 	}
 	return missing
 }
 
-// lineOf is a load on a square metre of modules as a load on a metre of rail.
-func lineOf(areal working.Number, r *bar) working.Number {
-	f := working.Closure{Symbol: "p_line", Unit: "kN/m", Text: areal.Symbol() + " · t / 1000", Source: statics}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] / 1000 }, areal, working.Greatest("t", "mm", r.width...))
+// lineLoad is a load on a square metre of modules as a load on a metre of rail.
+func lineLoad(areal working.Number, r *rail) working.Number {
+	return lineOfArea.Of(areal.For("p"), working.Greatest("t", "mm", r.width...))
 }
 
-// move works out the joints: what the rail grows by, and whether they let it.
-func (s *slope) move(f *Rail, r *bar, sheet *schema.FixingDatasheet) {
+// expansion works out the joints: what the rail grows by, and whether they let it.
+func (s *slope) expansion(f *Rail, r *rail, sheet *schema.RailDatasheet) {
 	if at := r.doc.Member("joints"); r.doc.Joints == nil {
-		f.noJoints(at)
+		f.jointsUnknown(at)
 		return
 	}
 	var breaks []schema.RailJoint
 	for _, j := range r.doc.Joints {
 		if !j.Kind.Stated() {
-			f.noJoints(j.Kind.At())
+			f.jointsUnknown(j.Kind.At())
 			return
 		}
 		if !j.Kind.Is("rigid") {
@@ -127,25 +132,24 @@ func (s *slope) move(f *Rail, r *bar, sheet *schema.FixingDatasheet) {
 	}
 	f.Breaks = working.Counted("n", len(breaks), r.doc.Member("joints"))
 	f.UnbrokenM = unbroken(r, breaks)
-	rate := sheetNumber("α_T", "µm/(m·K)", sheet, r.doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Rail.ExpansionUmPerMPerK })
-	f.ExpansionMm = working.Closure{Symbol: "ΔL", Unit: "mm", Text: "α_T · L · ΔT / 1000", Source: working.Source{Document: "thermal expansion", How: working.Definition}}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] * x[2] / 1000 }, rate, f.UnbrokenM, s.param("rail_temperature_range_k", "ΔT"))
+	rate := working.Stated("α_T", "µm/(m·K)", sheet.ExpansionUmPerMPerK)
+	f.ExpansionMm = thermalGrowth.Of(rate, f.UnbrokenM, s.param("rail_temperature_range_k", "ΔT"))
 	f.GapDueMm = f.ExpansionMm
-	if sheet != nil && sheet.Rail.ExpansionGapMinMm.Stated() {
-		f.GapDueMm = working.Greatest("d_due", "mm", f.ExpansionMm, working.Stated("d_sheet", "mm", sheet.Rail.ExpansionGapMinMm))
+	if sheet.ExpansionGapMinMm.Stated() {
+		f.GapDueMm = working.Greatest("d_due", "mm", f.ExpansionMm, working.Stated("d_sheet", "mm", sheet.ExpansionGapMinMm))
 	}
 	s.atBreaks(f, r, breaks)
 }
 
-// noJoints leaves what hangs on the joints unknown.
-func (f *Rail) noJoints(at string) {
+// jointsUnknown leaves what hangs on the joints unknown.
+func (f *Rail) jointsUnknown(at string) {
 	for _, n := range []*working.Number{&f.Breaks, &f.UnbrokenM, &f.ExpansionMm, &f.JointGapMm, &f.GapDueMm, &f.AcrossBreaks, &f.BreakFixingMm} {
 		*n = working.Unknown("n", "", at)
 	}
 }
 
 // unbroken is the longest piece of rail between two breaks or ends.
-func unbroken(r *bar, breaks []schema.RailJoint) working.Number {
+func unbroken(r *rail, breaks []schema.RailJoint) working.Number {
 	f := working.Lookup{Symbol: "L", Unit: "m", Text: "longest of the pieces between the breaks / 1000", Source: working.ByDefinition}
 	inputs := []working.Number{working.Stated("l_rail", "mm", r.doc.LengthMm)}
 	for _, j := range breaks {

@@ -1,5 +1,5 @@
 // Package roof derives the facts of the roof that carries the modules: wind and
-// snow on it, what they ask of modules, clamps, rails, fixings and screws, where
+// snow on it, how they load modules, clamps, rails, fixings and screws, where
 // everything lies, and what was done to the covering.
 //
 // The figures are an indication from the members of the document. They are not a
@@ -35,8 +35,8 @@ func Derive(in *schema.Installation, b book.Book) Facts {
 	all.Planes = []Plane{}
 	for i := range in.Roof.Planes {
 		s := slopeOf(in, &in.Roof.Planes[i], b)
-		s.lay()
-		s.load()
+		s.placeModules()
+		s.loads()
 		all.Planes = append(all.Planes, s.planeFacts())
 		all.Modules = joined(all.Modules, s.doc.Modules != nil, s.moduleFacts())
 		all.Rails = joined(all.Rails, s.doc.Rails != nil, s.railFacts())
@@ -64,30 +64,29 @@ type slope struct {
 	doc  *schema.Plane
 	book book.Book
 
-	pitch  working.Number // of the plane
-	wind   Pressure       // on the plane
-	snow   Snow
-	dead   DeadLoad
-	areal  ArealLoads     // on a square metre of slope
-	slide  working.Number // on a square metre of slope, down it, while the wind lifts
-	layout []laid         // modules where they lie, in the order of the document
-	plain  []plain        // the same, without working
-	lost   []string       // what keeps it from being known where they lie
-	bars   []bar          // rails with what they carry and what carries them
+	pitch           working.Number // of the plane
+	wind            Pressure       // on the plane
+	snow            Snow
+	dead            DeadLoad
+	areal           ArealLoads     // on a square metre of slope
+	slide           working.Number // on a square metre of slope, down it, while the wind lifts
+	layout          []placedModule // modules where they lie, in the order of the document
+	bounds          []bounds       // the same, without working
+	unplacedReasons []string       // what keeps it from being known where they lie
+	rails           []rail         // rails with what they carry and what carries them
 
-	sheets   map[string]*schema.FixingDatasheet
-	at       map[string]*laid  // modules by id
-	railAt   map[string]int    // rails by id, among the bars
-	clamps   map[string][]grip // on each module, by its id
-	order    map[int]int       // of each fixing along its rail
-	railless map[string]int    // fixings that hold each module without a rail
-	crowded  string            // a module with too many rails below it
+	moduleByID    map[string]*placedModule // modules by id
+	railByID      map[string]int           // places of the rails in the list, by id
+	clamps        map[string][]clampHold   // on each module, by its id
+	order         map[int]int              // of each fixing along its rail
+	directFixings map[string]int           // fixings that hold each module without a rail
+	tooManyRails  string                   // a module with too many rails below it
 }
 
 func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
 	s := &slope{
 		in: in, doc: doc, book: b, pitch: working.Stated("α", "°", doc.PitchDeg),
-		sheets: map[string]*schema.FixingDatasheet{}, at: map[string]*laid{}, railAt: map[string]int{}, order: map[int]int{}, railless: map[string]int{},
+		moduleByID: map[string]*placedModule{}, railByID: map[string]int{}, order: map[int]int{}, directFixings: map[string]int{},
 	}
 	s.wind = s.windOn()
 	s.snow = s.snowOn()
@@ -96,17 +95,3 @@ func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
 
 // param takes a parameter of the rule set under a symbol.
 func (s *slope) param(name, symbol string) working.Number { return s.book.Number(name, symbol) }
-
-// fixingSheet finds the datasheet of a hook, screw, rail or clamp; nil when the
-// part names none.
-func (s *slope) fixingSheet(ref schema.Text) *schema.FixingDatasheet {
-	if sheet, ok := s.sheets[ref.Value]; ok {
-		return sheet
-	}
-	sheet, ok := s.in.Datasheets.Fixings[ref.Value]
-	if !ok {
-		return nil
-	}
-	s.sheets[ref.Value] = &sheet
-	return &sheet
-}

@@ -6,17 +6,17 @@ import (
 	"sunclause/facts/working"
 )
 
-// spot is where a module lies: its distances in plan, in m, to the lower and the
+// planPosition is where a module lies: its distances in plan, in m, to the lower and the
 // upper side of the plane, to the nearer of left and right, and to the nearest hip.
-type spot struct{ eaves, top, side, hip float64 }
+type planPosition struct{ eaves, top, side, hip float64 }
 
 // shape is a shape of roof for which EN 1991-1-4 has a table of coefficients: the
-// table, and its columns for a spot between strips e/10 wide, those of the wind
+// table, and its columns for a position between strips e/10 wide, those of the wind
 // square to the eaves (e0) and along them (e90).
 type shape struct {
 	table string
 	tops  []string // what the upper side of the plane may be
-	zones func(at spot, e0, e90 float64) []string
+	zones func(at planPosition, e0, e90 float64) []string
 }
 
 var shapes = map[string]shape{
@@ -25,9 +25,9 @@ var shapes = map[string]shape{
 	"hipped":    {"hipped_suction", []string{"ridge", "point"}, hipped},
 }
 
-// otherShape names what keeps the tables from holding for the plane: another
+// noSuctionTable names what keeps the tables from holding for the plane: another
 // shape of roof, or an upper side that such a roof does not have.
-func (s *slope) otherShape() []string {
+func (s *slope) noSuctionTable() []string {
 	is, top := s.in.Roof.Shape, s.doc.TopEdge
 	switch kind, ok := shapes[is.Value]; {
 	case !is.Stated():
@@ -40,18 +40,18 @@ func (s *slope) otherShape() []string {
 	return nil
 }
 
-// chosen are the columns whose condition holds.
-type chosen []string
+// columnList are the columns of a table whose condition holds.
+type columnList []string
 
-func (c *chosen) when(in bool, column string) {
+func (c *columnList) when(in bool, column string) {
 	if in {
 		*c = append(*c, column)
 	}
 }
 
 // duopitch are the zones of figure 7.8.
-func duopitch(at spot, e0, e90 float64) []string {
-	c := chosen{"windward", "leeward"}
+func duopitch(at planPosition, e0, e90 float64) []string {
+	c := columnList{"windward", "leeward"}
 	c.when(at.eaves < e0, "eaves")
 	c.when(at.eaves < e0 && at.side < 2.5*e0, "eaves_corner")
 	c.when(at.top < e0, "ridge")
@@ -64,8 +64,8 @@ func duopitch(at spot, e0, e90 float64) []string {
 
 // monopitch are the zones of figure 7.7: the wind may come onto the low eaves, the
 // high one, or a gable, whose corners differ.
-func monopitch(at spot, e0, e90 float64) []string {
-	c := chosen{"windward", "from_high"}
+func monopitch(at planPosition, e0, e90 float64) []string {
+	c := columnList{"windward", "from_high"}
 	c.when(at.eaves < e0, "eaves")
 	c.when(at.eaves < e0 && at.side < 2.5*e0, "eaves_corner")
 	c.when(at.top < e0, "high")
@@ -81,8 +81,8 @@ func monopitch(at spot, e0, e90 float64) []string {
 // hipped are the zones of figure 7.9. Each plane may lie to windward, to leeward or
 // beside the wind. The strips along a hip are taken as wide as the wider of the two
 // winds has them, and beside the wind the zone nearer to it everywhere.
-func hipped(at spot, e0, e90 float64) []string {
-	c := chosen{"windward", "leeward", "beside"}
+func hipped(at planPosition, e0, e90 float64) []string {
+	c := columnList{"windward", "leeward", "beside"}
 	c.when(at.eaves < e0, "eaves")
 	c.when(at.eaves < e0 && at.side < 2.5*e0, "eaves_corner")
 	c.when(at.top < e0, "ridge")
@@ -93,7 +93,7 @@ func hipped(at spot, e0, e90 float64) []string {
 
 // toHip is the distance from a module to the nearest hip, on the slope. A hipped
 // roof has one in every plane: where none is drawn, the drawing is what is missing.
-func (s *slope) toHip(m *laid) working.Number {
+func (s *slope) toHip(m *placedModule) working.Number {
 	if !s.in.Roof.Shape.Is("hipped") {
 		return working.Figure("d_hip", "mm", 0, "no hipped roof", working.ByDefinition)
 	}

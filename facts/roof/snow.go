@@ -13,11 +13,19 @@ type Snow struct {
 	Obstacles working.Text   `json:"snow_obstruction" words:"what keeps snow from sliding off"`
 }
 
+// Formulas of snow. Those of a drift against a wall stand in annex B.
+var (
+	driftLaw = en1991Snow("B.4", working.Read)
+
+	snowOnRoof    = working.NewFormula("s", "kN/m²", "μ · C_e · C_t · s_k", en1991Snow("5.2", working.Read))
+	driftByWall   = working.NewFormula("h_5", "m", "5 · h", driftLaw)
+	driftByHeight = working.NewFormula("μ_h", "", "2 · h / s_k", driftLaw)
+	driftByLength = working.NewFormula("μ_l", "", "2 · b_2 / l_s", driftLaw)
+)
+
 func (s *slope) snowOn() Snow {
 	w := Snow{Obstacles: working.StatedText(s.doc.SnowObstruction), SnowShape: s.snowShape()}
-	f := working.Closure{Symbol: "s", Unit: "kN/m²", Text: "μ · C_e · C_t · s_k", Source: en1991Snow("5.2", working.Read)}
-	w.SnowKnM2 = f.Of(func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
-		w.SnowShape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
+	w.SnowKnM2 = snowOnRoof.Of(w.SnowShape, s.param("snow_exposure_factor", "C_e"), s.param("snow_thermal_factor", "C_t"), working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2))
 	return w
 }
 
@@ -59,13 +67,9 @@ func byPitch(peak, pitch float64) float64 {
 func (s *slope) againstWall() working.Number {
 	d := s.doc.SnowDrift
 	h, b1, b2 := working.Stated("h", "m", d.HeightM), working.Stated("b_1", "m", d.LengthB1M), working.Stated("b_2", "m", d.LengthB2M)
-	src := en1991Snow("B.4", working.Read)
-	high := working.Closure{Symbol: "h_5", Unit: "m", Text: "5 · h", Source: src}.Of(func(x ...float64) float64 { return 5 * x[0] }, h)
-	length := working.Least("l_s", "m", high, b1, working.Figure("15", "m", 15, "longest drift", src))
+	length := working.Least("l_s", "m", driftByWall.Of(h), b1, working.Figure("15", "m", 15, "longest drift", driftLaw))
 	sk := working.Stated("s_k", "kN/m²", s.in.Site.SnowSkKnPerM2)
-	byHeight := working.Closure{Symbol: "μ_h", Text: "2 · h / s_k", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, h, sk)
-	byLength := working.Closure{Symbol: "μ_l", Text: "2 · b_2 / l_s", Source: src}.Of(func(x ...float64) float64 { return 2 * x[0] / x[1] }, b2, length)
-	return working.Least("μ_w", "", byHeight, byLength, working.Figure("8", "", 8, "greatest coefficient", src))
+	return working.Least("μ_w", "", driftByHeight.Of(h, sk), driftByLength.Of(b2, length), working.Figure("8", "", 8, "greatest coefficient", driftLaw))
 }
 
 // wallAt names the sides and lines of the plane against which snow may drift.

@@ -1,10 +1,6 @@
 package roof
 
-import (
-	"math"
-
-	"sunclause/facts/working"
-)
+import "sunclause/facts/working"
 
 // en1991Wind names a clause of the wind part of Eurocode 1.
 func en1991Wind(clause string, how working.How) working.Source {
@@ -27,14 +23,3 @@ var (
 	statics     = working.Source{Document: "equilibrium of forces", How: working.Definition}
 	beams       = working.Source{Document: "trade practice, beam tables", How: working.CommonPractice}
 )
-
-// gravity turns a mass in kg into a force in kN.
-const gravity = 9.81e-3
-
-// square is what every second formula of a roof needs.
-func square(x float64) float64 { return x * x }
-
-// cos and sin take degrees.
-func cos(degrees float64) float64 { return math.Cos(degrees * math.Pi / 180) }
-
-func sin(degrees float64) float64 { return math.Sin(degrees * math.Pi / 180) }

@@ -39,18 +39,18 @@ func surveyOf(in *schema.Installation) Survey {
 	s := Survey{
 		UnderScheme:     working.StatedFlag(in.Project.CertificationScheme),
 		PersonNamed:     working.StatedFlag(v.PersonNamedInEvidence),
-		EvidenceGiven:   given(v.Evidence),
+		EvidenceGiven:   working.IsStated(v.Evidence),
 		Role:            working.StatedText(v.Role),
 		RoofMethod:      working.StatedText(v.Method),
 		Strength:        working.StatedText(v.StrengthFound),
 		Strengthened:    working.StatedFlag(v.Strengthened),
-		EngineerGiven:   given(v.EngineerReport),
+		EngineerGiven:   working.Any(working.StatedText(v.Role).OneOf("structural_engineer"), working.IsStated(v.EngineerReport)),
 		Sag:             working.StatedFlag(v.SagSeen),
 		Rot:             working.StatedFlag(v.RotOrInsectsSeen),
 		Split:           working.StatedFlag(v.SplitTimberSeen),
 		Damp:            working.StatedFlag(v.DampSeen),
 		Asbestos:        working.StatedText(v.Asbestos),
-		WorkPlan:        given(w.Plan),
+		WorkPlan:        working.IsStated(w.Plan),
 		Scaffold:        working.StatedFlag(w.Scaffold),
 		EdgeProtection:  working.StatedFlag(w.EdgeProtection),
 		WindLimit:       working.Stated("v_stop", "m/s", w.WindLimitMPerS),
@@ -60,9 +60,6 @@ func surveyOf(in *schema.Installation) Survey {
 		Lifting:         working.StatedText(w.Lifting),
 		Alone:           working.StatedFlag(w.LoneWorking),
 		Rescue:          working.StatedFlag(w.RescuePlanned),
-	}
-	if v.Role.Is("structural_engineer") {
-		s.EngineerGiven = working.KnownFlag(true, v.Role.At())
 	}
 	switch {
 	case s.EngineerGiven.Known():

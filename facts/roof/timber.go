@@ -7,14 +7,15 @@ import (
 	"sunclause/schema"
 )
 
+var (
+	screwInside = working.NewFormula("l_in", "mm", "l_screw − t_between, at least 0", working.ByDefinition)
+	offLine     = working.NewFormula("d_t", "mm", "|x − x_r|", working.ByDefinition)
+)
+
 // depth is how much thread is inside the timber: what lies between the head and
 // the timber is taken off the length of the screw.
-func (s *slope) depth(doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, t timber) working.Number {
-	of := func(symbol string, of func(schema.ScrewDatasheet) schema.Number) working.Number {
-		return sheetNumber(symbol, "mm", screw, doc.Screw.Text, func(f *schema.FixingDatasheet) schema.Number { return of(f.Screw) })
-	}
-	plate := sheetNumber("t_plate", "mm", sheet, doc.Datasheet.Text, func(s *schema.FixingDatasheet) schema.Number { return s.Hook.PlateThicknessMm })
-	between := []working.Number{plate, working.Stated("t_packing", "mm", doc.PackingMm)}
+func (s *slope) depth(doc *schema.Fixing, hook *schema.HookDatasheet, screw *schema.ScrewDatasheet, t timber) working.Number {
+	between := []working.Number{working.Stated("t_plate", "mm", hook.PlateThicknessMm), working.Stated("t_packing", "mm", doc.PackingMm)}
 	c := s.doc.Covering
 	sarking := working.Stated("t_boards", "mm", c.SarkingThicknessMm)
 	counter := working.Stated("t_counter", "mm", c.CounterBattenThicknessMm)
@@ -29,10 +30,8 @@ func (s *slope) depth(doc *schema.Fixing, sheet, screw *schema.FixingDatasheet, 
 	default: // not stated, or on a sheet with a profile of its own
 		between = append(between, working.Unknown("t", "mm", doc.PlateOn.At()))
 	}
-	in := working.Closure{Symbol: "l_in", Unit: "mm", Text: "l_screw − t_between", Source: working.ByDefinition}.Of(
-		func(x ...float64) float64 { return math.Max(0, x[0]-x[1]) },
-		of("l_screw", func(s schema.ScrewDatasheet) schema.Number { return s.LengthMm }), working.Sum("t_between", "mm", between...))
-	return working.Least("l_ef", "mm", in, of("l_thread", func(s schema.ScrewDatasheet) schema.Number { return s.ThreadLengthMm }), t.height.As("h"))
+	inside := screwInside.Of(working.Stated("l_screw", "mm", screw.LengthMm), working.Sum("t_between", "mm", between...))
+	return working.Least("l_ef", "mm", inside, working.Stated("l_thread", "mm", screw.ThreadLengthMm), t.height.As("h"))
 }
 
 // timberOf finds the timber that a fixing is in.
@@ -50,7 +49,7 @@ func (s *slope) timberOf(doc *schema.Fixing, noggin *schema.Noggin) timber {
 			t.height = working.Stated("h", "mm", line.HeightMm)
 		}
 	}
-	if noggin != nil {
+	if noggin.Stated() {
 		t.width, t.height = working.Stated("b", "mm", noggin.WidthMm), working.Stated("h", "mm", noggin.HeightMm)
 		t.density = s.book.Keyed("timber_classes", "class", working.StatedText(noggin.TimberClass), "density_kg_per_m3", "ρ_k")
 	}
@@ -99,13 +98,13 @@ func (s *slope) offTimber(doc *schema.Fixing, noggin *schema.Noggin) working.Num
 	if doc.Member.Is("noggin") {
 		return s.offNoggin(doc, noggin)
 	}
-	f := working.Lookup{Symbol: "d_t", Unit: "mm", Text: "distance to the nearest middle line", Source: working.ByDefinition}
-	at := s.acrossTimber(doc)
+	at := s.acrossTimber(doc).As("x")
 	if line := s.lineBelow(doc); line != nil {
-		return f.Of(func(x ...float64) float64 { return math.Abs(x[0] - x[1]) }, at, working.Stated("x_r", "mm", line.AtMm))
+		return offLine.Of(at, working.Stated("x_r", "mm", line.AtMm))
 	}
 	r := s.doc.Rafters
-	return f.Of(func(x ...float64) float64 {
+	nearest := working.Lookup{Symbol: "d_t", Unit: "mm", Text: "distance to the nearest middle line", Source: working.ByDefinition}
+	return nearest.Of(func(x ...float64) float64 {
 		k := math.Max(0, math.Min(math.Round((x[0]-x[1])/x[2]), x[3]-1)) // the nearest of the n
 		return math.Abs(x[0] - x[1] - k*x[2])
 	}, at, working.Stated("x_0", "mm", r.FirstMm), working.Stated("s_r", "mm", r.SpacingMm), working.Stated("n_r", "", r.Count))
@@ -135,19 +134,20 @@ func (s *slope) lineBelow(doc *schema.Fixing) *schema.RafterLine {
 	return best
 }
 
+// nogginOf is the noggin that a fixing in one names; a blank one for any other.
 func (s *slope) nogginOf(doc *schema.Fixing) *schema.Noggin {
 	for i := range s.doc.Noggins {
 		if n := &s.doc.Noggins[i]; doc.Member.Is("noggin") && doc.Noggin.Is(n.ID.Value) {
 			return n
 		}
 	}
-	return nil
+	return schema.Blank[schema.Noggin](doc.Noggin.At())
 }
 
 // offNoggin is how far a fixing is from the middle line of its noggin, beyond its
 // ends counted too. A noggin lies square to the timbers.
 func (s *slope) offNoggin(doc *schema.Fixing, noggin *schema.Noggin) working.Number {
-	if noggin == nil {
+	if !noggin.Stated() {
 		return working.Unknown("d_t", "mm", doc.Noggin.At())
 	}
 	f := working.Lookup{Symbol: "d_t", Unit: "mm", Text: "distance to the middle line of the noggin", Source: working.ByDefinition}

@@ -28,24 +28,17 @@ func weatherOf(in *schema.Installation, b book.Book) Weather {
 		WindMap:        working.Stated("v_b,map", "m/s", in.Site.WindVbMapMPerS),
 		SnowGround:     working.Stated("s_k", "kN/m²", in.Site.SnowSkKnPerM2),
 		SnowLeast:      groundSnow(in, b.Number("snow_zone_mildest", "Z")),
-		WindSource:     given(in.Site.WindSource),
-		SnowSource:     given(in.Site.SnowSource),
+		WindSource:     working.IsStated(in.Site.WindSource),
+		SnowSource:     working.IsStated(in.Site.SnowSource),
 	}
 }
+
+var snowByZone = working.NewFormula("s_k", "kN/m²", "0.15 + 0.1 · Z + 0.05 + (A − 100) / 525",
+	working.Source{Document: "NA to BS EN 1991-1-3", Edition: "2003, corrected 2007", Clause: "(NA.1)", How: working.Read})
 
 // groundSnow is the snow on the ground in a zone of the British map.
 func groundSnow(in *schema.Installation, zone working.Number) working.Number {
-	f := working.Closure{Symbol: "s_k", Unit: "kN/m²", Text: "0.15 + 0.1 · Z + 0.05 + (A − 100) / 525",
-		Source: working.Source{Document: "NA to BS EN 1991-1-3", Edition: "2003, corrected 2007", Clause: "(NA.1)", How: working.Read}}
-	return f.Of(func(x ...float64) float64 { return 0.15 + 0.1*x[0] + 0.05 + (x[1]-100)/525 }, zone, working.Stated("A", "m", in.Site.AltitudeM))
-}
-
-// given tells of a text that it is there. Left out, nobody knows.
-func given(t schema.Text) working.Flag {
-	if !t.Stated() {
-		return working.UnknownFlag(t.At())
-	}
-	return working.KnownFlag(true, t.At())
+	return snowByZone.Of(zone, working.Stated("A", "m", in.Site.AltitudeM))
 }
 
 // categories are the terrain categories from the smoothest to the roughest, and
@@ -63,33 +56,34 @@ func (s *slope) terrain() working.Text {
 	if category == "0" {
 		return working.KnownText("0", site.Terrain.At())
 	}
-	near, known := s.nearer(site.DistanceToSeaKm, "terrain_sea_distance_km")
-	if known != nil {
-		return working.UnknownText(known...)
-	}
-	if near {
-		return working.KnownText("0", site.DistanceToSeaKm.At())
+	bySea := s.below(site.DistanceToSeaKm, "terrain_sea_distance_km")
+	if !bySea.Known() || bySea.Value() {
+		return wordWhere(bySea, "0")
 	}
 	if category == "III" || category == "IV" {
-		if near, known = s.nearer(site.DistanceIntoTownKm, "terrain_town_distance_km"); known != nil {
-			return working.UnknownText(known...)
-		}
-		if near {
-			return working.KnownText("II", site.DistanceIntoTownKm.At())
+		if byEdge := s.below(site.DistanceIntoTownKm, "terrain_town_distance_km"); !byEdge.Known() || byEdge.Value() {
+			return wordWhere(byEdge, "II")
 		}
 	}
 	return working.KnownText(category, site.Terrain.At())
 }
 
-// nearer reports whether a distance is below the one of the rule set, or what is
-// missing to tell.
-func (s *slope) nearer(n schema.Number, parameter string) (near bool, missing []string) {
+// wordWhere is a word where a flag is known, and unknown where the flag is.
+func wordWhere(f working.Flag, word string) working.Text {
+	if !f.Known() {
+		return working.UnknownText(f.Missing()...)
+	}
+	return working.KnownText(word, f.At())
+}
+
+// below reports whether a quantity is below a limit of the rule set.
+func (s *slope) below(n schema.Number, parameter string) working.Flag {
 	limit := s.param(parameter, "x")
 	if !limit.Known() {
-		return false, limit.Missing()
+		return working.UnknownFlag(limit.Missing()...)
 	}
 	if !n.Stated() {
-		return false, []string{n.At()}
+		return working.UnknownFlag(n.At())
 	}
-	return n.Value < limit.Value(), nil
+	return working.KnownFlag(n.Value < limit.Value(), n.At())
 }

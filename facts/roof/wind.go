@@ -1,10 +1,6 @@
 package roof
 
-import (
-	"math"
-
-	"sunclause/facts/working"
-)
+import "sunclause/facts/working"
 
 // Pressure is the wind on one plane.
 type Pressure struct {
@@ -19,6 +15,21 @@ type Pressure struct {
 	PeakKnM2   working.Number `json:"wind_peak_kn_per_m2" words:"peak velocity pressure at the ridge"`
 }
 
+var altitudeAnnex = working.Source{Document: "NA to BS EN 1991-1-4", Edition: "2005+A1:2010", Clause: "influence of altitude", How: working.Read}
+
+// Formulas of the wind, in the order in which they follow from each other.
+var (
+	altitudeF     = working.NewFormula("c_alt", "", "1 + k_alt · A · (10 / z_alt)^0.2", altitudeAnnex)
+	basicVelocity = working.NewFormula("v_b", "m/s", "c_dir · c_season · c_alt · v_b,map", en1991Wind("4.2", working.Read))
+	terrainFactor = working.NewFormula("k_r", "", "0.19 · (z_0 / 0.05)^0.07", en1991Wind("4.3.2, (4.5)", working.Read))
+	roughness     = working.NewFormula("c_r", "", "k_r · ln(z / z_0)", en1991Wind("4.3.2, (4.4)", working.Read))
+	meanVelocity  = working.NewFormula("v_m", "m/s", "c_r · c_o · v_b", en1991Wind("4.3.1, (4.3)", working.Read))
+	turbulence    = working.NewFormula("I_v", "", "1 / (c_o · ln(z / z_0))", en1991Wind("4.4, (4.7)", working.Read))
+	basicPressure = working.NewFormula("q_b", "kN/m²", "ρ / 2 · v_b² / 1000", en1991Wind("4.5, (4.10)", working.Read))
+	peakPressure  = working.NewFormula("q_p", "kN/m²", "(1 + 7 · I_v) · ρ / 2 · v_m² / 1000", en1991Wind("4.5, (4.8)", working.Read))
+	exposure      = working.NewFormula("c_e", "", "q_p / q_b", en1991Wind("4.5, (4.9)", working.Read))
+)
+
 // windOn works out the wind on the plane at the height of its ridge.
 func (s *slope) windOn() Pressure {
 	p := Pressure{Terrain: s.terrain()}
@@ -26,47 +37,29 @@ func (s *slope) windOn() Pressure {
 	z0 := s.book.Keyed("terrain_categories", "category", p.Terrain, "z0_m", "z_0")
 	zMin := s.book.Keyed("terrain_categories", "category", p.Terrain, "zmin_m", "z_min")
 	z := working.Greatest("z", "m", height, zMin)
+	hills, rho := s.orography(), s.param("air_density_kg_per_m3", "ρ")
 	p.AltitudeF = s.altitudeFactor(height)
-	p.VbMPerS = working.Closure{Symbol: "v_b", Unit: "m/s", Text: "c_dir · c_season · c_alt · v_b,map", Source: en1991Wind("4.2", working.Read)}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] * x[2] * x[3] },
-		s.param("wind_direction_factor", "c_dir"), s.param("wind_season_factor", "c_season"), p.AltitudeF, working.Stated("v_b,map", "m/s", s.in.Site.WindVbMapMPerS))
-	kr := working.Closure{Symbol: "k_r", Text: "0.19 · (z_0 / 0.05)^0.07", Source: en1991Wind("4.3.2, (4.5)", working.Read)}.Of(
-		func(x ...float64) float64 { return 0.19 * math.Pow(x[0]/0.05, 0.07) }, z0)
-	p.Roughness = working.Closure{Symbol: "c_r", Text: "k_r · ln(z / z_0)", Source: en1991Wind("4.3.2, (4.4)", working.Read)}.Of(
-		func(x ...float64) float64 { return x[0] * math.Log(x[1]/x[2]) }, kr, z, z0)
-	co := s.orography()
-	p.VmMPerS = working.Closure{Symbol: "v_m", Unit: "m/s", Text: "c_r · c_o · v_b", Source: en1991Wind("4.3.1, (4.3)", working.Read)}.Of(
-		func(x ...float64) float64 { return x[0] * x[1] * x[2] }, p.Roughness, co, p.VbMPerS)
-	p.Turbulence = working.Closure{Symbol: "I_v", Text: "1 / (c_o · ln(z / z_0))", Source: en1991Wind("4.4, (4.7)", working.Read)}.Of(
-		func(x ...float64) float64 { return 1 / (x[0] * math.Log(x[1]/x[2])) }, co, z, z0)
-	s.peak(&p)
+	p.VbMPerS = basicVelocity.Of(s.param("wind_direction_factor", "c_dir"), s.param("wind_season_factor", "c_season"), p.AltitudeF, working.Stated("v_b,map", "m/s", s.in.Site.WindVbMapMPerS))
+	p.Roughness = roughness.Of(terrainFactor.Of(z0), z, z0)
+	p.VmMPerS = meanVelocity.Of(p.Roughness, hills, p.VbMPerS)
+	p.Turbulence = turbulence.Of(hills, z, z0)
+	p.BasicKnM2 = basicPressure.Of(rho, p.VbMPerS)
+	p.PeakKnM2 = peakPressure.Of(p.Turbulence, rho, p.VmMPerS)
+	p.Exposure = exposure.Of(p.PeakKnM2, p.BasicKnM2)
 	return p
-}
-
-// peak works out the velocity pressures.
-func (s *slope) peak(p *Pressure) {
-	rho := s.param("air_density_kg_per_m3", "ρ")
-	p.BasicKnM2 = working.Closure{Symbol: "q_b", Unit: "kN/m²", Text: "ρ / 2 · v_b² / 1000", Source: en1991Wind("4.5, (4.10)", working.Read)}.Of(
-		func(x ...float64) float64 { return x[0] / 2 * square(x[1]) / 1000 }, rho, p.VbMPerS)
-	p.PeakKnM2 = working.Closure{Symbol: "q_p", Unit: "kN/m²", Text: "(1 + 7 · I_v) · ρ / 2 · v_m² / 1000", Source: en1991Wind("4.5, (4.8)", working.Read)}.Of(
-		func(x ...float64) float64 { return (1 + 7*x[0]) * x[1] / 2 * square(x[2]) / 1000 }, p.Turbulence, rho, p.VmMPerS)
-	p.Exposure = working.Closure{Symbol: "c_e", Text: "q_p / q_b", Source: en1991Wind("4.5, (4.9)", working.Read)}.Of(
-		func(x ...float64) float64 { return x[0] / x[1] }, p.PeakKnM2, p.BasicKnM2)
 }
 
 // altitudeFactor is the part of the basic velocity that a national annex gives
 // to the altitude; its rate is 0 where the map holds it already. Land below the
 // sea is taken at sea level.
 func (s *slope) altitudeFactor(height working.Number) working.Number {
-	annex := working.Source{Document: "NA to BS EN 1991-1-4", Edition: "2005+A1:2010", Clause: "influence of altitude", How: working.Read}
-	above := working.Greatest("A", "m", working.Figure("A_0", "m", 0, "sea level", annex), working.Stated("A_site", "m", s.in.Site.AltitudeM))
-	z := working.Greatest("z_alt", "m", working.Figure("z_10", "m", 10, "the height above which the factor falls", annex), height)
-	f := working.Closure{Symbol: "c_alt", Text: "1 + k_alt · A · (10 / z_alt)^0.2", Source: annex}
-	return f.Of(func(x ...float64) float64 { return 1 + x[0]*x[1]*math.Pow(10/x[2], 0.2) }, s.param("wind_altitude_rate_per_m", "k_alt"), above, z)
+	above := working.Greatest("A", "m", working.Figure("A_0", "m", 0, "sea level", altitudeAnnex), working.Stated("A_site", "m", s.in.Site.AltitudeM))
+	z := working.Greatest("z_alt", "m", working.Figure("z_10", "m", 10, "the height above which the factor falls", altitudeAnnex), height)
+	return altitudeF.Of(s.param("wind_altitude_rate_per_m", "k_alt"), above, z)
 }
 
 // orography is 1 where no hill speeds the wind up. For a hill it is unknown: it
-// wants the slopes of the ground, which the document does not have.
+// needs the slopes of the ground, which the document does not have.
 func (s *slope) orography() working.Number {
 	flag := s.in.Site.OrographySignificant
 	switch {

@@ -17,14 +17,16 @@ type Strips struct {
 
 var figure78 = en1991Wind("7.2.4 to 7.2.6, figures 7.7 to 7.9", working.Memory)
 
+var (
+	twiceHeight = working.NewFormula("h_2", "m", "2 · h", figure78)
+	stripWidth  = working.NewFormula("e_10", "m", "e / 10", figure78)
+)
+
 func (s *slope) strips() Strips {
-	twice := working.Closure{Symbol: "h_2", Unit: "m", Text: "2 · h", Source: figure78}.Of(
-		func(x ...float64) float64 { return 2 * x[0] }, working.Stated("h", "m", s.doc.RidgeHeightM))
-	tenth := working.Closure{Symbol: "e_10", Unit: "m", Text: "e / 10", Source: figure78}
-	part := func(x ...float64) float64 { return x[0] / 10 }
+	twice := twiceHeight.Of(working.Stated("h", "m", s.doc.RidgeHeightM))
 	return Strips{
-		Eaves: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingLengthM), twice)),
-		Gable: tenth.Of(part, working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingWidthM), twice)),
+		Eaves: stripWidth.Of(working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingLengthM), twice)),
+		Gable: stripWidth.Of(working.Least("e", "m", working.Stated("b", "m", s.doc.BuildingWidthM), twice)),
 	}
 }
 
@@ -32,18 +34,18 @@ func (s *slope) strips() Strips {
 // module, by where it lies. The wind may come onto any side, so each module has a
 // zone for each; the corners lie inside the strips. A party wall, or whatever else
 // bounds the plane at its sides, is taken for a gable: the roof beyond it may be
-// lower. What is missing is named when it cannot be told.
-func (s *slope) zones(m *laid) (columns, missing []string) {
+// lower. Where the zones are not known, what is missing is named.
+func (s *slope) zones(m *placedModule) (columns, missing []string) {
 	st, b := s.strips(), &m.edges
 	hip := s.toHip(m)
 	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch, hip} {
 		missing = append(missing, n.Missing()...)
 	}
-	if missing = append(missing, s.otherShape()...); len(missing) > 0 {
+	if missing = append(missing, s.noSuctionTable()...); len(missing) > 0 {
 		return nil, missing
 	}
-	plan := cos(s.pitch.Value()) / 1000
-	at := spot{eaves: b.eaves.Value() * plan, top: b.ridge.Value() * plan, side: b.side.Value() / 1000, hip: hip.Value() * plan}
+	plan := math.Cos(s.pitch.Value()*math.Pi/180) / 1000 // of a mm on the slope, in m
+	at := planPosition{eaves: b.eaves.Value() * plan, top: b.ridge.Value() * plan, side: b.side.Value() / 1000, hip: hip.Value() * plan}
 	return shapes[s.in.Roof.Shape.Value].zones(at, st.Eaves.Value(), st.Gable.Value()), nil
 }
 
@@ -52,7 +54,7 @@ func (s *slope) zones(m *laid) (columns, missing []string) {
 // loaded area. Between two pitches of the table EN 1991-1-4 has it interpolated;
 // beyond them the table has no answer.
 func (s *slope) suction(columns []string) working.Number {
-	if other := s.otherShape(); other != nil { // no table holds for it
+	if other := s.noSuctionTable(); other != nil { // no table holds for it
 		return working.Unknown("c_pe", "", other...)
 	}
 	name := shapes[s.in.Roof.Shape.Value].table

@@ -18,7 +18,7 @@ type Route struct {
 	AcSPDDistanceM  working.Number `json:"ac_spd_distance_m" words:"length of cable from its AC terminals to the nearest of them"`
 }
 
-// side is the DC side of an inverter as it is walked: what was counted, and
+// side is the DC side of an inverter as it is followed: what was counted, and
 // what was missing to count all.
 type side struct {
 	reach                 working.Number
@@ -27,20 +27,20 @@ type side struct {
 	missing, unmeasured   []string
 }
 
-// dc walks the DC side of an inverter, input by input. As long as some string
+// dcSide follows the DC side of an inverter, input by input. As long as some string
 // was not traced, or some device may be on any circuit, nothing is known.
-func (w *walks) dc(r *Route, in *schema.Installation, inv schema.Inverter, b book.Book) {
-	s := side{reach: b.Number("spd_reach_m", "d_max"), missing: unplaced(in, w.spots, "pv_dc"), unmeasured: w.pv.Untraced}
+func (w *wiring) dcSide(r *Route, in *schema.Installation, inv schema.Inverter, b book.Book) {
+	s := side{reach: b.Number("spd_reach_m", "d_max"), missing: unplaced(in, w.connections, "pv_dc"), unmeasured: w.pv.Untraced}
 	s.missing = append(s.missing, w.pv.Untraced...)
 	s.missing = append(s.missing, s.reach.Missing()...)
-	for i := range in.Datasheets.Inverters[inv.Datasheet.Value].MPPTs {
+	for i := range inv.Datasheet.To().MPPTs {
 		w.input(&s, circuit.Input(inv.ID.Value, i))
 	}
 	r.DcRouteM = w.length("L", s.longest)
 	if s.unmeasured != nil {
 		r.DcRouteM = working.Unknown("L", "m", s.unmeasured...)
 	}
-	r.DcSPDs = counted("n_SPD", s.devices, inv, unplaced(in, w.spots, "pv_dc"), w.pv.Untraced)
+	r.DcSPDs = counted("n_SPD", s.devices, inv, unplaced(in, w.connections, "pv_dc"), w.pv.Untraced)
 	r.DcInputsBare = counted("n_inputs", s.inputs, inv, s.missing)
 	r.DcArrayEndsBare = counted("n_ends", s.ends, inv, s.missing, s.unmeasured)
 }
@@ -58,7 +58,7 @@ func counted(symbol string, n int, inv schema.Inverter, missing ...[]string) wor
 }
 
 // input adds what one tracking input has to the DC side.
-func (w *walks) input(s *side, input string) {
+func (w *wiring) input(s *side, input string) {
 	on := w.onInput[input]
 	s.devices += len(on)
 	for _, str := range w.feeding[input] {
@@ -67,25 +67,25 @@ func (w *walks) input(s *side, input string) {
 	if len(w.feeding[input]) == 0 {
 		return
 	}
-	var missing []string
+	var unmeasured []string
 	for _, at := range on {
-		d, lacks := w.measure(at.path.Runs)
-		if lacks == nil && d <= s.reach.Value() {
+		d, missing := w.measure(at.path.Runs)
+		if missing == nil && d <= s.reach.Value() {
 			return
 		}
-		missing = append(missing, lacks...)
+		unmeasured = append(unmeasured, missing...)
 	}
 	s.inputs++
-	s.missing = append(s.missing, missing...)
+	s.missing = append(s.missing, unmeasured...)
 }
 
 // route adds the route of one string. Of the devices along it the one that
 // joins it first is nearest to the array; what it hangs on makes no difference
 // to which end is nearer.
-func (w *walks) route(s *side, runs []int) {
-	all, lacks := w.measure(runs)
-	if lacks != nil {
-		s.unmeasured = append(s.unmeasured, lacks...)
+func (w *wiring) route(s *side, runs []int) {
+	all, missing := w.measure(runs)
+	if missing != nil {
+		s.unmeasured = append(s.unmeasured, missing...)
 		return
 	}
 	if longest, _ := w.measure(s.longest); all > longest {
@@ -102,27 +102,27 @@ func (w *walks) route(s *side, runs []int) {
 
 // unplaced names what is missing to know which devices are on a circuit: the
 // list of devices, a device's circuit, or the runs that lead from its terminal.
-func unplaced(in *schema.Installation, spots []spot, of string) []string {
+func unplaced(in *schema.Installation, connections []connection, of string) []string {
 	if in.SPDs == nil {
 		return []string{"/spds"}
 	}
 	var missing []string
-	for _, s := range spots {
+	for _, s := range connections {
 		if !s.circuit.Stated() {
 			missing = append(missing, s.circuit.At())
-		} else if s.circuit.Value == of && !s.leads() {
+		} else if s.circuit.Value == of && !s.traced() {
 			missing = append(missing, "/cables")
 		}
 	}
 	return missing
 }
 
-// ac finds the devices on the AC side, and the cable to the nearest. A length
+// acSide finds the devices on the AC side, and the cable to the nearest. A length
 // that is not known counts as none while looking for it: then the nearest may
 // turn out unknown, but is never another.
-func (w *walks) ac(r *Route, in *schema.Installation, inv schema.Inverter) {
+func (w *wiring) acSide(r *Route, in *schema.Installation, inv schema.Inverter) {
 	way := w.c.ToSupply(inv.ID.Value + ".ac")
-	missing := unplaced(in, w.spots, "ac")
+	missing := unplaced(in, w.connections, "ac")
 	if way.Input == "" || way.Ambiguous {
 		missing = append(missing, "/cables")
 	}
@@ -131,7 +131,7 @@ func (w *walks) ac(r *Route, in *schema.Installation, inv schema.Inverter) {
 		return
 	}
 	n, nearest, least := 0, []int(nil), 0.0
-	for _, s := range w.spots {
+	for _, s := range w.connections {
 		if s.circuit.Value != "ac" || s.path.Input != way.Input {
 			continue
 		}

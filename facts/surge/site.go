@@ -1,8 +1,6 @@
 package surge
 
 import (
-	"slices"
-
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -25,18 +23,28 @@ type Site struct {
 	SPDsDC               working.Number `json:"spds_dc" words:"surge protective devices on PV circuits"`
 }
 
+// Formulas of the premises. Editions before 2022 went by the calculated risk
+// level, whose line length counts low voltage in full and what is buried or
+// screened less.
+var (
+	thunderstorms     = working.Source{Document: "UTE C 15-712-1, in a French trade course", Clause: "flash density", How: working.Read}
+	criticalLength    = working.NewFormula("L_crit", "m", "k / N_g", pvSection)
+	fromThunderstorms = working.NewFormula("N_g", "1/(km²·yr)", "N_k / 10", thunderstorms)
+	weightedLength    = working.NewFormula("L_p", "km", "2 · L_pal + L_pcl + 0.4 · L_pah + 0.2 · L_pch", overvoltage)
+	riskLevel         = working.NewFormula("CRL", "", "f_env / (L_p · N_g)", overvoltage)
+)
+
 func siteOf(in *schema.Installation, b book.Book) Site {
 	risk := in.AC.OvervoltageRisk
 	f := Site{
 		LightningNg:      flashDensity(in),
-		SurgeConsequence: anyOf(risk.DangerToLife, risk.SafetyService, risk.SignificantLoss),
+		SurgeConsequence: working.Any(working.StatedFlag(risk.DangerToLife), working.StatedFlag(risk.SafetyService), working.StatedFlag(risk.SignificantLoss)),
 		SurgeDeclined:    declined(in),
 	}
 	f.SurgeRefusalRecorded = refusalRecorded(in)
 	f.SurgeByRiskLevel = notAfter(in.Project.DesignDate, b.Word("surge_risk_level_until"))
 	k := b.Keyed("surge_critical_length", "premises", working.StatedText(in.Project.Premises), "k_m_per_km2_yr", "k")
-	lcrit := working.Closure{Symbol: "L_crit", Unit: "m", Text: "k / N_g", Source: pvSection}
-	f.SurgeCriticalLengthM = lcrit.Of(func(x ...float64) float64 { return x[0] / x[1] }, k, f.LightningNg)
+	f.SurgeCriticalLengthM = criticalLength.Of(k, f.LightningNg)
 	f.riskLevel(risk, b)
 	return f
 }
@@ -50,47 +58,25 @@ func flashDensity(in *schema.Installation) working.Number {
 	if !days.Known() {
 		return stated
 	}
-	tenth := working.Closure{Symbol: "N_g", Unit: "1/(km²·yr)", Text: "N_k / 10",
-		Source: working.Source{Document: "UTE C 15-712-1, in a French trade course", Clause: "flash density", How: working.Read}}
-	derived := tenth.Of(func(x ...float64) float64 { return x[0] / 10 }, days)
+	derived := fromThunderstorms.Of(days)
 	if !stated.Known() {
 		return derived
 	}
 	return working.Greatest("N_g", "1/(km²·yr)", stated, derived)
 }
 
-// riskLevel is the calculated risk level of editions before 2022. The weighted
-// length counts lines at low voltage in full and buried or screened ones less.
+// riskLevel works out the calculated risk level and the line length in it.
 func (f *Site) riskLevel(risk schema.OvervoltageRisk, b book.Book) {
-	line := working.Closure{Symbol: "L_p", Unit: "km", Text: "2 · L_pal + L_pcl + 0.4 · L_pah + 0.2 · L_pch", Source: overvoltage}
-	f.SurgeLineKm = line.Of(func(x ...float64) float64 { return 2*x[0] + x[1] + 0.4*x[2] + 0.2*x[3] },
+	f.SurgeLineKm = weightedLength.Of(
 		working.Stated("L_pal", "km", risk.LowVoltageOverheadKm), working.Stated("L_pcl", "km", risk.LowVoltageBuriedKm),
 		working.Stated("L_pah", "km", risk.HighVoltageOverheadKm), working.Stated("L_pch", "km", risk.HighVoltageBuriedKm))
 	env := b.Keyed("surge_environment_factor", "surroundings", working.StatedText(risk.Surroundings), "factor", "f_env")
-	crl := working.Closure{Symbol: "CRL", Text: "f_env / (L_p · N_g)", Source: overvoltage}
-	f.SurgeRiskLevel = crl.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) }, env, f.SurgeLineKm, f.LightningNg)
-}
-
-// anyOf is true as soon as one flag is, and false only when all are known to be.
-func anyOf(flags ...schema.Flag) working.Flag {
-	var missing []string
-	for _, f := range flags {
-		if f.Stated() && f.Value {
-			return working.KnownFlag(true, f.At())
-		}
-		if !f.Stated() {
-			missing = append(missing, f.At())
-		}
-	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, flags[0].At())
+	f.SurgeRiskLevel = riskLevel.Of(env, f.SurgeLineKm, f.LightningNg)
 }
 
 const refusal = "surge_protection_declined"
 
-// declined says whether the owner declines, there or among the decisions of
+// declined reports whether the owner declines, there or among the decisions of
 // the customer.
 func declined(in *schema.Installation) working.Flag {
 	for _, d := range in.Handover.Decisions {
@@ -101,7 +87,7 @@ func declined(in *schema.Installation) working.Flag {
 	return working.StatedFlag(in.AC.OvervoltageRisk.DeclinedByOwner)
 }
 
-// refusalRecorded says whether the refusal is in writing: by the reference of a
+// refusalRecorded reports whether the refusal is in writing: by the reference of a
 // paper, a document handed over, or a decision that is.
 func refusalRecorded(in *schema.Installation) working.Flag {
 	record := in.AC.OvervoltageRisk.DeclinedRecord
@@ -122,7 +108,7 @@ func refusalRecorded(in *schema.Installation) working.Flag {
 	return flag
 }
 
-// notAfter says whether a date is not after another. Dates in the form
+// notAfter reports whether a date is not after another. Dates in the form
 // year-month-day stand in the order of their letters.
 func notAfter(date schema.Text, last working.Text) working.Flag {
 	switch {
@@ -136,45 +122,24 @@ func notAfter(date schema.Text, last working.Text) working.Flag {
 
 // count counts the devices. One whose circuit is not stated may be on any.
 func (f *Site) count(in *schema.Installation, all []SPD) {
-	ac := func(s *SPD) working.Flag { return among(s.Circuit, "ac") }
-	dc := func(s *SPD) working.Flag { return among(s.Circuit, "pv_dc") }
-	origin := func(s *SPD) working.Flag { return s.AtOrigin }
-	type1 := func(s *SPD) working.Flag { return among(s.Type, "T1", "T1+T2") }
-	f.SPDsAC = number("n_AC", in, all, ac)
-	f.SPDsDC = number("n_DC", in, all, dc)
-	f.SPDsACAtOrigin = number("n_origin", in, all, ac, origin)
-	f.SPDsType1AtOrigin = number("n_T1", in, all, ac, origin, type1)
+	onAC := func(s *SPD) working.Flag { return s.Circuit.OneOf("ac") }
+	onDC := func(s *SPD) working.Flag { return s.Circuit.OneOf("pv_dc") }
+	atOrigin := func(s *SPD) working.Flag { return working.All(onAC(s), s.AtOrigin) }
+	type1 := func(s *SPD) working.Flag { return working.All(atOrigin(s), s.Type.OneOf("T1", "T1+T2")) }
+	f.SPDsAC = number("n_AC", in, all, onAC)
+	f.SPDsDC = number("n_DC", in, all, onDC)
+	f.SPDsACAtOrigin = number("n_origin", in, all, atOrigin)
+	f.SPDsType1AtOrigin = number("n_T1", in, all, type1)
 }
 
-// among reports whether a word is one of several.
-func among(t working.Text, words ...string) working.Flag {
-	if !t.Known() {
-		return working.UnknownFlag(t.Missing()...)
-	}
-	return working.KnownFlag(slices.Contains(words, t.Value()), t.At())
-}
-
-// number counts the devices of which all is so, as far as one thing after the
-// other can be told.
-func number(symbol string, in *schema.Installation, all []SPD, so ...func(*SPD) working.Flag) working.Number {
+// number counts the devices of which something holds.
+func number(symbol string, in *schema.Installation, all []SPD, holds func(*SPD) working.Flag) working.Number {
 	if in.SPDs == nil {
 		return working.Unknown(symbol, "", "/spds")
 	}
-	var missing []string
-	n := 0
+	flags := make([]working.Flag, len(all))
 	for i := range all {
-		met := 0
-		for met < len(so) && so[met](&all[i]).Value() {
-			met++
-		}
-		if met == len(so) {
-			n++
-		} else {
-			missing = append(missing, so[met](&all[i]).Missing()...)
-		}
+		flags[i] = holds(&all[i])
 	}
-	if missing != nil {
-		return working.Unknown(symbol, "", missing...)
-	}
-	return working.Counted(symbol, n, "/spds")
+	return working.Count(symbol, "/spds", flags...)
 }

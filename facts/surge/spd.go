@@ -51,10 +51,16 @@ type SPD struct {
 	LightningTooClose working.Flag   `json:"lightning_protection_too_close" words:"whether such a system comes nearer to the array than its separation distance"`
 }
 
+var (
+	leadLength       = working.NewFormula("l_leads", "mm", "l_live + l_earth", devices)
+	continuousNeeded = working.NewFormula("U_c,min", "V", "k_Uc · U_0", devices)
+	levelAllowed     = working.NewFormula("U_p,max", "kV", "k_Uw · U_w", devices)
+)
+
 // spdOf takes what the device and its datasheet state.
-func spdOf(in *schema.Installation, s schema.SPD) SPD {
-	sheet := in.Datasheets.SPDs[s.Datasheet.Value]
-	f := SPD{
+func spdOf(in *schema.Installation, s *schema.SPD) SPD {
+	sheet := s.Datasheet.To()
+	return SPD{
 		Subject:          working.Subject{ID: s.ID.Value, At: s.At(), Name: "surge protective device " + s.ID.Value},
 		Circuit:          working.StatedText(s.Circuit),
 		Modes:            working.StatedText(s.Modes),
@@ -78,33 +84,19 @@ func spdOf(in *schema.Installation, s schema.SPD) SPD {
 		StatusGood:       working.StatedFlag(s.StatusGood),
 		CanBeWithdrawn:   working.StatedFlag(s.CanBeWithdrawn),
 		LightningFitted:  working.StatedFlag(in.Earthing.LightningProtection.Fitted),
+
+		LightningTooClose: tooClose(in.Earthing.LightningProtection),
 	}
-	f.LightningTooClose = tooClose(in.Earthing.LightningProtection)
-	if !s.Datasheet.Stated() {
-		f.noSheet(s.Datasheet.At())
-	}
-	return f
 }
 
 // stateSeen reports whether anyone learns of the device's state: it is seen, or
-// its remote contact tells it elsewhere.
-func stateSeen(s schema.SPD) working.Flag {
+// its remote contact reports it elsewhere. A remote contact counts only where the
+// document says that it is used.
+func stateSeen(s *schema.SPD) working.Flag {
 	if s.RemoteContactUsed.Yes() {
 		return working.StatedFlag(s.RemoteContactUsed)
 	}
 	return working.StatedFlag(s.IndicatorVisible)
-}
-
-// noSheet names the reference as what is missing, rather than members of a
-// datasheet that nobody can find.
-func (f *SPD) noSheet(at string) {
-	for _, t := range []*working.Text{&f.System, &f.Type, &f.StandardNumber} {
-		*t = working.UnknownText(at)
-	}
-	f.Indicator = working.UnknownFlag(at)
-	for _, n := range []*working.Number{&f.UcpvV, &f.UcpvToEarthV, &f.IscpvA, &f.UcV, &f.UpKv, &f.InKa, &f.IimpKa, &f.IsccrKa, &f.BackupMaxA} {
-		*n = working.Unknown(n.Symbol(), n.Unit(), at)
-	}
 }
 
 var standardPart = regexp.MustCompile(`[0-9]{5}-[0-9]+`)
@@ -120,53 +112,40 @@ func standardNumber(printed schema.Text) working.Text {
 
 // leads adds the lengths of the live and the earth leads: the surge's voltage
 // drop along both comes on top of the protection level.
-func leads(s schema.SPD) working.Number {
-	f := working.Closure{Symbol: "l_leads", Unit: "mm", Text: "l_live + l_earth", Source: devices}
-	return f.Of(func(x ...float64) float64 { return x[0] + x[1] },
-		working.Stated("l_live", "mm", s.LiveLeadsMm), working.Stated("l_earth", "mm", s.EarthLeadMm))
+func leads(s *schema.SPD) working.Number {
+	return leadLength.Of(working.Stated("l_live", "mm", s.LiveLeadsMm), working.Stated("l_earth", "mm", s.EarthLeadMm))
 }
 
-// tooClose says whether a lightning protection system comes nearer to the array
+// tooClose reports whether a lightning protection system comes nearer to the array
 // than its separation distance. Without a system it does not.
 func tooClose(l schema.LightningProtection) working.Flag {
-	switch {
-	case !l.Fitted.Stated():
-		return working.UnknownFlag(l.Fitted.At())
-	case !l.Fitted.Value:
-		return working.KnownFlag(false, l.Fitted.At())
-	case !l.SeparationKept.Stated():
-		return working.UnknownFlag(l.SeparationKept.At())
-	}
-	return working.KnownFlag(!l.SeparationKept.Value, l.SeparationKept.At())
+	return working.All(working.StatedFlag(l.Fitted), working.Not(working.StatedFlag(l.SeparationKept)))
 }
 
 // limits works out what the equipment and the supply ask of the device.
-func (f *SPD) limits(in *schema.Installation, own schema.SPD, at spot, b book.Book) {
+func (f *SPD) limits(in *schema.Installation, own *schema.SPD, at connection, b book.Book) {
 	f.UcNeededV, f.FaultKa, f.BackupA = working.Unknown("U_c,min", "V"), working.Unknown("I_cf", "kA"), working.Unknown("I_backup", "A")
 	switch f.Circuit.Value() {
 	case "pv_dc":
 		f.UwKv = working.Unknown("U_w", "kV", "/cables")
 		for _, inv := range in.Inverters {
-			if at.leads() && inv.ID.Value == circuit.Part(at.path.Input) {
-				f.UwKv = working.Stated("U_w", "kV", in.Datasheets.Inverters[inv.Datasheet.Value].DCImpulseWithstandKv)
+			if at.traced() && inv.ID.Value == circuit.Part(at.path.Input) {
+				f.UwKv = working.Stated("U_w", "kV", inv.Datasheet.To().DCImpulseWithstandKv)
 			}
 		}
 	case "ac":
 		f.UwKv = b.Number("ac_impulse_withstand_kv", "U_w")
-		needed := working.Closure{Symbol: "U_c,min", Unit: "V", Text: "k_Uc · U_0", Source: devices}
-		f.UcNeededV = needed.Of(func(x ...float64) float64 { return x[0] * x[1] },
-			b.Number("spd_uc_factor", "k_Uc"), working.Stated("U_0", "V", in.AC.Supply.VoltageV))
+		f.UcNeededV = continuousNeeded.Of(b.Number("spd_uc_factor", "k_Uc"), working.Stated("U_0", "V", in.AC.Supply.VoltageV))
 		f.FaultKa = working.Stated("I_cf", "kA", in.AC.Supply.ProspectiveFaultKa)
 		f.backup(in, own, at)
 	}
-	most := working.Closure{Symbol: "U_p,max", Unit: "kV", Text: "k_Uw · U_w", Source: devices}
-	f.UpMostKv = most.Of(func(x ...float64) float64 { return x[0] * x[1] }, b.Number("spd_up_over_withstand_max", "k_Uw"), f.UwKv)
+	f.UpMostKv = levelAllowed.Of(b.Number("spd_up_over_withstand_max", "k_Uw"), f.UwKv.For("U_w"))
 }
 
 // backup is the overcurrent device in front of it: its own, or that of the
 // first way of a board on the way to the supply. With neither it hangs behind
 // the fuse of the distributor.
-func (f *SPD) backup(in *schema.Installation, own schema.SPD, at spot) {
+func (f *SPD) backup(in *schema.Installation, own *schema.SPD, at connection) {
 	device := own.BackupDevice
 	for _, board := range in.AC.Boards {
 		for _, w := range board.Ways {
@@ -175,11 +154,8 @@ func (f *SPD) backup(in *schema.Installation, own schema.SPD, at spot) {
 			}
 		}
 	}
-	if !device.Stated() && at.leads() && len(at.path.Ways) == 0 {
+	if !device.Stated() && at.traced() && len(at.path.Ways) == 0 {
 		device = in.AC.Supply.Device
 	}
-	f.BackupA = working.Unknown("I_backup", "A", device.At())
-	if device.Stated() {
-		f.BackupA = working.Stated("I_backup", "A", in.Datasheets.ProtectiveDevices[device.Value].RatedA)
-	}
+	f.BackupA = working.Stated("I_backup", "A", device.To().RatedA)
 }

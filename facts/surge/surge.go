@@ -20,21 +20,22 @@ type Facts struct {
 
 // Derive derives the facts of surge protection.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	w := walksOf(in, c, pv, cables)
+	w := wiringOf(in, c, pv, cables)
 	f := Facts{Site: siteOf(in, b), Routes: make([]Route, len(in.Inverters))}
 	if in.SPDs != nil {
 		f.SPDs = make([]SPD, len(in.SPDs))
 	}
 	earthed := earthedParts(in)
-	for i, s := range in.SPDs {
+	for i := range in.SPDs {
+		s := &in.SPDs[i]
 		f.SPDs[i] = spdOf(in, s)
-		f.SPDs[i].meets(in, w.spots[i], w)
-		f.SPDs[i].limits(in, s, w.spots[i], b)
-		f.SPDs[i].Earthed = earthed.flag(s.EarthedAt)
+		f.SPDs[i].duty(in, w.connections[i], w)
+		f.SPDs[i].limits(in, s, w.connections[i], b)
+		f.SPDs[i].Earthed = earthed.have(s.EarthedAt)
 	}
 	for i, inv := range in.Inverters {
-		w.dc(&f.Routes[i], in, inv, b)
-		w.ac(&f.Routes[i], in, inv)
+		w.dcSide(&f.Routes[i], in, inv, b)
+		w.acSide(&f.Routes[i], in, inv)
 		f.Routes[i].DcLcritM = f.Site.SurgeCriticalLengthM
 	}
 	f.Site.count(in, f.SPDs)

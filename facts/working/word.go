@@ -58,6 +58,15 @@ func StatedFlag(f schema.Flag) Flag {
 	return w
 }
 
+// IsStated reports that the document states a text, whatever it says. Of one left
+// out nobody knows: what it would tell may yet be there.
+func IsStated(t schema.Text) Flag {
+	if !t.Stated() {
+		return UnknownFlag(t.At())
+	}
+	return KnownFlag(true, t.At())
+}
+
 // KnownFlag makes a known flag that was derived at a place.
 func KnownFlag(value bool, at string) Flag { return Flag{value: value, known: true, at: at} }
 

@@ -38,3 +38,24 @@ func TestStatedWords(t *testing.T) {
 		t.Errorf("flag left out: %+v", f)
 	}
 }
+
+func TestIsStated(t *testing.T) {
+	if f := working.IsStated(schema.NewText("/t", "no")); !f.Known() || !f.Value() || f.At() != "/t" {
+		t.Errorf("a text that is stated: %+v", f)
+	}
+	if f := working.IsStated(schema.Text{}); f.Known() || len(f.Missing()) != 1 {
+		t.Errorf("a text left out: %+v", f)
+	}
+}
+
+func TestLength(t *testing.T) {
+	if n := working.Length("n", []string{"a", "b"}, "/list"); !n.Known() || n.Value() != 2 || n.Symbol() != "n" || n.At() != "/list" {
+		t.Errorf("a list of two: %+v", n)
+	}
+	if n := working.Length("n", []string{}, "/list"); !n.Known() || n.Value() != 0 {
+		t.Errorf("a list stated empty: %+v", n)
+	}
+	if n := working.Length[string]("n", nil, "/list"); n.Known() || !slices.Equal(n.Missing(), []string{"/list"}) {
+		t.Errorf("a list left out: %+v", n)
+	}
+}

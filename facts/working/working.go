@@ -117,6 +117,15 @@ func Counted(symbol string, n int, at string) Number {
 	return Number{value: float64(n), known: true, symbol: symbol, at: at, from: counted}
 }
 
+// Length counts the parts of a list of the document. One that is not stated, and
+// so nil, is not one of none: its length is unknown.
+func Length[T any](symbol string, list []T, at string) Number {
+	if list == nil {
+		return Unknown(symbol, "", at)
+	}
+	return Counted(symbol, len(list), at)
+}
+
 // Unknown makes a number that cannot be derived because the named members are missing.
 func Unknown(symbol, unit string, missing ...string) Number {
 	return Number{symbol: symbol, unit: unit, missing: sortedUnique(slices.Clone(missing))}

@@ -9,8 +9,7 @@ package house_example.pvstring
 #   id: house-example/string-free-input
 #   level: should
 #   subject: strings
-#   when:
-#     - {fact: strings_in_parallel, comparison: at_least, limit: {value: 2}}
+#   when: [strings_in_parallel at_least 2]
 #   broken: it shares its tracking input while another input of the inverter is free
 #   remedy: Put the string on the free input; then no other string can drive current back into it.
 #   source: {document: house rule, how: house rule}

@@ -1,6 +1,6 @@
 // Command generate writes what of package schema follows from its JSON Schemas:
-// the Go mirror of the document, a file a room, and the shapes against which a
-// document is held first. It is run by go generate in the folder of the schemas,
+// the Go mirrors of the document and of the files of a rule set, and the shapes
+// against which a document is held first. It is run by go generate in the folder of the schemas,
 // and must be run after each change of one.
 package main
 
@@ -18,7 +18,7 @@ func main() {
 
 // run reads the schemas of a folder and writes the files that follow from them.
 func run(folder string) error {
-	files, err := generate(os.DirFS(folder))
+	files, err := generate(os.DirFS(folder), mirrors)
 	if err != nil {
 		return err
 	}

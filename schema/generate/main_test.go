@@ -10,7 +10,7 @@ import (
 
 // TestFresh makes sure that the files are what go generate would write now.
 func TestFresh(t *testing.T) {
-	files, err := generate(os.DirFS(".."))
+	files, err := generate(os.DirFS(".."), mirrors)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -48,9 +48,31 @@ func TestRefused(t *testing.T) {
 		{`"lamp_sheet"`, `"bulb": {"type": "object"}, "lamp_sheet"`, "nothing in the document is a bulb"},
 	} {
 		files := fstest.MapFS{"installation.schema.json": {Data: []byte(document)}, "project.schema.json": {Data: []byte(project)}, "room.schema.json": {Data: []byte(strings.Replace(room, c.old, c.put, 1))}}
-		_, err := generate(files)
+		_, err := generate(files, mirrors[:1])
 		if (err == nil) != (c.want == "") || err != nil && !strings.Contains(err.Error(), c.want) {
 			t.Errorf("%s for %s: %v; want %q", c.put, c.old, err, c.want)
+		}
+	}
+}
+
+// TestSharedType makes sure that two definitions may share a Go type, as long as they
+// agree on what their members are, and that one outside the document is named.
+func TestSharedType(t *testing.T) {
+	const (
+		set = `{"x-go": "setFile", "type": "object", "properties": {"row": {"$ref": "#/$defs/row"}, "card": {"$ref": "#/$defs/card"}}, "$defs": {"row": {"x-go": "cardFile", "type": "object", "properties": {"id": {"type": "string"}, "any": {"type": ["number", "string"]}}}, "card": {"x-go": "cardFile", "type": "object", "properties": {"id": {"type": "string"}, "broken": {"type": "boolean"}}}}}`
+		is  = "type cardFile struct {\n\tschema.Pointer\n\tID     schema.Text `json:\"id\"`\n\tAny    any         `json:\"any\"`\n\tBroken schema.Flag `json:\"broken\"`\n}"
+	)
+	for _, c := range []struct{ old, put, want string }{
+		{"", "", ""},
+		{`"id": {"type": "string"}, "broken"`, `"id": {"type": "number"}, "broken"`, "set.schema.json: ID is a schema.Text in row and a schema.Number in card"},
+		{`"x-go": "setFile", `, "", "set.schema.json: set does not say what its Go type is called"},
+	} {
+		files, err := generate(fstest.MapFS{"set.schema.json": {Data: []byte(strings.Replace(set, c.old, c.put, 1))}}, []mirror{{"x/", "x", []definition{{file: "set.schema.json"}}}})
+		if (err == nil) != (c.want == "") || err != nil && !strings.Contains(err.Error(), c.want) {
+			t.Errorf("%s for %s: %v; want %q", c.put, c.old, err, c.want)
+		}
+		if err == nil && !strings.Contains(string(files["x/mirror.go"]), is) {
+			t.Errorf("got\n%s\nwant\n%s", files["x/mirror.go"], is)
 		}
 	}
 }

@@ -2,45 +2,106 @@ package main
 
 import (
 	"bytes"
+	"cmp"
 	"errors"
 	"fmt"
 	"go/format"
 	"io/fs"
+	"maps"
 	"slices"
 	"strings"
 	"text/template"
 )
 
+// mirror is what of the schemas one package has in Go.
+type mirror struct {
+	path, name string // folder as seen from that of the schemas, and name of the package
+	roots      []definition
+}
+
+// mirrors are that of the document, a file a room, and those of the files of a
+// rule set, in which a definition says what its Go type is called (x-go).
+var mirrors = []mirror{
+	{"", "schema", []definition{{file: installation}}},
+	{"../engine/ruleset/", "ruleset", []definition{
+		{file: "ruleset.schema.json"}, {file: "requirements.schema.json"}, {"requirements.schema.json", "card"}, {file: "table.schema.json"},
+	}},
+	{"../engine/trial/", "trial", []definition{{file: "trial.schema.json"}}},
+}
+
 // generate makes the Go files that follow from the schemas of a folder, by name.
-func generate(folder fs.FS) (map[string][]byte, error) {
-	g := &generator{schemas: schemas{folder, map[string]*node{}}, rooms: map[string][]object{}}
-	if err := g.reach(definition{file: installation}); err != nil {
-		return nil, err
-	}
-	if err := errors.Join(g.kindsExist(), g.allReached()); err != nil {
-		return nil, err
-	}
+func generate(folder fs.FS, mirrors []mirror) (map[string][]byte, error) {
 	files := map[string][]byte{}
-	for file := range g.rooms {
-		text, err := g.room(file)
-		if err != nil {
-			return nil, fmt.Errorf("%s: %w", file, err)
+	for _, m := range mirrors {
+		g := &generator{mirror: m, schemas: schemas{folder, map[string]*node{}}, rooms: map[string][]object{}}
+		if err := g.write(files); err != nil {
+			return nil, err
 		}
-		files[strings.TrimSuffix(file, ".schema.json")+".go"] = text
 	}
-	var err error
-	files["shapes.go"], err = g.shapes()
-	return files, err
+	return files, nil
 }
 
 type generator struct {
+	mirror
 	schemas
 	rooms   map[string][]object // by file; those reached so far
 	reached []definition
 	kinds   []string // of parts, to which something refers
 }
 
-// object is an object of the document, as the template of its struct takes it.
+// write adds the files of one package.
+func (g *generator) write(files map[string][]byte) (err error) {
+	for _, root := range g.roots {
+		if err := g.reach(root); err != nil {
+			return err
+		}
+	}
+	if !g.ofDocument() {
+		files[g.path+"mirror.go"], err = g.structs(slices.Sorted(maps.Keys(g.rooms))...)
+		return err
+	}
+	if err := errors.Join(g.kindsExist(), g.allReached()); err != nil {
+		return err
+	}
+	for file := range g.rooms {
+		files[strings.TrimSuffix(file, ".schema.json")+".go"], err = g.structs(file)
+		if err != nil {
+			return err
+		}
+	}
+	files["shapes.go"], err = g.shapes()
+	return err
+}
+
+// ofDocument reports whether the mirror is that of the document, in which
+// nothing is of more than one type.
+func (g *generator) ofDocument() bool { return g.name == "schema" }
+
+// value is the type of a kind of value, which package schema has.
+func (g *generator) value(kind string) string {
+	if g.ofDocument() {
+		return kind
+	}
+	return "schema." + kind
+}
+
+// goType is what the Go type of an object is called.
+func (g *generator) goType(d definition, n *node) (string, error) {
+	switch {
+	case n.Go != "":
+		return n.Go, nil
+	case g.ofDocument():
+		return goName(d.word()), nil
+	}
+	return "", fmt.Errorf("%s: %s does not say what its Go type is called (x-go)", d.file, d.word())
+}
+
+// word is the name of a definition, or that of its file.
+func (d definition) word() string {
+	return cmp.Or(d.name, strings.TrimSuffix(d.file, ".schema.json"))
+}
+
+// object is an object of the schemas, as the template of its struct takes it.
 type object struct {
 	definition
 	Go, Name, Description string
@@ -60,22 +121,50 @@ func (g *generator) reach(d definition) error {
 	if err != nil {
 		return err
 	}
-	name := d.name
-	if name == "" {
-		name = strings.TrimSuffix(d.file, ".schema.json")
+	o := object{definition: d, Name: d.word(), Description: sentence(n.Description)}
+	if o.Go, err = g.goType(d, n); err != nil {
+		return err
 	}
-	o := object{definition: d, Go: goName(name), Name: name, Description: sentence(n.Description)}
 	for _, m := range n.Properties {
 		if strings.HasPrefix(m.name, "$") {
 			continue // for editors: nothing in it is about the installation
 		}
 		f := field{Name: goName(m.name), Tag: fmt.Sprintf("json:%q", m.name), Description: m.Description}
+		if m.UniqueIn != "" {
+			f.Tag += fmt.Sprintf(" unique:%q", m.UniqueIn)
+		}
 		if f.Type, err = g.typeOf(d.file, m.node, &f.Tag); err != nil {
-			return fmt.Errorf("%s: %s.%s: %w", d.file, name, m.name, err)
+			return fmt.Errorf("%s: %s.%s: %w", d.file, d.word(), m.name, err)
 		}
 		o.Fields = append(o.Fields, f)
 	}
-	g.rooms[d.file] = append(g.rooms[d.file], o)
+	return g.keep(o)
+}
+
+// keep notes an object. Two that share a Go type have the members of both there.
+func (g *generator) keep(o object) error {
+	for _, room := range g.rooms {
+		for i := range room {
+			if room[i].Go == o.Go {
+				return room[i].add(o)
+			}
+		}
+	}
+	g.rooms[o.file] = append(g.rooms[o.file], o)
+	return nil
+}
+
+// add adds the members of another object that are not there yet.
+func (o *object) add(other object) error {
+	for _, f := range other.Fields {
+		i := slices.IndexFunc(o.Fields, func(have field) bool { return have.Name == f.Name })
+		if i < 0 {
+			o.Fields = append(o.Fields, f)
+		} else if o.Fields[i].Type != f.Type {
+			return fmt.Errorf("%s: %s is a %s in %s and a %s in %s", o.file, f.Name, o.Fields[i].Type, o.Name, f.Type, other.Name)
+		}
+	}
+	o.Name += ", " + other.Name
 	return nil
 }
 
@@ -93,11 +182,11 @@ func (g *generator) typeOf(file string, n *node, tag *string) (string, error) {
 		*tag += fmt.Sprintf(" ref:%q", n.RefersTo)
 		return g.reference(n.RefersTo)
 	case is.Type == "number", is.Type == "integer":
-		return "Number", nil
+		return g.value("Number"), nil
 	case is.Type == "string", is.Type == "" && is.Enum != nil:
-		return "Text", nil
+		return g.value("Text"), nil
 	case is.Type == "boolean":
-		return "Flag", nil
+		return g.value("Flag"), nil
 	case is.Type == "array":
 		each, err := g.typeOf(d.file, is.Items, tag)
 		return "[]" + each, err
@@ -105,7 +194,10 @@ func (g *generator) typeOf(file string, n *node, tag *string) (string, error) {
 		each, err := g.typeOf(d.file, is.Keyed.node, tag)
 		return "map[string]" + each, err
 	case is.Type == "object" && d.name != "":
-		return goName(d.name), g.reach(d)
+		name, err := g.goType(d, is)
+		return name, cmp.Or(err, g.reach(d))
+	case !g.ofDocument():
+		return "any", nil // of several types, or of any
 	}
 	return "", fmt.Errorf("neither a number, a text, a flag, a list nor an object that is defined under a name")
 }
@@ -164,30 +256,37 @@ func (g *generator) allReached() error {
 	return nil
 }
 
-// room writes the structs of one file, in the order of its definitions.
-func (g *generator) room(file string) ([]byte, error) {
-	order := []string{""}
-	for _, d := range g.files[file].Defs {
-		order = append(order, d.name)
+// structs writes the structs of some files, in the order of their definitions.
+func (g *generator) structs(files ...string) ([]byte, error) {
+	var all []object
+	for _, file := range files {
+		order := []string{""}
+		for _, d := range g.files[file].Defs {
+			order = append(order, d.name)
+		}
+		slices.SortFunc(g.rooms[file], func(a, b object) int {
+			return slices.Index(order, a.definition.name) - slices.Index(order, b.definition.name)
+		})
+		all = append(all, g.rooms[file]...)
 	}
-	objects := g.rooms[file]
-	slices.SortFunc(objects, func(a, b object) int {
-		return slices.Index(order, a.name) - slices.Index(order, b.name)
-	})
 	var b bytes.Buffer
-	if err := structs.Execute(&b, map[string]any{"File": file, "Objects": objects}); err != nil {
+	if err := source.Execute(&b, map[string]any{
+		"Files": strings.Join(files, ", "), "Package": g.name, "Place": g.value("Pointer"), "Imports": !g.ofDocument(), "Objects": all,
+	}); err != nil {
 		return nil, err
 	}
 	return format.Source(b.Bytes())
 }
 
-var structs = template.Must(template.New("").Parse(`// Code generated from {{.File}} by go generate; DO NOT EDIT.
+var source = template.Must(template.New("").Parse(`// Code generated from {{.Files}} by go generate; DO NOT EDIT.
 
-package schema
-{{range .Objects}}
+package {{.Package}}
+{{if .Imports}}
+import "sunclause/schema"
+{{end}}{{range .Objects}}
 // {{.Go}} mirrors {{.Name}}: {{.Description}}
 type {{.Go}} struct {
-	Pointer
+	{{$.Place}}
 {{- range .Fields}}
 	{{.Name}} {{.Type}} ` + "`{{.Tag}}`" + `{{with .Description}} // {{.}}{{end}}
 {{- end}}

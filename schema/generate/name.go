@@ -29,11 +29,12 @@ func goName(name string) string {
 	return b.String()
 }
 
-// sentence is a description as it goes on after a colon.
+// sentence is a description as it goes on after a colon: its first word begins
+// with a small letter, unless it has capitals within.
 func sentence(description string) string {
 	first, rest, _ := strings.Cut(description, " ")
-	if strings.ToUpper(first) == first && first != "A" {
+	if first == "" || strings.ToLower(first[1:]) != first[1:] {
 		return description
 	}
-	return strings.TrimSpace(strings.ToLower(first[:1]) + first[1:] + " " + rest)
+	return strings.TrimSpace(strings.ToLower(first) + " " + rest)
 }

@@ -14,7 +14,7 @@ type node struct {
 	Ref         string          `json:"$ref"`
 	Title       string          `json:"title"`
 	Description string          `json:"description"`
-	Type        string          `json:"type"`
+	Type        oneType         `json:"type"`
 	Enum        json.RawMessage `json:"enum"`
 	Items       *node           `json:"items"`
 	Properties  members         `json:"properties"`
@@ -33,6 +33,19 @@ type node struct {
 	MaxProperties    int         `json:"maxProperties"`
 	ExclusiveMinimum json.Number `json:"exclusiveMinimum"`
 	RefersTo         string      `json:"x-refers-to"` // what an id refers to: a kind of part, any_part, or datasheets/KIND
+	UniqueIn         string      `json:"x-unique-in"` // where an id counts: "part", or the document when left out
+	Go               string      `json:"x-go"`        // name of its Go type, where that does not follow from its own
+}
+
+// oneType is the type of a value; "" where it may be of several.
+type oneType string
+
+// UnmarshalJSON reads a word, or passes over a list of words.
+func (t *oneType) UnmarshalJSON(raw []byte) error {
+	if raw[0] == '[' {
+		return nil
+	}
+	return json.Unmarshal(raw, (*string)(t))
 }
 
 // members are the members of an object in the order of the file.

@@ -54,7 +54,7 @@ type shapeWriter struct {
 // variable is the name of the Go variable for a definition, which is written in
 // its turn.
 func (w *shapeWriter) variable(d definition) (string, error) {
-	name := "shapeOf" + goName(cmp.Or(d.name, strings.TrimSuffix(d.file, ".schema.json")))
+	name := "shapeOf" + goName(d.word())
 	if before, ok := w.written[name]; ok && before != d {
 		return "", fmt.Errorf("%s and %s both define %s", before.file, d.file, d.name)
 	} else if !ok {

@@ -173,7 +173,7 @@ func (s *circuitSketch) runWords(run int) string {
 	if l := s.r.Facts.Runs[run].LengthM; l.Known() {
 		words += " " + judge.WriteValue(l.Value(), "m")
 	}
-	sheet := s.r.Document.Installation.Datasheets.Cables[s.runs[run].Cable.Value]
+	sheet := s.runs[run].Cable.To()
 	if sheet.CsaMm2.Stated() {
 		words += ", " + working.Plain(sheet.CsaMm2.Value) + " mm²"
 	}

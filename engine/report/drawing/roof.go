@@ -30,7 +30,7 @@ func roofDrawings(r *judge.Result, found map[string]string) []Drawing {
 			continue
 		}
 		words := "to scale, seen square to the slope with the eaves below. Dashed: timbers. Small squares: clamps, and green where the maker allows them. Crosses: fixings. Figures in mm."
-		svg, pins := drawPlane(r, p, found)
+		svg, pins := drawPlane(p, found)
 		if len(pins) > 0 {
 			words += " Not met or not shown: " + strings.Join(pins, "; ") + "."
 		}
@@ -42,10 +42,8 @@ func roofDrawings(r *judge.Result, found map[string]string) []Drawing {
 // planSketch draws one plane.
 type planSketch struct {
 	svg
-	in       *schema.Installation
 	plane    *schema.Plane
-	scale    float64           // units a millimetre
-	kinds    map[string]string // module of each string
+	scale    float64 // units a millimetre
 	modules  map[string]box
 	findings map[string]string // by part: the title of what is worst there
 	pins     []string          // what each pin stands for, in order
@@ -68,12 +66,9 @@ func (s *planSketch) pin(id string, x, y float64) {
 	s.text("number", x, y+3.5, "middle", strconv.Itoa(len(s.pins)), 0)
 }
 
-func drawPlane(r *judge.Result, p *schema.Plane, found map[string]string) (svg template.HTML, pins []string) {
+func drawPlane(p *schema.Plane, found map[string]string) (svg template.HTML, pins []string) {
 	length, slope := p.EavesLengthMm.Value, p.SlopeLengthMm.Value
-	s := &planSketch{in: &r.Document.Installation, plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: found, kinds: map[string]string{}}
-	for _, str := range s.in.Strings {
-		s.kinds[str.ID.Value] = str.Module.Value
-	}
+	s := &planSketch{plane: p, scale: math.Min(planLength/length, planHeight/slope), findings: found}
 	s.modules = s.boxes()
 	s.width, s.height = length*s.scale+2*planMargin, slope*s.scale+2*planMargin
 	s.rect("plane", planMargin, planMargin, length*s.scale, slope*s.scale)
@@ -109,12 +104,11 @@ func (s *planSketch) classOf(class, id string) string {
 
 // sheetOf is the datasheet of a module: that of its string, or its own where it
 // belongs to none.
-func (s *planSketch) sheetOf(m schema.PlacedModule) schema.Module {
-	kind := m.Module.Value
+func sheetOf(m schema.PlacedModule) *schema.Module {
 	if m.String.Stated() {
-		kind = s.kinds[m.String.Value]
+		return m.String.To().Module.To()
 	}
-	return s.in.Datasheets.Modules[kind]
+	return m.Module.To()
 }
 
 // boxes are the outlines of the modules, by id; one whose size or place is not
@@ -122,7 +116,7 @@ func (s *planSketch) sheetOf(m schema.PlacedModule) schema.Module {
 func (s *planSketch) boxes() map[string]box {
 	all := map[string]box{}
 	for _, m := range s.plane.Modules {
-		sheet := s.sheetOf(m)
+		sheet := sheetOf(m)
 		b := box{m.XMm.Value, m.YMm.Value, sheet.WidthMm.Value, sheet.LengthMm.Value}
 		if m.Orientation.Is("landscape") {
 			b.w, b.h = b.h, b.w
@@ -190,7 +184,7 @@ func (s *planSketch) zones(m schema.PlacedModule, b box) {
 		return
 	}
 	upright := !m.Orientation.Is("landscape")
-	for _, z := range s.sheetOf(m).ClampZones {
+	for _, z := range sheetOf(m).ClampZones {
 		sidesUp := z.Side.Is("long") == upright // the side with the zone runs up the slope
 		for _, far := range []bool{false, true} {
 			s.zone(b, z, sidesUp, far)

@@ -14,7 +14,7 @@ func cableSheet(r *judge.Result) Sheet {
 	in := &r.Document.Installation
 	for i := range r.Facts.Runs {
 		f, run := &r.Facts.Runs[i], &in.Cables[i]
-		sheet := in.Datasheets.Cables[run.Cable.Value]
+		sheet := run.Cable.To()
 		load := []string{number(f.DesignCurrentA), number(f.CapacityA), number(f.DropV)}
 		if slices.Contains([]string{"protective", "bonding", "earthing", "control"}, run.Service.Value) {
 			load = []string{"", "", ""} // it carries no current in service

@@ -18,7 +18,7 @@ func notificationSheet(r *judge.Result) Sheet {
 	add("network operator", stated(supply.NetworkOperator))
 	add("number of the supply point", stated(supply.SupplyNumber))
 	add("form of the supply", stated(supply.Form))
-	add("fuse or circuit-breaker of the distributor", number(working.Stated("", "A", in.Datasheets.ProtectiveDevices[supply.Device.Value].RatedA)))
+	add("fuse or circuit-breaker of the distributor", number(working.Stated("", "A", supply.Device.To().RatedA)))
 	add("rated power of all modules", number(whole.DcPowerW))
 	add("rated AC power of all generators and batteries", number(whole.GenerationW))
 	add("rated current in the phase that has most", number(whole.PhaseA))
@@ -34,7 +34,7 @@ func notificationSheet(r *judge.Result) Sheet {
 
 func inverter(add func(what, value string), in *schema.Installation, i int) {
 	inv := in.Inverters[i]
-	sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+	sheet := inv.Datasheet.To()
 	name := "inverter " + inv.ID.Value
 	add(name+": type", inv.Datasheet.Value)
 	add(name+": serial number", stated(inv.Serial))

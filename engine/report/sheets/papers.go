@@ -15,7 +15,7 @@ func paperSheet(r *judge.Result) Sheet {
 	for _, j := range r.Judgments {
 		q := j.Requirement
 		kind, isWord := q.Limit.Value.(string)
-		asks := slices.Contains([]string{"papers", "papers_given"}, q.Measure) && q.Comparison == "includes"
+		asks := slices.Contains([]string{"papers", "papers_given"}, q.Fact) && q.Comparison == "includes"
 		if !asks || !isWord || j.Outcome == judge.NotApplicable {
 			continue
 		}

@@ -7,7 +7,6 @@ import (
 	"encoding/xml"
 	"errors"
 	"io"
-	"os"
 	"slices"
 	"strings"
 	"testing"
@@ -20,15 +19,12 @@ import (
 	"sunclause/engine/ruleset"
 	"sunclause/policies"
 	"sunclause/schema"
+	"sunclause/schema/examples"
 )
 
 func checked(t testing.TB, name string) *judge.Result {
 	t.Helper()
-	raw, err := os.ReadFile("../../../testdata/" + name + "/installation.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	doc, err := schema.Decode("installation.json", raw)
+	doc, err := schema.Decode("installation.json", examples.Text(t, name))
 	if err != nil {
 		t.Fatal(err)
 	}

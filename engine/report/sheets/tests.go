@@ -19,7 +19,7 @@ func testSheet(r *judge.Result) Sheet {
 			"Disconnect the inverter and surge protective devices before the insulation test, and write down that they are back."}}
 	for i := range r.Facts.Strings {
 		f := &r.Facts.Strings[i]
-		voltage, least := commissioning.InsulationAsked(f.VocStcV, r.RuleSet.Book)
+		voltage, least := commissioning.InsulationRequired(f.VocStcV, r.RuleSet.Book)
 		s.Rows = append(s.Rows, []string{f.ID, Blank, Blank, Blank, Blank, Blank, Blank, number(voltage), number(least), Blank, Blank, Blank})
 	}
 	return s
@@ -31,7 +31,7 @@ var (
 	temperatures = []float64{10, 25, 40, 55}
 )
 
-// expectedSheet tells what each string should read.
+// expectedSheet says what each string should read.
 func expectedSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "expected-readings", Title: "Expected readings of the strings", Columns: []string{"string", "cell temperature"},
 		Notes: []string{"Find the row nearest to the cell temperature and the column nearest to the irradiance. Cells are warmer than the back of the module, and much warmer than the air."}}
@@ -41,7 +41,7 @@ func expectedSheet(r *judge.Result) Sheet {
 	in := &r.Document.Installation
 	for i := range r.Facts.Strings {
 		f := &r.Facts.Strings[i]
-		module := in.Datasheets.Modules[in.Strings[i].Module.Value]
+		module := in.Strings[i].Module.To()
 		for _, t := range temperatures {
 			row := []string{f.ID, fmt.Sprintf("%.0f °C", t)}
 			for _, g := range irradiances {

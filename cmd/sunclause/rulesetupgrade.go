@@ -1,0 +1,46 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"path/filepath"
+
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
+	"sunclause/policies"
+)
+
+func runRulesetUpgrade(ctx context.Context, env *environment, args []string) (int, error) {
+	f := env.flags("ruleset upgrade")
+	if err := parse(f, args); err != nil {
+		return couldNot, err
+	}
+	if f.NArg() != 1 {
+		return couldNot, errors.New("name the folder of the rule set, as in sunclause ruleset upgrade our-house")
+	}
+	dir := f.Arg(0)
+	changed, err := ruleset.Upgrade(ctx, policies.FS, asFolder(dir))
+	if err != nil {
+		return couldNot, fmt.Errorf("%w\nnothing was written", err)
+	}
+	if len(changed) == 0 {
+		fmt.Fprintf(env.stdout, "%s is in the present form already; nothing was written\n", dir)
+		return passes, nil
+	}
+	files := map[string][]byte{}
+	for _, c := range changed {
+		files[filepath.Join(dir, filepath.FromSlash(c.Name))] = c.Text
+	}
+	if err := writeAll(files); err != nil {
+		return couldNot, err
+	}
+	for _, c := range changed {
+		if c.Cards == 0 {
+			fmt.Fprintf(env.stdout, "%s: brought up to date\n", filepath.Join(dir, filepath.FromSlash(c.Name)))
+			continue
+		}
+		fmt.Fprintf(env.stdout, "%s: %s rewritten\n", filepath.Join(dir, filepath.FromSlash(c.Name)), judge.Many(c.Cards, "requirement"))
+	}
+	return passes, nil
+}

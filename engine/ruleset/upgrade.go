@@ -1,0 +1,221 @@
+package ruleset
+
+import (
+	"bytes"
+	"context"
+	"errors"
+	"fmt"
+	"io/fs"
+	"os"
+	"path"
+	"path/filepath"
+	"slices"
+	"strings"
+
+	"sunclause/schema"
+)
+
+// Upgraded is a file of a rule set that was put into the present form.
+type Upgraded struct {
+	Name  string // inside the set
+	Text  []byte
+	Cards int // rows and cards of rules that were rewritten
+}
+
+// Upgrade puts the rule set in a folder into the present form: rows, and the cards
+// of Rego rules. It writes nothing: it hands out the files that change, each whole,
+// with comments, order and blank lines kept. The set as it would be is loaded; one
+// that cannot be used then, or has something that cannot be put otherwise, is an
+// error. Schemas for an editor that lie in the set are brought up to date with it.
+func Upgrade(ctx context.Context, embedded fs.FS, dir string) ([]Upgraded, error) {
+	files, err := readFiles(os.DirFS(dir), filepath.ToSlash(dir))
+	if err != nil {
+		return nil, err
+	}
+	parameters, err := parametersOf(ctx, embedded, dir, files)
+	if err != nil {
+		return nil, err
+	}
+	var changed []Upgraded
+	var errs []error
+	for i, f := range files {
+		up := upgrader{shown: path.Join(filepath.ToSlash(dir), f.name), parameters: parameters}
+		text, err := up.file(f)
+		if err != nil {
+			errs = append(errs, err)
+		} else if up.cards > 0 {
+			files[i].raw = text
+			changed = append(changed, Upgraded{f.name, text, up.cards})
+		}
+	}
+	if len(errs) > 0 {
+		return nil, errors.Join(errs...)
+	}
+	if _, err := load(ctx, embedded, dir, loadOptions{files: files}); err != nil {
+		return nil, fmt.Errorf("rewritten, the set could not be used:\n%w", err)
+	}
+	schemas, err := staleSchemas(dir)
+	return append(changed, schemas...), err
+}
+
+// staleSchemas lists the schemas for an editor that lie in a set and are older than
+// ours.
+func staleSchemas(dir string) ([]Upgraded, error) {
+	var stale []Upgraded
+	for _, name := range scaffoldSchemas {
+		now, err := schema.File(name)
+		if err != nil {
+			return nil, err
+		}
+		name = ".schema/" + name
+		if had, err := os.ReadFile(filepath.Join(dir, filepath.FromSlash(name))); err == nil && !bytes.Equal(had, now) {
+			stale = append(stale, Upgraded{Name: name, Text: now})
+		}
+	}
+	return stale, nil
+}
+
+// parametersOf are the names of the parameters of a set and of those below it.
+func parametersOf(ctx context.Context, embedded fs.FS, dir string, files []setFile) (map[string]bool, error) {
+	all := map[string]bool{}
+	below := ""
+	for _, f := range files {
+		if path.Ext(f.name) != ".yaml" || path.Dir(f.name) != "." {
+			continue
+		}
+		var read struct {
+			schema.Pointer
+			Extends    schema.Text     `json:"extends"`
+			Parameters []parameterFile `json:"parameters"`
+		}
+		if _, err := schema.ReadYAML(path.Join(filepath.ToSlash(dir), f.name), f.raw, "", &read); err != nil {
+			return nil, err
+		}
+		for _, p := range read.Parameters {
+			all[p.Name.Value] = true
+		}
+		if f.name == manifestName {
+			below = read.Extends.Value
+		}
+	}
+	if below == "" {
+		return all, nil
+	}
+	if strings.HasPrefix(below, ".") {
+		below = filepath.Join(dir, below)
+	}
+	set, err := Load(ctx, embedded, below)
+	if err != nil {
+		return nil, fmt.Errorf("the set that it builds on cannot be used; upgrade that one first:\n%w", err)
+	}
+	for _, name := range set.parameterNames() {
+		all[name] = true
+	}
+	return all, nil
+}
+
+// upgrader rewrites one file.
+type upgrader struct {
+	shown      string
+	parameters map[string]bool
+	cards      int
+}
+
+func (u *upgrader) file(f setFile) ([]byte, error) {
+	switch {
+	case path.Ext(f.name) == ".rego":
+		return u.rules(f.raw)
+	case f.name == manifestName || path.Dir(f.name) != ".":
+		return f.raw, nil
+	}
+	var anything any
+	src, err := schema.ReadYAML(u.shown, f.raw, "", &anything)
+	if err != nil {
+		return nil, err
+	}
+	root, _ := src.Root().(map[string]any)
+	rows, _ := root["requirements"].([]any)
+	var edits []edit
+	for i, row := range rows {
+		more, err := u.card(src, fmt.Sprintf("/requirements/%d", i), row, false)
+		if err != nil {
+			return nil, err
+		}
+		edits = append(edits, more...)
+	}
+	return apply(f.raw, edits), nil
+}
+
+// card rewrites one row or card.
+func (u *upgrader) card(src *schema.Source, at string, card any, isRule bool) ([]edit, error) {
+	members, _ := card.(map[string]any)
+	subject, _ := members["subject"].(string)
+	old := oldCard{subject, isRule, members, u.parameters}
+	if !old.isOld() {
+		return nil, nil
+	}
+	refused := func(err error) error {
+		return schema.Problems{src.ProblemAt(at, "it cannot be upgraded: "+err.Error(), "")}
+	}
+	n, err := old.upgraded()
+	if err != nil {
+		return nil, refused(err)
+	}
+	edits, err := cardText{src, at, isRule, n}.edits()
+	if err != nil {
+		return nil, refused(err)
+	}
+	u.cards++
+	return edits, nil
+}
+
+const metadata = "# METADATA"
+
+// rules rewrites the cards of a Rego module: YAML in the comments that METADATA
+// begins.
+func (u *upgrader) rules(raw []byte) ([]byte, error) {
+	lines := strings.SplitAfter(string(raw), "\n")
+	var out strings.Builder
+	for len(lines) > 0 {
+		line := lines[0]
+		out.WriteString(line)
+		lines = lines[1:]
+		if strings.TrimSpace(line) != metadata {
+			continue
+		}
+		end := slices.IndexFunc(lines, func(l string) bool { return !strings.HasPrefix(l, "#") })
+		if end < 0 {
+			end = len(lines)
+		}
+		text, err := u.metadata(lines[:end])
+		if err != nil {
+			return nil, err
+		}
+		out.WriteString(text)
+		lines = lines[end:]
+	}
+	return []byte(out.String()), nil
+}
+
+// metadata rewrites the card in one block of comments.
+func (u *upgrader) metadata(block []string) (string, error) {
+	var plain strings.Builder
+	for _, l := range block {
+		plain.WriteString(strings.TrimPrefix(strings.TrimPrefix(l, "#"), " "))
+	}
+	var anything any
+	src, err := schema.ReadYAML(u.shown, []byte(plain.String()), "", &anything)
+	if err != nil {
+		return strings.Join(block, ""), nil // no card of ours; the compiler will say what is wrong
+	}
+	root, _ := src.Root().(map[string]any)
+	edits, err := u.card(src, "/custom", root["custom"], true)
+	if err != nil || len(edits) == 0 {
+		return strings.Join(block, ""), err
+	}
+	var out strings.Builder
+	for line := range strings.Lines(string(apply(src.Raw, edits))) {
+		out.WriteString(strings.TrimRight("# "+line, " \n") + "\n")
+	}
+	return out.String(), nil
+}
