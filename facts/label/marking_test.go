@@ -200,7 +200,7 @@ func TestOpeningMoreNeedsNoMore(t *testing.T) {
 }
 
 // dueOn puts isolators one after the other between string and inverter, and
-// tells for each run whether warnings are due.
+// reports for each run whether warnings are due.
 func dueOn(t *rapid.T, opened []string) []bool {
 	doc, from := route(list{stretch(5)}), "S1"
 	cables, isolators := list{}, list{}
