@@ -24,12 +24,12 @@ type generator struct {
 func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, missing []string) {
 	ways := phasesOfWays(in)
 	for _, inv := range in.Inverters {
-		sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
+		sheet := inv.Datasheet.To()
 		all = append(all, generator{working.Stated("P", "W", sheet.ACPowerRatedW), working.Stated("n", "", sheet.Phases),
 			phaseAt(c, inv.ID.Value+".ac", ways, inv.ID), typeTested(sheet.GridTypeTest)})
 	}
 	for _, b := range in.Storage.Batteries {
-		switch sheet := in.Datasheets.Batteries[b.Datasheet.Value]; {
+		switch sheet := b.Datasheet.To(); {
 		case !sheet.Coupling.Stated():
 			missing = append(missing, sheet.Coupling.At())
 		case sheet.Coupling.Is("ac"):
@@ -59,20 +59,20 @@ func unstated(in *schema.Installation) []string {
 	return lists
 }
 
+var (
+	batteryPower = working.NewFormula("P", "W", "n_units · P_unit", working.ByDefinition)
+	phaseCurrent = working.NewFormula("I", "A", "P / (n · U_0)", perPhase)
+)
+
 // powerOf is the rated AC power of a battery with an inverter built in, of all
 // its units together.
-func powerOf(b schema.Battery, sheet schema.BatteryDatasheet) working.Number {
-	f := working.Closure{Symbol: "P", Unit: "W", Text: "n_units · P_unit", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] },
-		working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
+func powerOf(b schema.Battery, sheet *schema.BatteryDatasheet) working.Number {
+	return batteryPower.Of(working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
 }
 
 // typeTested reports whether a sheet claims a type test for connection.
 func typeTested(standard schema.Text) working.Flag {
-	if !standard.Stated() {
-		return working.UnknownFlag(standard.At())
-	}
-	return working.KnownFlag(standard.Value != "none", standard.At())
+	return working.Not(working.StatedText(standard).OneOf("none"))
 }
 
 func phasesOfWays(in *schema.Installation) map[string]schema.Text {
@@ -96,17 +96,17 @@ func phaseAt(c *circuit.Circuit, terminal string, ways map[string]schema.Text, i
 	return id
 }
 
-// generate adds up what the generators can feed into each phase at once. Nothing
+// addGenerators adds up what the generators can feed into each phase at once. Nothing
 // is taken off for their not running together.
-func (f *Connection) generate(in *schema.Installation, c *circuit.Circuit, b book.Book) {
+func (f *Connection) addGenerators(in *schema.Installation, c *circuit.Circuit, b book.Book) {
 	all, missing := generators(in, c)
 	u0 := b.Number("generation_nominal_voltage_v", "U_0")
 	phases := map[string][]working.Number{}
-	units, powers := []working.Number{none(u0)}, []working.Number{}
+	units, powers := []working.Number{noCurrent(u0)}, []working.Number{}
 	for _, g := range all {
-		a := amps(g, u0)
+		a := phaseCurrent.Of(g.power, g.phases, u0)
 		units, powers = append(units, a), append(powers, g.power)
-		on, unplaced := g.on(in.AC.Supply.Phases)
+		on, unplaced := g.phasesFed(in.AC.Supply.Phases)
 		missing = append(missing, unplaced...)
 		for _, p := range on {
 			phases[p] = append(phases[p], a)
@@ -115,7 +115,7 @@ func (f *Connection) generate(in *schema.Installation, c *circuit.Circuit, b boo
 	f.GenerationW, f.UnitPhaseA = working.Sum("P_gen", "W", powers...), working.Greatest("I_unit", "A", units...)
 	lines := []working.Number{working.Sum("I_L1", "A", phases["L1"]...), working.Sum("I_L2", "A", phases["L2"]...), working.Sum("I_L3", "A", phases["L3"]...)}
 	f.PhaseA, f.Unbalance = working.Greatest("I_phase", "A", lines...), unbalance(lines, in.AC.Supply.Phases)
-	f.Untyped = untyped(all)
+	f.Untyped = withoutTypeTest(all)
 	if missing != nil {
 		for _, n := range []*working.Number{&f.GenerationW, &f.UnitPhaseA, &f.PhaseA, &f.Unbalance, &f.Untyped} {
 			*n = working.Unknown(n.Symbol(), n.Unit(), missing...)
@@ -131,8 +131,8 @@ func unbalance(lines []working.Number, phases schema.Number) working.Number {
 	return working.Spread("ΔI", "A", lines[:int(phases.Value)]...)
 }
 
-// on tells which phases the generator feeds, or what is missing to place it.
-func (g generator) on(supply schema.Number) (phases, missing []string) {
+// phasesFed are the phases that the generator feeds, or what is missing to place it.
+func (g generator) phasesFed(supply schema.Number) (phases, missing []string) {
 	lines := []string{"L1", "L2", "L3"}
 	switch {
 	case g.phases.Known() && g.phases.Value() > 1:
@@ -145,27 +145,17 @@ func (g generator) on(supply schema.Number) (phases, missing []string) {
 	return nil, []string{supply.At(), g.phase.At()}
 }
 
-// none is no current at all, so that of no generators there is a greatest.
-func none(u0 working.Number) working.Number {
+// noCurrent is no current at all, so that of no generators there is a greatest.
+func noCurrent(u0 working.Number) working.Number {
 	f := working.Lookup{Symbol: "0", Unit: "A", Text: "0", Source: working.ByDefinition}
 	return f.Of(func(...float64) float64 { return 0 }, u0)
 }
 
-func amps(g generator, u0 working.Number) working.Number {
-	f := working.Closure{Symbol: "I", Unit: "A", Text: "P / (n · U_0)", Source: perPhase}
-	return f.Of(func(x ...float64) float64 { return x[0] / (x[1] * x[2]) }, g.power, g.phases, u0)
-}
-
-// untyped counts the generators without a type test.
-func untyped(all []generator) working.Number {
-	n := 0
-	for _, g := range all {
-		if !g.typed.Known() {
-			return working.Unknown("n", "", g.typed.Missing()...)
-		}
-		if !g.typed.Value() {
-			n++
-		}
+// withoutTypeTest counts the generators without a type test.
+func withoutTypeTest(all []generator) working.Number {
+	untested := make([]working.Flag, len(all))
+	for i, g := range all {
+		untested[i] = working.Not(g.typed)
 	}
-	return working.Counted("n", n, "/inverters")
+	return working.Count("n", "/inverters", untested...)
 }

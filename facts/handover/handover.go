@@ -1,4 +1,4 @@
-// Package handover derives the facts of what is given to the customer and told
+// Package handover derives the facts of what is given to the customer and notified
 // to the authorities: the papers, what was counted on site against the
 // document, what generates on each phase, the dates of notices, and the settings
 // of the protection of the interface with the supply.
@@ -32,32 +32,24 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 	}
 }
 
-// counted counts the parts of a list; one not stated is not one of none.
-func counted[T any](list []T, at string) working.Number {
-	if list == nil {
-		return working.Unknown("n", "", at)
-	}
-	return working.Counted("n", len(list), at)
-}
-
-// first is the earliest of some dates, those not stated left aside.
-func first(dates []schema.Text) (earliest schema.Text) {
+// earliest is the first of some dates, those not stated left aside.
+func earliest(dates []schema.Text) (first schema.Text) {
 	for _, d := range dates {
-		if d.Stated() && (!earliest.Stated() || d.Value < earliest.Value) {
-			earliest = d
+		if d.Stated() && (!first.Stated() || d.Value < first.Value) {
+			first = d
 		}
 	}
-	return earliest
+	return first
 }
 
-// last is the latest of some dates, those not stated left aside.
-func last(dates []schema.Text) (latest schema.Text) {
+// latest is the last of some dates, those not stated left aside.
+func latest(dates []schema.Text) (last schema.Text) {
 	for _, d := range dates {
-		if d.Stated() && d.Value > latest.Value {
-			latest = d
+		if d.Stated() && d.Value > last.Value {
+			last = d
 		}
 	}
-	return latest
+	return last
 }
 
 // days counts the days between two dates. Where one was looked for in a list

@@ -126,25 +126,25 @@ func TestUnbalance(t *testing.T) {
 	}
 	doc := premises(3)
 	delete(facttest.At(doc, "ac", "supply"), "phases")
-	facttest.Wants(t, "phases not told", derive(t, doc).Connection.Unbalance, "/ac/supply/phases")
+	facttest.Wants(t, "phases not stated", derive(t, doc).Connection.Unbalance, "/ac/supply/phases")
 }
 
 func TestGenerationNotTold(t *testing.T) {
 	doc := premises(3)
 	inverter(doc, "A", 2000, 1)
-	facttest.Wants(t, "a single phase of three that is not told", derive(t, doc).Connection.PhaseA, "/ac/supply/phases", "/inverters/0/id")
+	facttest.Wants(t, "a single phase of three that is not stated", derive(t, doc).Connection.PhaseA, "/ac/supply/phases", "/inverters/0/id")
 	doc = premises(1)
 	delete(doc["ac"].(object), "existing_generation")
-	facttest.Wants(t, "what is there already not told", derive(t, doc).Connection.PhaseA, "/ac/existing_generation")
+	facttest.Wants(t, "what is there already not stated", derive(t, doc).Connection.PhaseA, "/ac/existing_generation")
 	delete(doc["storage"].(object), "batteries")
-	facttest.Wants(t, "batteries not told", derive(t, doc).Connection.GenerationW, "/ac/existing_generation", "/storage/batteries")
+	facttest.Wants(t, "batteries not stated", derive(t, doc).Connection.GenerationW, "/ac/existing_generation", "/storage/batteries")
 	doc = premises(1)
 	found(doc, "X", 2000, "")["type_tested"] = false
 	g := found(doc, "Y", 2000, "")
 	g["notified"] = false
 	f := derive(t, doc).Connection
 	is(t, "not type tested", f.Untyped, 1)
-	is(t, "not known to the network operator", f.ExistingUntold, 1)
+	is(t, "not known to the network operator", f.ExistingUnnotified, 1)
 	is(t, "power of all", f.GenerationW, 4000)
 	is(t, "greatest of them", f.UnitPhaseA, 2000/230.0)
 }
@@ -197,7 +197,7 @@ func TestDates(t *testing.T) {
 	is(t, "approval before the work", f.ApprovalDays, 3)
 	is(t, "approval left", f.ApprovalLeft, -1)
 	is(t, "power approved", f.ApprovedW, 5000)
-	is(t, "day of service as told to building control", facts.Notices[2].ServiceOffDays, 1)
+	is(t, "day of service as notified to building control", facts.Notices[2].ServiceOffDays, 1)
 	if !slices.Equal(f.Routes.Values(), []string{"apply_before", "information_only"}) {
 		t.Errorf("routes %v", f.Routes.Values())
 	}
@@ -212,7 +212,7 @@ func TestDates(t *testing.T) {
 	h["notifications"].(list)[0].(object)["answer"] = "refused"
 	facttest.Wants(t, "an approval refused", derive(t, doc).Connection.ApprovalDays, "/handover/notifications")
 	delete(h["notifications"].(list)[1].(object), "route")
-	facttest.Wants(t, "a route not told", derive(t, doc).Connection.Routes, "/handover/notifications/1/route")
+	facttest.Wants(t, "a route not stated", derive(t, doc).Connection.Routes, "/handover/notifications/1/route")
 }
 
 func TestSettings(t *testing.T) {
@@ -226,7 +226,7 @@ func TestSettings(t *testing.T) {
 	is(t, "set to", f.Settings[0].Value, 265.7)
 	is(t, "at least", f.Settings[0].Least, 258.75)
 	is(t, "at most", f.Settings[0].Most, 265.65)
-	facttest.Wants(t, "a setting not told", f.Settings[1].Value, "/inverters/0/settings/rocof_s")
+	facttest.Wants(t, "a setting not stated", f.Settings[1].Value, "/inverters/0/settings/rocof_s")
 	is(t, "outside the inverter", f.Settings[3].Value, 0.5)
 	if f.Settings[3].ID != "interface.rocof_s" || f.Interfaces[0].TypeTestStandard.Value() != "G98" {
 		t.Errorf("%s, type test %q", f.Settings[3].ID, f.Interfaces[0].TypeTestStandard.Value())

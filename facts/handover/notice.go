@@ -1,8 +1,6 @@
 package handover
 
 import (
-	"math"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -18,26 +16,26 @@ type Notice struct {
 	Referenced     working.Flag   `json:"reference_recorded" words:"whether the receiver's reference is recorded"`
 }
 
+var daysOff = working.NewFormula("|t|", "d", "|t|", working.ByDefinition)
+
 // notices derives the facts of every notification; nil when the document states
 // none.
 func notices(in *schema.Installation) []Notice {
 	if in.Handover.Notifications == nil {
-		if in.Project.Stage.Is("design") { // nothing is built yet to be told of
+		if in.Project.Stage.Is("design") { // nothing is built yet of which to notify anybody
 			return []Notice{}
 		}
 		return nil
 	}
-	off := working.Closure{Symbol: "|t|", Unit: "d", Text: "|t|", Source: working.ByDefinition}
 	all := make([]Notice, len(in.Handover.Notifications))
 	for i, n := range in.Handover.Notifications {
 		all[i] = Notice{
-			Subject: working.Subject{ID: n.ID.Value, At: n.At(), Name: "notice " + n.ID.Value},
-			To:      working.StatedText(n.To),
-			Route:   working.StatedText(n.Route),
-			Answer:  working.StatedText(n.Answer),
-			ServiceOffDays: off.Of(func(x ...float64) float64 { return math.Abs(x[0]) },
-				working.Days("t", in.Commissioning.Date, n.Commissioned)),
-			Referenced: recorded(n.Reference),
+			Subject:        working.Subject{ID: n.ID.Value, At: n.At(), Name: "notice " + n.ID.Value},
+			To:             working.StatedText(n.To),
+			Route:          working.StatedText(n.Route),
+			Answer:         working.StatedText(n.Answer),
+			ServiceOffDays: daysOff.Of(working.Days("t", in.Commissioning.Date, n.Commissioned)),
+			Referenced:     working.IsStated(n.Reference),
 		}
 	}
 	return all

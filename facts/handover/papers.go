@@ -28,7 +28,7 @@ type Papers struct {
 	InvertersCounted working.Number `json:"as_built_inverters" words:"inverters counted on site"`
 	InvertersStated  working.Number `json:"inverters_in_document" words:"inverters of the document"`
 	SameAsDesign     working.Flag   `json:"same_as_design" words:"whether what was built is what was designed"`
-	ChangesTold      working.Flag   `json:"changes_described" words:"whether it is described what was changed"`
+	ChangesDescribed working.Flag   `json:"changes_described" words:"whether it is described what was changed"`
 	SerialsUnlike    working.Number `json:"inverter_serials_unlike" words:"inverters and batteries whose serial number was recorded as another, or not at all"`
 	SerialsTwice     working.Number `json:"serials_twice" words:"serial numbers that stand at more than one part"`
 	ModuleSerials    working.Number `json:"module_serials" words:"serial numbers recorded of parts that are modules"`
@@ -41,8 +41,8 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 	p := Papers{
 		Instructed:       working.StatedFlag(h.CustomerInstructed),
 		Scheme:           working.StatedFlag(in.Project.CertificationScheme),
-		BatteryCount:     counted(in.Storage.Batteries, in.Storage.Member("batteries")),
-		StructureDays:    days("t", first(dated(h, "structural_assessment", "structural_calculation")), h.StartOfWork, h.Member("documents")),
+		BatteryCount:     working.Length("n", in.Storage.Batteries, in.Storage.Member("batteries")),
+		StructureDays:    days("t", earliest(dated(h, "structural_assessment", "structural_calculation")), h.StartOfWork, h.Member("documents")),
 		EstimateDays:     days("t", e.Date, h.ContractDate, ""),
 		EstimateMethod:   working.StatedText(e.Method),
 		EstimateOffPct:   estimateOff(e, pv),
@@ -50,9 +50,9 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 		ModulesStated:    modulesOf(pv),
 		StringsCounted:   working.Stated("n_site", "", h.AsBuilt.Strings),
 		InvertersCounted: working.Stated("n_site", "", h.AsBuilt.Inverters),
-		InvertersStated:  counted(in.Inverters, "/inverters"),
+		InvertersStated:  working.Length("n", in.Inverters, "/inverters"),
 		SameAsDesign:     working.StatedFlag(h.AsBuilt.SameAsDesign),
-		ChangesTold:      recorded(h.AsBuilt.Changes),
+		ChangesDescribed: working.IsStated(h.AsBuilt.Changes),
 		OnList:           working.StatedFlag(h.AsBuilt.ProductsOnApprovedList),
 	}
 	p.kinds(h)
@@ -111,6 +111,8 @@ func (p *Papers) warranted(h schema.Handover) {
 	p.Warranties = working.List(covered...)
 }
 
+var energyOff = working.NewFormula("ΔE", "%", "100 · |E / (Y · P_dc / 1000) − 1|", working.ByDefinition)
+
 // estimateOff holds the energy of the estimate against its own yield.
 func estimateOff(e schema.PerformanceEstimate, pv pvstring.Facts) working.Number {
 	power := working.Unknown("P_dc", "W", "/strings")
@@ -121,11 +123,7 @@ func estimateOff(e schema.PerformanceEstimate, pv pvstring.Facts) working.Number
 		}
 		power = working.Sum("P_dc", "W", all...)
 	}
-	f := working.Closure{Symbol: "ΔE", Unit: "%", Text: "100 · |E / (Y · P_dc / 1000) − 1|", Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 {
-		off := 100 * (x[0]/(x[1]*x[2]/1000) - 1)
-		return max(off, -off)
-	}, working.Stated("E", "kWh", e.EnergyPerYearKwh), working.Stated("Y", "kWh/kW", e.YieldKwhPerKw), power)
+	return energyOff.Of(working.Stated("E", "kWh", e.EnergyPerYearKwh), working.Stated("Y", "kWh/kW", e.YieldKwhPerKw), power)
 }
 
 func modulesOf(pv pvstring.Facts) working.Number {
@@ -137,13 +135,4 @@ func modulesOf(pv pvstring.Facts) working.Number {
 		all = append(all, pv.Strings[i].ModulesInSeries)
 	}
 	return working.Sum("n", "", all...)
-}
-
-// recorded tells that a text is stated. What is not stated is not known to be
-// lacking.
-func recorded(t schema.Text) working.Flag {
-	if !t.Stated() {
-		return working.UnknownFlag(t.At())
-	}
-	return working.KnownFlag(true, t.At())
 }

@@ -43,7 +43,7 @@ func TestPapers(t *testing.T) {
 		t.Errorf("estimate off by %v %%", off)
 	}
 	delete(h, "documents")
-	facttest.Wants(t, "papers not told", derive(t, doc).Papers.PapersGiven, "/handover/documents")
+	facttest.Wants(t, "papers not stated", derive(t, doc).Papers.PapersGiven, "/handover/documents")
 	facttest.Wants(t, "date of the structure's check", derive(t, doc).Papers.StructureDays, "/handover/documents")
 }
 
@@ -55,7 +55,7 @@ func TestSerials(t *testing.T) {
 	p := derive(t, doc).Papers
 	is(t, "another", p.SerialsUnlike, 1)
 	is(t, "at two parts", p.SerialsTwice, 1)
-	facttest.Wants(t, "modules of a roof not told", p.ModuleSerials, "/roof/planes")
+	facttest.Wants(t, "modules of a roof not stated", p.ModuleSerials, "/roof/planes")
 	record["serials"] = list{}
 	is(t, "not recorded", derive(t, doc).Papers.SerialsUnlike, 1)
 	delete(record, "serials")

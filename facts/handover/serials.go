@@ -40,24 +40,18 @@ func unlike(in *schema.Installation, recorded map[string]string, at string) work
 	if in.Storage.Batteries == nil {
 		return working.Unknown("n", "", in.Storage.Member("batteries"))
 	}
-	n := 0
-	check := func(id, serial schema.Text) (stated bool) {
-		if recorded[id.Value] != serial.Value {
-			n++
-		}
-		return serial.Stated()
+	var differ []working.Flag
+	compare := func(id, serial schema.Text) {
+		same := working.StatedText(serial).OneOf(recorded[id.Value])
+		differ = append(differ, working.Not(same))
 	}
 	for _, inv := range in.Inverters {
-		if !check(inv.ID, inv.Serial) {
-			return working.Unknown("n", "", inv.Serial.At())
-		}
+		compare(inv.ID, inv.Serial)
 	}
 	for _, b := range in.Storage.Batteries {
-		if !check(b.ID, b.Serial) {
-			return working.Unknown("n", "", b.Serial.At())
-		}
+		compare(b.ID, b.Serial)
 	}
-	return working.Counted("n", n, at)
+	return working.Count("n", at, differ...)
 }
 
 func modulesRecorded(in *schema.Installation, recorded map[string]string, at string) working.Number {
@@ -65,9 +59,10 @@ func modulesRecorded(in *schema.Installation, recorded map[string]string, at str
 		return working.Unknown("n", "", in.Roof.Member("planes"))
 	}
 	n := 0
+	var missing []string
 	for _, plane := range in.Roof.Planes {
 		if plane.Modules == nil {
-			return working.Unknown("n", "", plane.Member("modules"))
+			missing = append(missing, plane.Member("modules"))
 		}
 		for _, m := range plane.Modules {
 			if _, ok := recorded[m.ID.Value]; ok {
@@ -75,22 +70,21 @@ func modulesRecorded(in *schema.Installation, recorded map[string]string, at str
 			}
 		}
 	}
+	if missing != nil {
+		return working.Unknown("n", "", missing...)
+	}
 	return working.Counted("n", n, at)
 }
 
 // unwritten counts the decisions of the customer that are not in writing.
 func unwritten(h schema.Handover) working.Number {
+	at := h.Member("decisions")
 	if h.Decisions == nil {
-		return working.Unknown("n", "", h.Member("decisions"))
+		return working.Unknown("n", "", at)
 	}
-	n := 0
+	var spoken []working.Flag
 	for _, d := range h.Decisions {
-		if !d.InWriting.Stated() {
-			return working.Unknown("n", "", d.InWriting.At())
-		}
-		if !d.InWriting.Value {
-			n++
-		}
+		spoken = append(spoken, working.Not(working.StatedFlag(d.InWriting)))
 	}
-	return working.Counted("n", n, h.Member("decisions"))
+	return working.Count("n", at, spoken...)
 }

@@ -37,10 +37,10 @@ type Setting struct {
 func interfaces(in *schema.Installation) []Interface {
 	all := make([]Interface, len(in.Inverters))
 	for i, inv := range in.Inverters {
-		s, sheet := inv.Settings, in.Datasheets.Inverters[inv.Datasheet.Value]
+		s, sheet := inv.Settings, inv.Datasheet.To()
 		all[i] = Interface{
 			TypeTestStandard: firstWord(sheet.GridTypeTest),
-			TypeTestOnFile:   recorded(sheet.GridTypeTestReference),
+			TypeTestOnFile:   working.IsStated(sheet.GridTypeTestReference),
 			VectorShift:      working.StatedFlag(s.VectorShiftUsed),
 			ReconnectionSet:  working.Stated("t_set", "s", s.ReconnectionS),
 			Locked:           working.StatedFlag(s.Locked),
@@ -52,29 +52,6 @@ func interfaces(in *schema.Installation) []Interface {
 	return all
 }
 
-// named are the settings that a table may name.
-var named = map[string]func(schema.GridSettings) schema.Number{
-	"under_voltage_1_v":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage1V },
-	"under_voltage_1_s":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage1S },
-	"under_voltage_2_v":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage2V },
-	"under_voltage_2_s":    func(s schema.GridSettings) schema.Number { return s.UnderVoltage2S },
-	"over_voltage_1_v":     func(s schema.GridSettings) schema.Number { return s.OverVoltage1V },
-	"over_voltage_1_s":     func(s schema.GridSettings) schema.Number { return s.OverVoltage1S },
-	"over_voltage_2_v":     func(s schema.GridSettings) schema.Number { return s.OverVoltage2V },
-	"over_voltage_2_s":     func(s schema.GridSettings) schema.Number { return s.OverVoltage2S },
-	"over_voltage_mean_v":  func(s schema.GridSettings) schema.Number { return s.OverVoltageMeanV },
-	"under_frequency_1_hz": func(s schema.GridSettings) schema.Number { return s.UnderFrequency1Hz },
-	"under_frequency_1_s":  func(s schema.GridSettings) schema.Number { return s.UnderFrequency1S },
-	"under_frequency_2_hz": func(s schema.GridSettings) schema.Number { return s.UnderFrequency2Hz },
-	"under_frequency_2_s":  func(s schema.GridSettings) schema.Number { return s.UnderFrequency2S },
-	"over_frequency_1_hz":  func(s schema.GridSettings) schema.Number { return s.OverFrequency1Hz },
-	"over_frequency_1_s":   func(s schema.GridSettings) schema.Number { return s.OverFrequency1S },
-	"over_frequency_2_hz":  func(s schema.GridSettings) schema.Number { return s.OverFrequency2Hz },
-	"over_frequency_2_s":   func(s schema.GridSettings) schema.Number { return s.OverFrequency2S },
-	"rocof_hz_per_s":       func(s schema.GridSettings) schema.Number { return s.RocofHzPerS },
-	"rocof_s":              func(s schema.GridSettings) schema.Number { return s.RocofS },
-}
-
 // settings derives every setting that the table names, of every inverter and of
 // the protection outside them where there is one.
 func settings(in *schema.Installation, b book.Book) []Setting {
@@ -83,15 +60,15 @@ func settings(in *schema.Installation, b book.Book) []Setting {
 	}
 	all := []Setting{}
 	for _, inv := range in.Inverters {
-		all = append(all, settingsOf(inv.ID.Value, inv.Settings, inv.At(), b)...)
+		all = append(all, settingsOf(inv.ID.Value, &inv.Settings, inv.At(), b)...)
 	}
 	if p := in.AC.InterfaceProtection; p.Fitted.Yes() {
-		all = append(all, settingsOf("interface", p.Settings, p.At(), b)...)
+		all = append(all, settingsOf("interface", &p.Settings, p.At(), b)...)
 	}
 	return all
 }
 
-func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Setting {
+func settingsOf(part string, s *schema.GridSettings, at string, b book.Book) []Setting {
 	t := b.Tables["grid_settings"]
 	if t == nil {
 		return nil
@@ -102,14 +79,14 @@ func settingsOf(part string, s schema.GridSettings, at string, b book.Book) []Se
 	var all []Setting
 	for _, row := range t.Rows {
 		name, _ := row["setting"].(string)
-		of := named[name]
-		if of == nil {
+		value, ok := schema.NumberNamed(s, name)
+		if !ok {
 			continue
 		}
 		f := Setting{
 			Subject: working.Subject{ID: part + "." + name, At: at, Name: "setting " + name + " of " + part},
 			Setting: working.KnownText(name, at),
-			Value:   working.Stated("x", unitOf(name), of(s)),
+			Value:   working.Stated("x", unitOf(name), value),
 		}
 		f.allowed(b)
 		all = append(all, f)
@@ -127,15 +104,13 @@ func unitOf(setting string) string {
 	return ""
 }
 
-// allowed looks up what the table asks of the setting, and how far it may be off.
+// allowed looks up what the table requires of the setting, and how far it may be off.
 func (f *Setting) allowed(b book.Book) {
 	cell := func(column, symbol string) working.Number {
 		return b.Keyed("grid_settings", "setting", f.Setting, column, symbol)
 	}
 	unit := f.Value.Unit()
-	least := working.Closure{Symbol: "x_min", Unit: unit, Text: "x_set − δ_below", Source: working.ByDefinition}
-	most := working.Closure{Symbol: "x_max", Unit: unit, Text: "x_set + δ_above", Source: working.ByDefinition}
 	f.Set = cell("set", "x_set")
-	f.Least = least.Of(func(x ...float64) float64 { return x[0] - x[1] }, f.Set, cell("below", "δ_below"))
-	f.Most = most.Of(func(x ...float64) float64 { return x[0] + x[1] }, f.Set, cell("above", "δ_above"))
+	f.Least = working.Difference("x_min", unit, f.Set, cell("below", "δ_below"))
+	f.Most = working.Sum("x_max", unit, f.Set, cell("above", "δ_above"))
 }

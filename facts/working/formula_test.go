@@ -186,6 +186,7 @@ func TestSumGreatestLeastSpread(t *testing.T) {
 		{working.Greatest("g", "A", x...), 7, "greatest of 2, 7, −1", false},
 		{working.Least("l", "A", x...), -1, "least of 2, 7, −1", false},
 		{working.Spread("d", "A", x...), 8, "7 − −1", false},
+		{working.Difference("d", "A", x[0], x[1]), -5, "2 − 7", false},
 		{working.Sum("s", "A"), 0, "0", false},
 		{working.Product("p", "A", working.ByDefinition, x...), -14, "2 · 7 · −1", false},
 	} {

@@ -42,15 +42,24 @@ func Least(symbol, unit string, inputs ...Number) Number {
 	return least.of(symbol, unit, inputs)
 }
 
-// spread and ratio stand for themselves: there is no other way to write them.
+// spread, difference and ratio stand for themselves: there is no other way to write
+// them.
 var (
-	spread = NewFormula("s", "", "max − min", ByDefinition)
-	ratio  = NewFormula("q", "", "a / b", ByDefinition)
+	spread     = NewFormula("s", "", "max − min", ByDefinition)
+	difference = NewFormula("d", "", "a − b", ByDefinition)
+	ratio      = NewFormula("q", "", "a / b", ByDefinition)
 )
 
 // Spread is the greatest less the least of some numbers; of none it is unknown.
 func Spread(symbol, unit string, inputs ...Number) Number {
 	n := spread.Of(Greatest("max", unit, inputs...), Least("min", unit, inputs...))
+	n.symbol, n.unit = symbol, unit
+	return n
+}
+
+// Difference is one number less another of the same unit.
+func Difference(symbol, unit string, a, b Number) Number {
+	n := difference.Of(a.For("a"), b.For("b"))
 	n.symbol, n.unit = symbol, unit
 	return n
 }

@@ -8,27 +8,27 @@ import (
 	"sunclause/schema"
 )
 
-// told works out when and how each authority was told.
-func (f *Connection) told(in *schema.Installation, b book.Book) {
+// deriveNotifications works out when and how each authority was notified.
+func (f *Connection) deriveNotifications(in *schema.Installation, b book.Book) {
 	h, list := in.Handover, in.Handover.Member("notifications")
 	service := in.Commissioning.Date
 	network, building, scheme := sentTo(h, "network_operator"), sentTo(h, "building_control"), sentTo(h, "certification_scheme")
 	approved := answered(network)
 	f.Routes = routes(network, h.Notifications == nil, list)
 	f.Route = mainRoute(f.Routes, list)
-	f.ApplicationDays = days("t", first(each(network, func(n *schema.Notification) schema.Text { return n.Applied })), h.StartOfWork, list)
-	f.ApprovalDays = days("t", first(each(approved, func(n *schema.Notification) schema.Text { return n.Approved })), h.StartOfWork, list)
-	f.ApprovalLeft = days("t", service, last(each(approved, func(n *schema.Notification) schema.Text { return n.ApprovalUntil })), list)
+	f.ApplicationDays = days("t", earliest(each(network, func(n *schema.Notification) schema.Text { return n.Applied })), h.StartOfWork, list)
+	f.ApprovalDays = days("t", earliest(each(approved, func(n *schema.Notification) schema.Text { return n.Approved })), h.StartOfWork, list)
+	f.ApprovalLeft = days("t", service, latest(each(approved, func(n *schema.Notification) schema.Text { return n.ApprovalUntil })), list)
 	f.ApprovedW = approvedPower(approved, list)
-	f.NoticeDays = days("t", service, first(each(ofService(network), notified)), list)
+	f.NoticeDays = days("t", service, earliest(each(ofService(network), notified)), list)
 	f.BuildingNotices = working.Counted("n", len(building), list)
 	if h.Notifications == nil {
 		f.BuildingNotices = working.Unknown("n", "", list)
 	}
 	f.BuildingRoutes = routes(building, h.Notifications == nil, list)
-	f.BuildingDays = days("t", h.EndOfWork, first(each(by(building, "competent_person_scheme"), notified)), list)
-	f.BuildingBefore = days("t", first(each(by(building, "building_notice"), notified)), h.StartOfWork, list)
-	f.RegisterDays = workingDays("t", service, first(each(scheme, notified)), list, b)
+	f.BuildingDays = days("t", h.EndOfWork, earliest(each(byRoute(building, "competent_person_scheme"), notified)), list)
+	f.BuildingBefore = days("t", earliest(each(byRoute(building, "building_notice"), notified)), h.StartOfWork, list)
+	f.RegisterDays = workingDays("t", service, earliest(each(scheme, notified)), list, b)
 }
 
 func notified(n *schema.Notification) schema.Text { return n.Notified }
@@ -43,8 +43,8 @@ func sentTo(h schema.Handover, who string) []*schema.Notification {
 	return some
 }
 
-// by are the notifications that went one way.
-func by(all []*schema.Notification, route string) []*schema.Notification {
+// byRoute are the notifications that took one route.
+func byRoute(all []*schema.Notification, route string) []*schema.Notification {
 	var some []*schema.Notification
 	for _, n := range all {
 		if n.Route.Is(route) {
@@ -65,7 +65,7 @@ func answered(all []*schema.Notification) []*schema.Notification {
 	return some
 }
 
-// ofService are the notifications that tell the day of going into service.
+// ofService are the notifications that state the day of going into service.
 func ofService(all []*schema.Notification) []*schema.Notification {
 	var some []*schema.Notification
 	for _, n := range all {
@@ -84,33 +84,33 @@ func each(all []*schema.Notification, of func(*schema.Notification) schema.Text)
 	return dates
 }
 
-// routes lists the ways gone. One notification that does not say its way leaves
-// the list unknown: it may be the one asked for.
+// routes lists the notification routes used. One notification that does not say its
+// route leaves the list unknown: it may be the one looked for.
 func routes(all []*schema.Notification, unstated bool, list string) working.Names {
 	if unstated {
 		return working.UnknownList(list)
 	}
-	var ways, missing []string
+	var used, missing []string
 	for _, n := range all {
 		if !n.Route.Stated() {
 			missing = append(missing, n.Route.At())
 		}
-		ways = append(ways, n.Route.Value)
+		used = append(used, n.Route.Value)
 	}
 	if missing != nil {
 		return working.UnknownList(missing...)
 	}
-	return working.List(ways...)
+	return working.List(used...)
 }
 
-// mainRoute is the way among those gone that asks most of the network operator.
-func mainRoute(gone working.Names, list string) working.Text {
-	if !gone.Known() {
-		return working.UnknownText(gone.Missing()...)
+// mainRoute is the route among those used that requires most of the network operator.
+func mainRoute(used working.Names, list string) working.Text {
+	if !used.Known() {
+		return working.UnknownText(used.Missing()...)
 	}
-	for _, way := range []string{"apply_before", "fast_track", "multiple_premises", "connect_and_notify"} {
-		if slices.Contains(gone.Values(), way) {
-			return working.KnownText(way, list)
+	for _, route := range []string{"apply_before", "fast_track", "multiple_premises", "connect_and_notify"} {
+		if slices.Contains(used.Values(), route) {
+			return working.KnownText(route, list)
 		}
 	}
 	return working.UnknownText(list)
