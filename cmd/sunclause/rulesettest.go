@@ -40,7 +40,7 @@ func runRulesetTest(ctx context.Context, env *environment, args []string) (int, 
 	if err != nil {
 		return couldNot, err
 	}
-	mutations, err := trial.Mutate(ctx, set, trials)
+	mutations, err := trial.Mutate(ctx, set, trials, nil)
 	if err != nil {
 		return couldNot, err
 	}
