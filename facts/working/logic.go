@@ -72,6 +72,15 @@ func (t Text) OneOf(words ...string) Flag {
 	return KnownFlag(slices.Contains(words, t.value), t.at)
 }
 
+// AtMost reports whether a number is not above another of the same unit. It is
+// unknown as soon as one of them is, and names what both lack.
+func AtMost(n, limit Number) Flag {
+	if !n.known || !limit.known {
+		return UnknownFlag(sortedUnique(slices.Concat(n.missing, limit.missing))...)
+	}
+	return KnownFlag(n.value <= limit.value, n.at)
+}
+
 // Same reports whether two texts are equal. It is unknown as soon as one of them
 // is, and names what both lack.
 func Same(a, b Text) Flag {

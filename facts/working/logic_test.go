@@ -161,3 +161,18 @@ func TestTextsCompared(t *testing.T) {
 		t.Errorf("two unknown texts: %v", f)
 	}
 }
+
+func TestNumbersCompared(t *testing.T) {
+	two, three := working.Counted("a", 2, "/two"), working.Counted("b", 3, "/three")
+	for name, c := range map[string]struct {
+		f    working.Flag
+		want bool
+	}{"below": {working.AtMost(two, three), true}, "equal": {working.AtMost(two, two), true}, "above": {working.AtMost(three, two), false}} {
+		if !c.f.Known() || c.f.Value() != c.want {
+			t.Errorf("%s: %v, want %t", name, c.f, c.want)
+		}
+	}
+	if f := working.AtMost(working.Unknown("x", "", "/z"), working.Unknown("y", "", "/a")); f.Known() || !slices.Equal(f.Missing(), []string{"/a", "/z"}) {
+		t.Errorf("two unknown numbers: %v", f)
+	}
+}
