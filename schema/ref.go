@@ -58,7 +58,7 @@ type index struct {
 // part is a part of the installation that has an id.
 type part struct {
 	kind string // in words of the schema: string, board, spd
-	id   Text
+	id   *Text
 	is   any // a pointer to it
 }
 
@@ -87,7 +87,7 @@ func (in *Installation) index(twice func(id Text, first part)) index {
 			twice(*id, first)
 			return
 		}
-		x.parts[id.Value] = part{l.word, *id, v.Addr().Interface()}
+		x.parts[id.Value] = part{l.word, id, v.Addr().Interface()}
 	})
 	return x
 }

@@ -5,7 +5,6 @@ import (
 	"slices"
 
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // dues are the words that a label table may use for when a label is due.
@@ -15,7 +14,7 @@ var dues = map[string]func(*job) working.Flag{
 	"several_dc_isolators": severalIsolators,
 	"battery_fitted":       batteryFitted,
 	"backup_output":        backupOutput,
-	"dwelling":             func(j *job) working.Flag { return is(j.in.Project.Premises, "dwelling") },
+	"dwelling":             dwelling,
 	"not_dwelling":         notDwelling,
 }
 
@@ -23,23 +22,21 @@ var dues = map[string]func(*job) working.Flag{
 func (j *job) dueWhen(word string) working.Flag {
 	decide, known := dues[word]
 	if !known {
-		return working.UnknownFlag(noWord("due", word, slices.Sorted(maps.Keys(dues))))
+		return working.UnknownFlag(unknownWord("due", word, slices.Sorted(maps.Keys(dues))))
 	}
 	return decide(j)
 }
 
-func notDwelling(j *job) working.Flag {
-	dwelling := is(j.in.Project.Premises, "dwelling")
-	if !dwelling.Known() {
-		return dwelling
-	}
-	return working.KnownFlag(!dwelling.Value(), dwelling.At())
+func dwelling(j *job) working.Flag {
+	return working.StatedText(j.in.Project.Premises).OneOf("dwelling")
 }
+
+func notDwelling(j *job) working.Flag { return working.Not(dwelling(j)) }
 
 // severalIsolators reports whether it takes more than one movement to isolate the
 // strings. Of isolators one behind the other any opens the same strings: where
-// one of them opens all, one is enough. One that opens none, as far as the cables
-// tell, may open anything.
+// one of them opens all, one is enough. One that opens none, by the cables that
+// are stated, may open anything.
 func severalIsolators(j *job) working.Flag {
 	if j.in.Isolators == nil {
 		return working.UnknownFlag("/isolators")
@@ -67,36 +64,16 @@ func (j *job) opens(isolator int) int {
 	return len(passing)
 }
 
-// any is yes as soon as one flag is, no when all are, and else unknown.
-func anyOf(at string, flags ...working.Flag) working.Flag {
-	var missing []string
-	for _, f := range flags {
-		switch {
-		case !f.Known():
-			missing = append(missing, f.Missing()...)
-		case f.Value():
-			return f
-		}
-	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, at)
-}
-
 // batteryFitted reports whether there is a battery: one described, or an inverter
 // to which one is connected.
 func batteryFitted(j *job) working.Flag {
-	flags := []working.Flag{working.UnknownFlag("/storage/batteries")}
-	if j.in.Storage.Batteries != nil {
-		flags[0] = working.KnownFlag(len(j.in.Storage.Batteries) > 0, "/storage/batteries")
-	}
+	flags := []working.Flag{present(len(j.in.Storage.Batteries), j.in.Storage.Batteries == nil, "/storage/batteries")}
 	for _, inv := range j.in.Inverters {
 		if inv.BatteryFitted.Yes() {
 			flags = append(flags, working.StatedFlag(inv.BatteryFitted))
 		}
 	}
-	return anyOf("/storage/batteries", flags...)
+	return working.Any(flags...)
 }
 
 // backupOutput reports whether loads can be supplied while the public supply is
@@ -107,18 +84,18 @@ func backupOutput(j *job) working.Flag {
 		flags = append(flags, working.UnknownFlag("/inverters"))
 	}
 	for _, inv := range j.in.Inverters {
-		flags = append(flags, ofSheet(inv.Datasheet.Text, j.in.Datasheets.Inverters[inv.Datasheet.Value].BackupOutput))
+		flags = append(flags, working.StatedFlag(inv.Datasheet.To().BackupOutput))
 	}
 	for _, b := range j.in.Storage.Batteries {
-		flags = append(flags, ofSheet(b.Datasheet.Text, j.in.Datasheets.Batteries[b.Datasheet.Value].BackupOutput))
+		flags = append(flags, working.StatedFlag(b.Datasheet.To().BackupOutput))
 	}
 	if j.in.AC.Boards == nil {
 		flags = append(flags, working.UnknownFlag("/ac/boards"))
 	}
 	for _, b := range j.in.AC.Boards {
-		flags = append(flags, is(b.Role, "backup"))
+		flags = append(flags, working.StatedText(b.Role).OneOf("backup"))
 	}
-	return anyOf("/inverters", flags...)
+	return working.Any(flags...)
 }
 
 // present reports whether a list that is stated has members.
@@ -127,13 +104,4 @@ func present(n int, isNil bool, at string) working.Flag {
 		return working.UnknownFlag(at)
 	}
 	return working.KnownFlag(n > 0, at)
-}
-
-// ofSheet takes a flag of a datasheet; without the sheet it is the reference
-// that is missing.
-func ofSheet(reference schema.Text, f schema.Flag) working.Flag {
-	if !reference.Stated() {
-		return working.UnknownFlag(reference.At())
-	}
-	return working.StatedFlag(f)
 }

@@ -17,28 +17,28 @@ type job struct {
 	cables cable.Facts
 	b      book.Book
 
-	asked    []asked                             // rows of the label tables
-	byLegend map[string][]*schema.Label          // labels put up
-	byRun    map[string][]*schema.Label          // labels along, or on, a run
-	runs     map[string]int                      // runs by their ids
-	arrays   map[string]bool                     // ids of the arrays
-	leaves   map[string]int                      // runs by the terminal where they begin
-	through  [][][]int                           // strings through each way of each isolator
-	sheets   map[string]schema.InverterDatasheet // of the inverters, by their ids
-	values   map[string]values                   // what the strings behind a part come to
-	places   map[string]schema.Text              // where each part stands
-	apart    []inverterWay                       // what parts each inverter from the supply
+	rows     []scheduleRow                        // rows of the label tables
+	byLegend map[string][]*schema.Label           // labels put up
+	byRun    map[string][]*schema.Label           // labels along, or on, a run
+	runs     map[string]int                       // runs by their ids
+	arrays   map[string]bool                      // ids of the arrays
+	leaves   map[string]int                       // runs by the terminal where they begin
+	through  [][][]int                            // strings through each way of each isolator
+	sheets   map[string]*schema.InverterDatasheet // of the inverters, by their ids
+	values   map[string]values                    // what the strings behind a part come to
+	places   map[string]schema.Text               // where each part stands
+	apart    []inverterWay                        // what parts each inverter from the supply
 }
 
 func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) *job {
-	j := &job{in: in, c: c, pv: pv, cables: cables, b: b, asked: rowsOf(b),
+	j := &job{in: in, c: c, pv: pv, cables: cables, b: b, rows: scheduleRows(b),
 		byLegend: map[string][]*schema.Label{}, byRun: map[string][]*schema.Label{},
-		runs: map[string]int{}, leaves: map[string]int{}, arrays: map[string]bool{}, sheets: map[string]schema.InverterDatasheet{}, values: map[string]values{}, places: placesOf(in)}
+		runs: map[string]int{}, leaves: map[string]int{}, arrays: map[string]bool{}, sheets: map[string]*schema.InverterDatasheet{}, values: map[string]values{}, places: placesOf(in)}
 	for i := range in.Cables {
 		j.runs[in.Cables[i].ID.Value], j.leaves[in.Cables[i].From.Value] = i, i
 	}
 	for _, inv := range in.Inverters {
-		j.sheets[inv.ID.Value] = in.Datasheets.Inverters[inv.Datasheet.Value]
+		j.sheets[inv.ID.Value] = inv.Datasheet.To()
 	}
 	for _, a := range in.Arrays {
 		j.arrays[a.ID.Value] = true

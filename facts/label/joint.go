@@ -1,8 +1,6 @@
 package label
 
-import (
-	"sunclause/facts/working"
-)
+import "sunclause/facts/working"
 
 // earthTerminals are the earthing bars outside switchgear: one that stands in a
 // board needs no label, since it cannot be taken for anything else there.
@@ -33,7 +31,7 @@ func earthElectrodes(j *job) (all []site, missing []string) {
 func frames(j *job) (all []site, missing []string) {
 	for i := range j.in.Earthing.Frames {
 		f := &j.in.Earthing.Frames[i]
-		fits := is(f.Connection, "functional_earth", "protective_conductor", "main_bonding", "lightning_bonding")
+		fits := working.StatedText(f.Connection).OneOf("functional_earth", "protective_conductor", "main_bonding", "lightning_bonding")
 		all = append(all, site{part: f.ID.Value, at: f.At(), fits: fits, marked: working.StatedFlag(f.JointsLabelled)})
 	}
 	return all, unstated(j.in.Earthing.Frames == nil, "/earthing/frames")

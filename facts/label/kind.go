@@ -5,7 +5,6 @@ import (
 
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // pvCable is the kind of place that runs along a cable.
@@ -80,17 +79,9 @@ func inverters(j *job) (all []site, missing []string) {
 func junctionBoxes(j *job) (all []site, missing []string) {
 	for i := range j.in.Arrays {
 		a := &j.in.Arrays[i]
-		all = append(all, site{part: a.ID.Value, at: a.At(), fits: is(a.JoinedBy, "junction_box")})
+		all = append(all, site{part: a.ID.Value, at: a.At(), fits: working.StatedText(a.JoinedBy).OneOf("junction_box")})
 	}
 	return all, unstated(j.in.Arrays == nil, "/arrays")
-}
-
-// is reports whether a text reads so.
-func is(t schema.Text, words ...string) working.Flag {
-	if !t.Stated() {
-		return working.UnknownFlag(t.At())
-	}
-	return working.KnownFlag(slices.Contains(words, t.Value), t.At())
 }
 
 // stringFuses stand for the holder: a label on the string, or on the box that
@@ -140,28 +131,23 @@ func (j *job) cableSites(markings []Marking) (all []site, missing []string) {
 
 // roofAccess is the hatch to a roof space through which PV cable runs.
 func roofAccess(j *job) ([]site, []string) {
-	missing := unstated(j.in.Cables == nil, "/cables")
-	fits := working.KnownFlag(false, "/cables")
+	var throughRoof []working.Flag
+	if j.in.Cables == nil {
+		throughRoof = append(throughRoof, working.UnknownFlag("/cables"))
+	}
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
 		if !slices.Contains(pvServices, r.Service.Value) {
 			continue
 		}
 		if r.Segments == nil {
-			missing = append(missing, r.Member("segments"))
+			throughRoof = append(throughRoof, working.UnknownFlag(r.Member("segments")))
 		}
 		for k := range r.Segments {
-			if f := is(r.Segments[k].Place, "roof_space"); !f.Known() {
-				missing = append(missing, f.Missing()...)
-			} else if f.Value() {
-				fits = f
-			}
+			throughRoof = append(throughRoof, working.StatedText(r.Segments[k].Place).OneOf("roof_space"))
 		}
 	}
-	if !fits.Value() && missing != nil {
-		fits = working.UnknownFlag(missing...)
-	}
-	return []site{{part: "roof_space_access", at: "/cables", fits: fits, locations: []string{"roof_space_access"}}}, nil
+	return []site{{part: "roof_space_access", at: "/cables", fits: working.Any(throughRoof...), locations: []string{"roof_space_access"}}}, nil
 }
 
 // spds are the surge protective devices that stand by themselves; one inside an

@@ -1,8 +1,6 @@
 package label
 
 import (
-	"slices"
-
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -35,7 +33,7 @@ func board(b *schema.Board, fits working.Flag) site {
 	s := site{part: b.ID.Value, at: b.At(), fits: fits}
 	switch {
 	case !b.Role.Stated():
-		s.perhaps = b.Role.At()
+		s.undecided = b.Role.At()
 	case b.Role.Value == "main":
 		s.locations = []string{"main_board"}
 	}
@@ -44,22 +42,19 @@ func board(b *schema.Board, fits working.Flag) site {
 
 // pvBoards are the boards on the way from an inverter to the supply.
 func pvBoards(j *job) (all []site, missing []string) {
-	fed, missing := j.fedBoards()
+	fed, others := j.fedBoards()
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
-		fits := working.KnownFlag(fed[b.ID.Value], b.At())
-		if !fits.Value() && missing != nil {
-			fits = working.UnknownFlag(missing...)
-		}
-		all = append(all, board(b, fits))
+		all = append(all, board(b, working.Any(working.KnownFlag(fed[b.ID.Value], b.At()), others)))
 	}
 	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
 }
 
-// fedBoards are the boards through which inverters feed, and what is missing
-// where the way of some inverter could not be followed.
-func (j *job) fedBoards() (fed map[string]bool, missing []string) {
+// fedBoards are the boards through which inverters feed, and whether others are
+// too: unknown where the way of some inverter could not be followed.
+func (j *job) fedBoards() (fed map[string]bool, others working.Flag) {
 	fed = map[string]bool{}
+	var missing []string
 	if j.in.Inverters == nil {
 		missing = []string{"/inverters"}
 	}
@@ -72,14 +67,17 @@ func (j *job) fedBoards() (fed map[string]bool, missing []string) {
 			fed[circuit.Part(outlet)] = true
 		}
 	}
-	return fed, missing
+	if missing != nil {
+		return fed, working.UnknownFlag(missing...)
+	}
+	return fed, working.KnownFlag(false, "/inverters")
 }
 
 // mainBoards are the boards that are, or may be, the main one.
 func mainBoards(j *job) (all []site, missing []string) {
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
-		all = append(all, board(b, is(b.Role, "main")))
+		all = append(all, board(b, working.StatedText(b.Role).OneOf("main")))
 	}
 	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
 }
@@ -88,28 +86,32 @@ func mainBoards(j *job) (all []site, missing []string) {
 var residual = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
 // rcdBoards are the boards with a residual current device, as far as the
-// document says which devices they hold.
+// document states which devices they hold.
 func rcdBoards(j *job) (all []site, missing []string) {
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
-		fits := working.KnownFlag(false, b.At())
+		var withRCD []working.Flag
 		if b.Ways == nil {
-			fits = working.UnknownFlag(b.Member("ways"))
+			withRCD = append(withRCD, working.UnknownFlag(b.Member("ways")))
 		}
 		for k := range b.Ways {
-			w := &b.Ways[k]
-			device := j.in.Datasheets.ProtectiveDevices[w.Device.Value]
-			if w.RCD.Stated() || slices.Contains(residual, device.Kind.Value) {
-				fits = working.KnownFlag(true, w.At())
-				break
-			}
-			if !w.Device.Stated() && !w.Serves.Is("spare") {
-				fits = working.UnknownFlag(w.Device.At())
-			}
+			withRCD = append(withRCD, residualDevice(&b.Ways[k]))
 		}
-		all = append(all, board(b, fits))
+		all = append(all, board(b, working.Any(withRCD...)))
 	}
 	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
+}
+
+// residualDevice reports whether a way has a residual current device. A spare way
+// without a device has none.
+func residualDevice(w *schema.BoardWay) working.Flag {
+	switch {
+	case w.RCD.Stated():
+		return working.KnownFlag(true, w.RCD.At())
+	case !w.Device.Stated() && w.Serves.Is("spare"):
+		return working.KnownFlag(false, w.At())
+	}
+	return working.StatedText(w.Device.To().Kind).OneOf(residual...)
 }
 
 // pvWays are the ways of boards that generators feed. Ways have no id of their
@@ -122,7 +124,7 @@ func pvWays(j *job) (all []site, missing []string) {
 		var own []site
 		for k := range b.Ways {
 			w := &b.Ways[k]
-			fits := is(w.Serves, "pv_supply", "hybrid_supply")
+			fits := working.StatedText(w.Serves).OneOf("pv_supply", "hybrid_supply")
 			if !fits.Known() || fits.Value() {
 				own = append(own, site{part: b.ID.Value + "." + w.ID.Value, at: w.At(), fits: fits,
 					parts: []string{b.ID.Value}, marked: working.StatedFlag(w.Identified)})

@@ -28,22 +28,22 @@ var pvServices = []string{"pv_string", "pv_array"}
 // bends and where its labels stand is taken stretch by stretch.
 func (j *job) marking(i int) Marking {
 	r := &j.in.Cables[i]
-	w := way{at: r.At()}
-	w.walk(r)
-	w.put(j, r)
-	m := Marking{WarningDue: j.warningDue(i, &w)}
-	m.WarningM = w.length()
-	m.WarningLabels = working.Counted("n_lab", len(w.labels), r.At())
-	m.gaps(&w)
-	m.CoveragePct = w.coverage(j.b)
-	m.StretchesWithout = w.without()
+	along := route{at: r.At()}
+	along.follow(r)
+	along.warnings(j, r)
+	m := Marking{WarningDue: j.warningDue(i, &along)}
+	m.WarningM = along.length()
+	m.WarningLabels = working.Counted("n_lab", len(along.labels), r.At())
+	m.gaps(&along)
+	m.CoveragePct = along.coverage(j.b)
+	m.StretchesWithout = along.spansWithout()
 	near := j.b.Number("label_beside_turn_max_m", "d_max")
-	passages, missing := w.passages()
-	m.PassagesWithout = w.turns("n_pass", near, passages, missing)
-	bends, missing := w.bends()
-	m.BendsWithout = w.turns("n_bend", near, bends, missing)
-	if w.unplaced != nil {
-		m.unknown(w.unplaced)
+	passages, missing := along.passages()
+	m.PassagesWithout = along.countUnmarked("n_pass", near, passages, missing)
+	bends, missing := along.bends()
+	m.BendsWithout = along.countUnmarked("n_bend", near, bends, missing)
+	if along.unplaced != nil {
+		m.unknown(along.unplaced)
 	}
 	return m
 }
@@ -59,41 +59,20 @@ func (m *Marking) unknown(missing []string) {
 // warningDue reports whether a run needs warnings. One that every isolator
 // together makes dead needs none of its own; nor does one whose function is
 // evident all the way.
-func (j *job) warningDue(i int, w *way) working.Flag {
+func (j *job) warningDue(i int, along *route) working.Flag {
 	r := &j.in.Cables[i]
 	live := j.cables.Runs[i].LiveWithAllOpen
-	if j.pv.Untraced != nil && !live.Value() { // what was not traced may be live
-		live = working.UnknownFlag(j.pv.Untraced...)
+	if j.pv.Untraced != nil { // what was not traced may be live
+		live = working.Any(live, working.UnknownFlag(j.pv.Untraced...))
 	}
-	pv := working.UnknownFlag(r.Service.At())
-	if r.Service.Stated() {
-		pv = working.KnownFlag(slices.Contains(pvServices, r.Service.Value), r.Service.At())
-	}
-	return both(r.At(), pv, live, w.someNeed(r))
-}
-
-// both is yes when all flags are, no as soon as one is no, and else unknown.
-func both(at string, flags ...working.Flag) working.Flag {
-	var missing []string
-	for _, f := range flags {
-		switch {
-		case !f.Known():
-			missing = append(missing, f.Missing()...)
-		case !f.Value():
-			return working.KnownFlag(false, at)
-		}
-	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(true, at)
+	return working.All(working.StatedText(r.Service).OneOf(pvServices...), live, along.mustMarkSome(r))
 }
 
 // legendAlong is the legend of the warnings along a run, as the label tables
 // have it for the place pv_cable.
 func (j *job) legendAlong() []string {
 	var legends []string
-	for _, a := range j.asked {
+	for _, a := range j.rows {
 		if a.place == pvCable {
 			legends = append(legends, a.legend)
 		}

@@ -17,14 +17,14 @@ var openLocations = []string{"outside_wall", "building_entrance"}
 func (j *job) outdoors(l *schema.Label) working.Flag {
 	switch {
 	case l.Run.Stated():
-		return openAt(&j.in.Cables[j.runs[l.Run.Value]], l.PositionM)
+		return openAt(l.Run.To(), l.PositionM)
 	case l.Location.Stated():
 		return j.locationOutdoors(l)
 	}
 	if place, known := j.places[l.On.Value]; known {
-		return is(place, openPlaces...)
+		return working.StatedText(place).OneOf(openPlaces...)
 	}
-	if f, known := j.bareOutdoors(l.On.Value); known {
+	if f, known := j.implied(l.On.Value); known {
 		return f
 	}
 	return working.UnknownFlag(l.On.At())
@@ -33,39 +33,39 @@ func (j *job) outdoors(l *schema.Label) working.Flag {
 func (j *job) locationOutdoors(l *schema.Label) working.Flag {
 	switch l.Location.Value {
 	case "origin", "service_equipment":
-		return is(j.in.AC.Supply.Place, openPlaces...)
+		return working.StatedText(j.in.AC.Supply.Place).OneOf(openPlaces...)
 	case "meter":
 		for i := range j.in.AC.Meters {
-			return is(j.in.AC.Meters[i].Place, openPlaces...)
+			return working.StatedText(j.in.AC.Meters[i].Place).OneOf(openPlaces...)
 		}
 	case "main_board":
 		for i := range j.in.AC.Boards {
 			if b := &j.in.AC.Boards[i]; b.Role.Is("main") {
-				return is(b.Place, openPlaces...)
+				return working.StatedText(b.Place).OneOf(openPlaces...)
 			}
 		}
 	}
-	return is(l.Location, openLocations...)
+	return working.StatedText(l.Location).OneOf(openLocations...)
 }
 
 // openAt reports whether a run lies in the open at a position.
 func openAt(r *schema.Run, position schema.Number) working.Flag {
-	w := way{at: r.At()}
-	w.walk(r)
-	if w.unplaced != nil || !position.Stated() {
-		return working.UnknownFlag(append(w.unplaced, position.At())...)
+	along := route{at: r.At()}
+	along.follow(r)
+	if along.unplaced != nil || !position.Stated() {
+		return working.UnknownFlag(append(along.unplaced, position.At())...)
 	}
-	for i, s := range w.stretches {
+	for i, s := range along.stretches {
 		if position.Value <= s.to.Value() {
-			return is(r.Segments[i].Place, openPlaces...)
+			return working.StatedText(r.Segments[i].Place).OneOf(openPlaces...)
 		}
 	}
 	return working.UnknownFlag(position.At())
 }
 
-// bareOutdoors tells it of parts that do not say where they stand: plug
-// connectors lie where their run does, frames and strings on the roof.
-func (j *job) bareOutdoors(id string) (working.Flag, bool) {
+// implied reports it for parts that have no place of their own: plug connectors
+// lie where their run does, frames and strings on the roof.
+func (j *job) implied(id string) (working.Flag, bool) {
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
 		for k := range r.Connectors {

@@ -34,24 +34,24 @@ type site struct {
 	fits      working.Flag // whether a label is due there, as far as the place decides
 	parts     []string     // further parts on which it serves as well
 	locations []string     // locations that stand for it
-	perhaps   string       // member that would tell whether main_board stands for it
+	undecided string       // member that decides whether main_board stands for it
 	marked    working.Flag // member that says that it is marked, label or not
 	least     int          // labels of the legend that must be on the part; 0 means one
 }
 
 // schedule lists the labels that the rule set's tables ask for on this very
-// installation, each place once. Where it cannot be told whether a label is due,
-// it is listed, and whether it is there counts only if it is.
+// installation, each place once. Where it is unknown whether a label is due, it is
+// listed, and whether it is there counts only if it is due.
 func (j *job) schedule(markings []Marking) []Place {
 	all := []Place{}
 	seen := map[string]bool{}
-	for _, a := range j.asked {
+	for _, a := range j.rows {
 		sites, missing := j.sites(a.place, markings)
 		if missing != nil {
 			sites = append(sites, site{part: a.place, at: pointerOf(missing), fits: working.UnknownFlag(missing...)})
 		}
 		for _, s := range sites {
-			due := both(s.at, s.fits, j.dueWhen(a.due))
+			due := working.All(s.fits, j.dueWhen(a.due))
 			id := a.legend + "@" + s.part
 			if seen[id] || due.Known() && !due.Value() {
 				continue
@@ -73,7 +73,7 @@ func pointerOf(missing []string) string {
 	return "/labels"
 }
 
-func (j *job) place(id string, a asked, s site, due working.Flag) Place {
+func (j *job) place(id string, a scheduleRow, s site, due working.Flag) Place {
 	p := Place{
 		Subject: working.Subject{ID: id, At: s.at, Name: "label " + a.legend + " at " + s.part},
 		Legend:  working.KnownText(a.legend, ""),
@@ -95,14 +95,14 @@ func (j *job) place(id string, a asked, s site, due working.Flag) Place {
 		}
 		p.Present = s.marked
 	}
-	if !due.Known() && !p.Present.Value() {
-		p.Present = working.UnknownFlag(append(due.Missing(), p.Present.Missing()...)...)
+	if !due.Known() {
+		p.Present = working.Any(p.Present, due)
 	}
 	return p
 }
 
 // toPrint is what a label must say of the strings behind its part.
-func (j *job) toPrint(a asked, s site) (voltage, current working.Number) {
+func (j *job) toPrint(a scheduleRow, s site) (voltage, current working.Number) {
 	voltage, current = working.Unknown("U_oc,max", "V"), working.Unknown("I_sc,max", "A")
 	for _, word := range strings.Fields(a.prints) {
 		switch word {
@@ -119,35 +119,27 @@ func (j *job) toPrint(a asked, s site) (voltage, current working.Number) {
 // serves as well, or at a location that stands for it.
 func (j *job) serve(p *Place, legend string, s site) {
 	var ids []string
-	fixed, doubt, unsaid := false, false, []string(nil)
+	var fixed []working.Flag
+	atMainBoard := false // a label is at the location main_board, which this place may be
 	for _, l := range j.byLegend[legend] {
-		if !s.has(l) {
-			doubt = doubt || l.Location.Is("main_board")
+		if !s.carries(l) {
+			atMainBoard = atMainBoard || l.Location.Is("main_board")
 			continue
 		}
 		ids = append(ids, l.ID.Value)
-		switch {
-		case !l.FixedTo.Stated():
-			unsaid = append(unsaid, l.FixedTo.At())
-		case !slices.Contains(comesOff, l.FixedTo.Value):
-			fixed = true
-		}
+		fixed = append(fixed, working.Not(working.StatedText(l.FixedTo).OneOf(removable...)))
 	}
-	p.ServedBy = working.List(ids...)
+	p.ServedBy, p.OnFixed = working.List(ids...), working.Any(fixed...)
 	p.Present = working.KnownFlag(len(ids) >= max(s.least, 1), s.at)
-	if !p.Present.Value() && doubt && s.perhaps != "" {
-		p.Present = working.UnknownFlag(s.perhaps)
-	}
-	p.OnFixed = working.KnownFlag(fixed, s.at)
-	if !fixed && unsaid != nil {
-		p.OnFixed = working.UnknownFlag(unsaid...)
+	if atMainBoard && s.undecided != "" {
+		p.Present = working.Any(p.Present, working.UnknownFlag(s.undecided))
 	}
 }
 
-// comesOff are the carriers that are not there when the work is done.
-var comesOff = []string{"removable_cover", "door_inside"}
+// removable are the carriers that are not there when the work is done.
+var removable = []string{"removable_cover", "door_inside"}
 
-func (s *site) has(l *schema.Label) bool {
+func (s *site) carries(l *schema.Label) bool {
 	switch {
 	case l.On.Stated():
 		return l.On.Value == s.part || slices.Contains(s.parts, l.On.Value)
@@ -164,7 +156,7 @@ func (j *job) sites(kind string, markings []Marking) ([]site, []string) {
 	}
 	list, known := kinds[kind]
 	if !known {
-		return nil, []string{noWord("place", kind, slices.Sorted(maps.Keys(kinds)))}
+		return nil, []string{unknownWord("place", kind, slices.Sorted(maps.Keys(kinds)))}
 	}
 	return list(j)
 }

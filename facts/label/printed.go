@@ -17,15 +17,15 @@ type values struct{ vocMax, vocStc, iscMax, iscStc working.Number }
 func (j *job) behind(part string) values {
 	v, known := j.values[part]
 	if !known {
-		v = j.workOut(part)
+		v = j.valuesBehind(part)
 		j.values[part] = v
 	}
 	return v
 }
 
-// workOut works out what the strings behind a part come to. Of a part that
+// valuesBehind works out what the strings behind a part come to. Of a part that
 // carries no current of strings it is unknown.
-func (j *job) workOut(part string) values {
+func (j *job) valuesBehind(part string) values {
 	ways, known := j.stringsBehind(part)
 	var missing []string
 	switch {
@@ -77,7 +77,7 @@ func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries boo
 	}
 	for i := range j.pv.Mppts {
 		if m := &j.pv.Mppts[i]; circuit.Part(m.ID) == part {
-			ways, carries = append(ways, j.named(m.Strings)), true
+			ways, carries = append(ways, j.stringsByID(m.Strings)), true
 		}
 	}
 	if carries {
@@ -90,7 +90,7 @@ func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries boo
 	if !is {
 		return nil, j.arrays[part]
 	}
-	return [][]*pvstring.String{j.named(j.cables.Runs[i].Strings)}, slices.Contains(pvServices, j.in.Cables[i].Service.Value)
+	return [][]*pvstring.String{j.stringsByID(j.cables.Runs[i].Strings)}, slices.Contains(pvServices, j.in.Cables[i].Service.Value)
 }
 
 func (j *job) throughIsolator(i int) [][]*pvstring.String {
@@ -105,8 +105,8 @@ func (j *job) throughIsolator(i int) [][]*pvstring.String {
 	return ways
 }
 
-// named finds strings by their ids.
-func (j *job) named(ids working.Names) []*pvstring.String {
+// stringsByID finds strings by their ids.
+func (j *job) stringsByID(ids working.Names) []*pvstring.String {
 	wanted := map[string]bool{}
 	for _, id := range ids.Values() {
 		wanted[id] = true
@@ -135,14 +135,11 @@ func (f *Label) printed(j *job, l *schema.Label) {
 	default:
 		f.VoltageDerivedV, f.CurrentDerivedA = v.vocMax, v.iscMax
 	}
-	f.VoltageRatio = over("U_lab/U", f.VoltagePrintedV, f.VoltageDerivedV)
-	f.CurrentRatio = over("I_lab/I", f.CurrentPrintedA, f.CurrentDerivedA)
+	f.VoltageRatio = working.Ratio("U_lab/U", f.VoltagePrintedV, f.VoltageDerivedV)
+	f.CurrentRatio = working.Ratio("I_lab/I", f.CurrentPrintedA, f.CurrentDerivedA)
 }
 
-func over(symbol string, printed, derived working.Number) working.Number {
-	f := working.Closure{Symbol: symbol, Text: printed.Symbol() + " / " + derived.Symbol(), Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] / x[1] }, printed, derived)
-}
+var unitsEnergy = working.NewFormula("E", "kWh", "n_units · E_unit", working.ByDefinition)
 
 // battery takes what the battery that carries a label is rated for.
 func (f *Label) battery(j *job, l *schema.Label) {
@@ -157,10 +154,8 @@ func (f *Label) battery(j *job, l *schema.Label) {
 		if !l.On.Is(b.ID.Value) {
 			continue
 		}
-		sheet := j.in.Datasheets.Batteries[b.Datasheet.Value]
-		product := working.Closure{Symbol: "E", Unit: "kWh", Text: "n_units · E_unit", Source: working.ByDefinition}
-		f.EnergyDerivedKwh = product.Of(func(x ...float64) float64 { return x[0] * x[1] },
-			working.Stated("n_units", "", b.Units), working.Stated("E_unit", "kWh", sheet.EnergyKwh))
+		sheet := b.Datasheet.To()
+		f.EnergyDerivedKwh = unitsEnergy.Of(working.Stated("n_units", "", b.Units), working.Stated("E_unit", "kWh", sheet.EnergyKwh))
 		f.BatteryNominalV = working.Stated("U_nom", "V", sheet.VoltageNominalV)
 	}
 }

@@ -53,18 +53,18 @@ func (j *job) labels() []Label {
 	all := make([]Label, len(j.in.Labels))
 	for i := range j.in.Labels {
 		l := &j.in.Labels[i]
-		all[i] = labelOf(l)
+		all[i] = fromDocument(l)
 		all[i].Outdoors = j.outdoors(l)
 		all[i].printed(j, l)
 		all[i].battery(j, l)
-		all[i].names(j, l)
+		all[i].identification(j, l)
 		all[i].DaysAfterService = daysAfter(j.in.Commissioning.Date, l.DatePrinted)
 	}
 	return all
 }
 
-// labelOf takes what the document states of a label.
-func labelOf(l *schema.Label) Label {
+// fromDocument takes what the document states of a label.
+func fromDocument(l *schema.Label) Label {
 	return Label{
 		Subject:          working.Subject{ID: l.ID.Value, At: l.At(), Name: "label " + l.ID.Value},
 		Legend:           working.StatedText(l.Legend),
