@@ -20,6 +20,7 @@ var files embed.FS
 const (
 	InstallationSchema = "installation.schema.json"
 	ReportSchema       = "report.schema.json"
+	SummarySchema      = "summary.schema.json"
 	RecordSchema       = "record.schema.json"
 	CompareSchema      = "compare.schema.json"
 	CompareDocsSchema  = "compare-documents.schema.json"

@@ -8,11 +8,12 @@ import (
 	"io"
 	"maps"
 	"os"
-	"runtime"
+	"os/signal"
 	"runtime/debug"
 	"slices"
 	"strings"
 	"sync"
+	"syscall"
 
 	"github.com/schollz/progressbar/v3"
 	"github.com/spf13/pflag"
@@ -37,7 +38,7 @@ type checkOptions struct {
 func (o *checkOptions) flags(f *pflag.FlagSet) {
 	o.declare(f, defaultRules, rulesHelp())
 	f.StringVar(&o.format, "format", "text", "format of the report: "+strings.Join(formatNames(), ", "))
-	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen")
+	f.StringVar(&o.output, "output", "", "file to write the report to, instead of the screen; for several installations in HTML, the folder")
 	f.BoolVar(&o.strict, "strict", false, strictHelp)
 	f.BoolVar(&o.all, "all", false, "list also what is met, and in the text report what does not apply")
 	f.StringVar(&o.date, "date", "", dateHelp)
@@ -92,91 +93,188 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	if f.NArg() == 0 {
 		return couldNot, errors.New("name the installation to check, a folder of them, or - for the standard input")
 	}
-	names, err := documentsNamed(f.Args())
+	docs, err := env.batchOf(f.Args())
 	if err != nil {
 		return couldNot, err
 	}
+	return env.check(ctx, docs, o)
+}
+
+// check judges documents on all processors and reports them in their order, each
+// as soon as it is its turn. One that could not be checked is reported in its
+// place. An interrupt ends the work between two reports.
+func (env *environment) check(ctx context.Context, docs batch, o checkOptions) (int, error) {
+	ctx, stop := signal.NotifyContext(ctx, os.Interrupt, syscall.SIGTERM)
+	defer context.AfterFunc(ctx, stop)() // a second interrupt ends the program at once
+	defer stop()
+	out, err := env.outlet(docs, o)
+	if err != nil {
+		return couldNot, err
+	}
+	defer out.to.abandon()
 	// The rule set is loaded beside the reading of the first document.
 	load := sync.OnceValues(func() (*ruleset.RuleSet, error) { return env.loadNamed(ctx, o.rulesOptions) })
 	go load()
-	results, err := env.checkAll(ctx, load, names, o)
+	tick := env.progress(docs.total)
+	if docs.many {
+		debug.SetGCPercent(100)
+	}
+	err = inOrder(ctx, docs.all, func(s source) checked { return env.checkOne(ctx, load, s, docs.many, o) }, func(c checked) error {
+		defer tick()
+		return env.report(out, c)
+	})
 	if err != nil {
-		return couldNot, err
+		return couldNot, out.interrupted(err)
 	}
 	set, err := load()
 	if err != nil {
 		return couldNot, err
 	}
-	return env.writeResults(set, results, o)
-}
-
-// checked is one document's report, ready to be written.
-type checked struct {
-	report []byte
-	passes bool
-	err    error
+	if err := out.end(set, docs.many); err != nil {
+		return couldNot, err
+	}
+	switch {
+	case out.summary.NotChecked > 0:
+		return couldNot, nil
+	case out.summary.DoNotPass > 0:
+		return doesNotPass, nil
+	}
+	return passes, nil
 }
 
 // loading waits for the rule set.
 type loading func() (*ruleset.RuleSet, error)
 
-// checkAll checks documents on all processors and keeps their order. What is
-// wrong with any of them is told for all of them, and then nothing is reported.
-func (env *environment) checkAll(ctx context.Context, load loading, names []string, o checkOptions) ([]checked, error) {
-	results := make([]checked, len(names))
-	env.eachInOrder(len(names), func(i int) { results[i] = env.checkOne(ctx, load, names[i], o) })
-	if _, err := load(); err != nil {
+// checked is one document that has been looked at.
+type checked struct {
+	job   report.Job
+	write func(io.Writer) error // what the report says of it
+	wrong error                 // why it could not be checked
+	fatal error                 // why nothing can be checked
+}
+
+// checkOne judges one document. Of many the report is made at once, so that
+// nothing else has to be kept until its turn comes.
+func (env *environment) checkOne(ctx context.Context, load loading, s source, many bool, o checkOptions) checked {
+	format, options := report.Formats[o.format], env.reportOptions(o)
+	var c checked
+	raw, name, wrong := s.read(env)
+	if wrong == nil {
+		var set *ruleset.RuleSet
+		var r *judge.Result
+		doc, err := schema.Decode(name, raw)
+		if err == nil {
+			if set, c.fatal = load(); c.fatal != nil {
+				return c
+			}
+			r, err = env.checkBy(ctx, set, doc, o)
+		}
+		if wrong = err; err == nil {
+			c.job = report.JobOf(r, options)
+			c.write = func(w io.Writer) error { return format.Part(w, r, options) }
+		}
+	}
+	if wrong != nil {
+		u := report.UncheckedOf(s.name, raw, wrong)
+		c.job, c.wrong = u.Job(), wrong
+		c.write = func(w io.Writer) error { return format.Unchecked(w, u, options) }
+	}
+	if many {
+		c.write, c.fatal = written(c.write)
+	}
+	return c
+}
+
+// texts are kept for the next report.
+var texts = sync.Pool{New: func() any { return new(bytes.Buffer) }}
+
+// written writes what there is to write, and gives back what hands it on, once.
+func written(write func(io.Writer) error) (func(io.Writer) error, error) {
+	text := texts.Get().(*bytes.Buffer)
+	text.Reset()
+	if err := write(text); err != nil {
 		return nil, err
 	}
-	var wrong []error
-	for _, r := range results {
-		if r.err != nil {
-			wrong = append(wrong, r.err)
-		}
-	}
-	return results, errors.Join(wrong...)
+	return func(w io.Writer) error {
+		defer texts.Put(text)
+		_, err := w.Write(text.Bytes())
+		return err
+	}, nil
 }
 
-// eachInOrder does a piece of work for each of n documents, beginning them in
-// order and using all processors.
-func (env *environment) eachInOrder(n int, work func(i int)) {
-	next := make(chan int)
-	tick := env.progress(n)
-	var workers sync.WaitGroup
-	for range min(runtime.GOMAXPROCS(0), n) {
-		workers.Go(func() {
-			for i := range next {
-				work(i)
-				tick()
-			}
-		})
-	}
-	for i := range n {
-		next <- i
-		if i == 0 && n > 1 {
-			debug.SetGCPercent(400) // from here on there is garbage worth collecting
-		}
-	}
-	close(next)
-	workers.Wait()
+// outlet is where the reports of a check go, and what has come of it so far.
+type outlet struct {
+	to      destination
+	all     report.Collector
+	summary report.Summary
+	file    bool // whether it is a file or folder, which is nothing before it is finished
+	said    bool // whether whoever sees the standard error sees the reports as well
 }
 
-func (env *environment) checkOne(ctx context.Context, load loading, name string, o checkOptions) checked {
-	doc, err := env.readDocument(name)
-	if err != nil {
-		return checked{err: err}
+// outlet opens where the reports go. In HTML those of many documents are a folder.
+func (env *environment) outlet(docs batch, o checkOptions) (*outlet, error) {
+	if o.format == "html" && docs.many {
+		if o.output == "" {
+			return nil, errors.New("several installations in HTML are a folder with a page each; name the folder with --output")
+		}
+		folder, err := newWholeFolder(o.output)
+		if err != nil {
+			return nil, err
+		}
+		return &outlet{to: folder, all: report.Pages(folder.create), file: true}, nil
 	}
-	set, err := load()
+	to, err := env.page(o.output, append(docs.files, o.rules)...)
 	if err != nil {
-		return checked{}
+		return nil, err
 	}
-	r, err := env.checkBy(ctx, set, doc, o)
-	if err != nil {
-		return checked{err: err}
+	_, reportsSeen := terminalWidth(env.stdout)
+	_, errorsSeen := terminalWidth(env.stderr)
+	return &outlet{
+		to: to, all: report.Formats[o.format].Collect(to, env.reportOptions(o)), file: o.output != "",
+		said: o.output == "" && o.format == "text" && reportsSeen && errorsSeen,
+	}, nil
+}
+
+// report writes what there is to say of one document. Why one could not be checked
+// is told on the standard error too, unless that is the screen on which the report
+// has just said it.
+func (env *environment) report(out *outlet, c checked) error {
+	if c.fatal != nil {
+		return c.fatal
 	}
-	var text bytes.Buffer
-	err = report.Formats[o.format].Part(&text, r, env.reportOptions(o))
-	return checked{text.Bytes(), r.Passes, err}
+	out.summary.Add(c.job)
+	if err := out.all.Add(c.write); err != nil {
+		return err
+	}
+	if err := out.to.flush(); err != nil {
+		return err
+	}
+	if c.wrong != nil && !out.said {
+		env.tell(c.wrong)
+	}
+	return nil
+}
+
+func (out *outlet) end(set *ruleset.RuleSet, many bool) error {
+	var summary *report.Summary
+	if many {
+		summary = &out.summary
+	}
+	if err := out.all.End(set, summary); err != nil {
+		return err
+	}
+	return out.to.finish()
+}
+
+// interrupted says what is there when a check was interrupted.
+func (out *outlet) interrupted(err error) error {
+	switch {
+	case !errors.Is(err, context.Canceled):
+		return err
+	case out.file:
+		return errors.New("interrupted; nothing is written")
+	}
+	return fmt.Errorf("interrupted after %s; what is written so far is whole", judge.Many(len(out.summary.Jobs), "installation"))
 }
 
 func (env *environment) reportOptions(o checkOptions) report.Options {
@@ -208,39 +306,13 @@ func terminalWidth(w io.Writer) (int, bool) {
 // longBatch is from how many documents on progress is shown.
 const longBatch = 20
 
-// progress shows how far a long batch has come, where someone is watching.
+// progress shows how far a long batch has come, where someone is watching. It may
+// not be known how many there are: -1.
 func (env *environment) progress(n int) (tick func()) {
-	if _, watched := terminalWidth(env.stderr); n < longBatch || !watched {
+	if _, watched := terminalWidth(env.stderr); n >= 0 && n < longBatch || !watched {
 		return func() {}
 	}
 	bar := progressbar.NewOptions(n, progressbar.OptionSetWriter(env.stderr), progressbar.OptionClearOnFinish(),
 		progressbar.OptionSetDescription("checking"), progressbar.OptionShowCount())
 	return func() { _ = bar.Add(1) } // a progress bar that cannot be drawn is no reason to stop
-}
-
-func (env *environment) writeResults(set *ruleset.RuleSet, results []checked, o checkOptions) (int, error) {
-	status := passes
-	parts := make([][]byte, len(results))
-	for i, r := range results {
-		parts[i] = r.report
-		if !r.passes {
-			status = doesNotPass
-		}
-	}
-	var all bytes.Buffer
-	if err := report.Formats[o.format].Whole(&all, set, parts, env.reportOptions(o)); err != nil {
-		return couldNot, err
-	}
-	return status, env.deliver(all.Bytes(), o.output)
-}
-
-// deliver writes a text to a file, or to the screen when none is named.
-func (env *environment) deliver(text []byte, output string) error {
-	if output != "" {
-		return writeWhole(output, text)
-	}
-	if _, err := env.stdout.Write(text); err != nil {
-		return fmt.Errorf("cannot write the report: %w", err)
-	}
-	return nil
 }

@@ -5,6 +5,7 @@ import (
 	"context"
 	"errors"
 	"os"
+	"slices"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/record"
@@ -110,18 +111,30 @@ func (env *environment) compareRules(ctx context.Context, text *bytes.Buffer, ar
 	if err != nil {
 		return false, err
 	}
-	all := report.RulesCompared{Documents: make([]report.Compared, len(names))}
+	var all report.RulesCompared
 	if all.Before, err = env.loadEither(ctx, args[0], o.key); err != nil {
 		return false, err
 	}
 	if all.After, err = env.loadEither(ctx, args[1], o.key); err != nil {
 		return false, err
 	}
-	wrong := make([]error, len(names))
-	env.eachInOrder(len(names), func(i int) {
-		all.Documents[i], wrong[i] = env.compareOne(ctx, all, names[i], args, o)
+	sides := [2]*ruleset.RuleSet{all.Before, all.After}
+	type compared struct {
+		report.Compared
+		wrong error
+	}
+	var wrong []error
+	tick := env.progress(len(names))
+	err = inOrder(ctx, slices.Values(names), func(name string) compared {
+		c, err := env.compareOne(ctx, sides, name, args, o)
+		return compared{c, err}
+	}, func(c compared) error {
+		defer tick()
+		wrong = append(wrong, c.wrong)
+		all.Documents = append(all.Documents, c.Compared)
+		return nil
 	})
-	if err := errors.Join(wrong...); err != nil {
+	if err := errors.Join(append(wrong, err)...); err != nil {
 		return false, err
 	}
 	if o.format == "json" {
@@ -133,13 +146,13 @@ func (env *environment) compareRules(ctx context.Context, text *bytes.Buffer, ar
 }
 
 // compareOne judges one document by both sets.
-func (env *environment) compareOne(ctx context.Context, all report.RulesCompared, name string, args []string, o compareOptions) (report.Compared, error) {
+func (env *environment) compareOne(ctx context.Context, sides [2]*ruleset.RuleSet, name string, args []string, o compareOptions) (report.Compared, error) {
 	doc, err := env.readDocument(name)
 	if err != nil {
 		return report.Compared{}, err
 	}
 	var records [2]*record.Record
-	for i, set := range []*ruleset.RuleSet{all.Before, all.After} {
+	for i, set := range sides {
 		by := o.checkOptions
 		by.rules = args[i]
 		r, err := env.checkBy(ctx, set, doc, by)

@@ -1,11 +1,10 @@
 package main
 
 import (
-	"errors"
 	"fmt"
 	"io"
 	"io/fs"
-	"maps"
+	"iter"
 	"os"
 	"path/filepath"
 	"slices"
@@ -62,6 +61,78 @@ func installationsBelow(folder string) ([]string, error) {
 	return names, err
 }
 
+// source is a document to be read: a file, or a text of the standard input.
+type source struct {
+	name string // as it was named
+	path string // of a file; "" where the text is here already
+	text []byte
+	err  error // why there is none
+}
+
+// read gives the text of the document and the name that problems are told under.
+func (s source) read(env *environment) ([]byte, string, error) {
+	if s.path == "" {
+		return s.text, s.name, s.err
+	}
+	return env.readText(s.path)
+}
+
+// batch is the documents that a command line names, one after the other.
+type batch struct {
+	all   iter.Seq[source]
+	files []string // those that are files
+	total int      // how many there are; -1 where that is not known
+	many  bool     // whether it is more than one document, or a folder, and wants a summary
+}
+
+// batchOf is the documents that the arguments name. A file that is not there is
+// one that cannot be read; a folder without an installation is an error.
+func (env *environment) batchOf(args []string) (batch, error) {
+	b := batch{many: len(args) > 1}
+	var sources []iter.Seq[source]
+	for _, a := range args {
+		if a == "-" {
+			in := openStream(env.stdin)
+			b.many = b.many || in.many()
+			sources = append(sources, in.documents())
+			continue
+		}
+		names := []string{a}
+		if info, err := os.Stat(a); err == nil && info.IsDir() {
+			b.many = true
+			if names, err = installationsBelow(a); err != nil {
+				return batch{}, err
+			}
+		}
+		b.files = append(b.files, names...)
+		sources = append(sources, filesOf(names))
+	}
+	b.total = len(b.files)
+	if b.many && slices.Contains(args, "-") {
+		b.total = -1
+	}
+	b.all = func(yield func(source) bool) {
+		for _, some := range sources {
+			for s := range some {
+				if !yield(s) {
+					return
+				}
+			}
+		}
+	}
+	return b, nil
+}
+
+func filesOf(names []string) iter.Seq[source] {
+	return func(yield func(source) bool) {
+		for _, name := range names {
+			if !yield(source{name: filepath.ToSlash(name), path: name}) {
+				return
+			}
+		}
+	}
+}
+
 // readDocument reads and decodes one installation.
 func (env *environment) readDocument(name string) (*schema.Document, error) {
 	raw, shown, err := env.readText(name)
@@ -75,9 +146,9 @@ func (env *environment) readText(name string) ([]byte, string, error) {
 	if name == "-" {
 		raw, err := io.ReadAll(io.LimitReader(env.stdin, maxDocument))
 		if err != nil {
-			return nil, "", fmt.Errorf("standard input: %w", err)
+			return nil, "", fmt.Errorf("%s: %w", standardInput, err)
 		}
-		return raw, "standard input", nil
+		return raw, standardInput, nil
 	}
 	f, err := os.Open(name)
 	if err != nil {
@@ -89,64 +160,4 @@ func (env *environment) readText(name string) ([]byte, string, error) {
 		return nil, "", fmt.Errorf("%s: %w", name, plainError(err))
 	}
 	return raw, filepath.ToSlash(name), nil
-}
-
-// plainError leaves out the path and the system call, which the message has
-// already said.
-func plainError(err error) error {
-	var p *fs.PathError
-	if errors.As(err, &p) {
-		return p.Err
-	}
-	return err
-}
-
-// writeWhole writes a file whole or not at all: beside it first, then in its
-// place.
-func writeWhole(name string, text []byte) error {
-	return writeAll(map[string][]byte{name: text})
-}
-
-// writeAll writes files whole, and none of them before all are on the disk beside
-// their places.
-func writeAll(files map[string][]byte) error {
-	beside := map[string]string{}
-	defer func() {
-		for _, temp := range beside {
-			os.Remove(temp) // after the rename there is nothing left to remove
-		}
-	}()
-	names := slices.Sorted(maps.Keys(files))
-	for _, name := range names {
-		temp, err := writeBeside(name, files[name])
-		if err != nil {
-			return fmt.Errorf("cannot write %s: %w", name, plainError(err))
-		}
-		beside[name] = temp
-	}
-	for _, name := range names {
-		if err := os.Rename(beside[name], name); err != nil {
-			return fmt.Errorf("cannot write %s: %w", name, plainError(err))
-		}
-	}
-	return nil
-}
-
-// writeBeside writes what is to be a file into another in the same folder.
-func writeBeside(name string, text []byte) (temp string, err error) {
-	f, err := os.CreateTemp(filepath.Dir(name), "."+filepath.Base(name)+".*")
-	if err != nil {
-		return "", err
-	}
-	_, err = f.Write(text)
-	if err == nil {
-		err = f.Chmod(0o644)
-	}
-	if closing := f.Close(); err == nil {
-		err = closing
-	}
-	if err != nil {
-		os.Remove(f.Name())
-	}
-	return f.Name(), err
 }

@@ -62,11 +62,9 @@ func TestGatePage(t *testing.T) {
 	writeGuideFile(t, "jobs/new.installation.json", "{")
 	commit(t)
 	gate(t, base, couldNot, "jobs/new.installation.json:1:2: ")
-	for _, name := range []string{"sunclause.sarif", "sunclause.junit.xml", "sunclause.md"} {
-		if _, err := os.Stat(name); err == nil {
-			t.Errorf("%s is there although nothing could be checked", name)
-		}
-	}
+	holds(t, "sunclause.sarif", `"executionSuccessful": false`, `"uri": "jobs/my%20house/installation.json"`)
+	holds(t, "sunclause.junit.xml", `<failure type="could_not_be_checked"`)
+	holds(t, "sunclause.md", "## Passes: GB-EX-01, as built", "## Could not be checked: `jobs/new.installation.json`", "2 pass, 0 do not pass, 1 could not be checked")
 }
 
 // holdGateYAML makes sure that the sketch of a job is YAML and runs the script.

@@ -153,6 +153,26 @@ func (m maker) manifest(more string) {
 	m.file("ruleset.yaml", "name: made\ntitle: A hostile rule set\nversion: 0.1.0\nextends: iec\n"+more)
 }
 
+// rule writes a set of one Rego rule, with more lines in its body and after it.
+func (m maker) rule(body, after string) {
+	m.manifest("")
+	m.file("pvstring.rego", `package made.pvstring
+
+# METADATA
+# title: A hostile rule
+# custom:
+#   id: made/a-rule
+#   level: shall
+#   subject: strings
+#   broken: it is broken
+#   source: `+houseSource+`
+findings contains f if {
+	some s in input.strings
+`+body+`	f := {"id": "made/a-rule", "subject": s.id}
+}
+`+after)
+}
+
 func (m maker) must(err error) {
 	m.t.Helper()
 	if err != nil {
@@ -249,6 +269,28 @@ var hostileSets = map[string]func(maker){
 		m.manifest("")
 		m.file("pvstring.yaml/a.yaml", "")
 		m.file("cable.rego", "not rego")
+	},
+	"many rules": func(m maker) {
+		var b strings.Builder
+		for i := range 2000 {
+			fmt.Fprintf(&b, "\nr%d := %d\n", i, i)
+		}
+		m.rule("", b.String())
+	},
+	"else chain": func(m maker) {
+		var b strings.Builder
+		b.WriteString("\nc(x) := 0 if {\n\tx == 0\n}")
+		for i := range 1500 {
+			fmt.Fprintf(&b, " else := %d if {\n\tx == %d\n}", i+1, i+1)
+		}
+		m.rule("\tc(1) == 1\n", b.String()+"\n")
+	},
+	"reversed": func(m maker) {
+		var b strings.Builder
+		for i := range 1000 {
+			fmt.Fprintf(&b, "\tv%d := v%d\n", i, i+1)
+		}
+		m.rule(b.String()+"\tv1000 := 1\n", "")
 	},
 	"unreadable yaml": func(m maker) { m.manifest("? [a\n: {b: - c\n\t- d: *x\n%YAML 9\n---\n...\n---\n") },
 }

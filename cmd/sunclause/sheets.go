@@ -1,13 +1,10 @@
 package main
 
 import (
-	"bytes"
 	"context"
 	"errors"
 	"fmt"
 	"io"
-	"os"
-	"path/filepath"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/report/sheets"
@@ -24,9 +21,11 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 	if f.NArg() != 1 || *out == "" {
 		return couldNot, errors.New("name one installation and the folder to write, as in sunclause sheets installation.json --out papers")
 	}
-	if _, err := os.Lstat(*out); err == nil {
-		return couldNot, fmt.Errorf("%s is already there; name a new folder, or move that one away", *out)
+	folder, err := newWholeFolder(*out)
+	if err != nil {
+		return couldNot, err
 	}
+	defer folder.abandon()
 	set, doc, err := env.loadWithDocument(ctx, o, f.Arg(0))
 	if err != nil {
 		return couldNot, err
@@ -35,38 +34,29 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 	if err != nil {
 		return couldNot, fmt.Errorf("%s: %w", f.Arg(0), err)
 	}
-	if err := writeSheets(*out, r); err != nil {
+	if err := writeSheets(folder, r); err != nil {
 		return couldNot, err
 	}
 	fmt.Fprintf(env.stdout, "%s holds the sheets; they are a help, and no more sure than the document they come from.\n", *out)
 	return passes, nil
 }
 
-// writeSheets writes the whole folder or nothing: into a folder beside it, which
-// then takes its name.
-func writeSheets(out string, r *judge.Result) error {
-	parent := filepath.Dir(out)
-	temporary, err := os.MkdirTemp(parent, "."+filepath.Base(out)+".*")
-	if err != nil {
-		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
-	}
-	defer os.RemoveAll(temporary) // after the rename there is nothing left to remove
+// writeSheets writes the whole folder.
+func writeSheets(folder *wholeFolder, r *judge.Result) error {
 	for name, write := range papersOf(r) {
-		var text bytes.Buffer
-		if err := write(&text); err != nil {
+		f, err := folder.create(name)
+		if err != nil {
 			return err
 		}
-		if err := os.WriteFile(filepath.Join(temporary, name), text.Bytes(), 0o644); err != nil {
-			return fmt.Errorf("cannot write %s: %w", out, plainError(err))
+		err = write(f)
+		if closing := f.Close(); err == nil {
+			err = closing
+		}
+		if err != nil {
+			return fmt.Errorf("cannot write %s: %w", folder.name, plainError(err))
 		}
 	}
-	if err := os.Chmod(temporary, 0o755); err != nil {
-		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
-	}
-	if err := os.Rename(temporary, out); err != nil {
-		return fmt.Errorf("cannot write %s: %w", out, plainError(err))
-	}
-	return nil
+	return folder.finish()
 }
 
 // papersOf are the files of the folder, each with what writes it.

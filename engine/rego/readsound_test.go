@@ -19,6 +19,9 @@ import (
 // not listed may be taken away or changed, and a rule finds the same; one that
 // is read of the part itself only matters to the finding about that part.
 func TestReadsAreAllThatMatters(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes some seconds")
+	}
 	fired := 0
 	for _, row := range acceptedReads {
 		t.Run(row.name, func(t *testing.T) {

@@ -17,7 +17,7 @@ import (
 	"sunclause/facts/working"
 )
 
-//go:embed html.tmpl
+//go:embed html.tmpl batch.tmpl
 var htmlFiles embed.FS
 
 //go:embed html.css
@@ -26,7 +26,7 @@ var htmlStyle string
 // htmlTemplate escapes whatever comes from a document or a rule set. It is read
 // when a page is asked for, and not at every start.
 var htmlTemplate = sync.OnceValue(func() *template.Template {
-	return template.Must(template.New("html.tmpl").Funcs(template.FuncMap{"soft": soft}).ParseFS(htmlFiles, "html.tmpl"))
+	return template.Must(template.New("html.tmpl").Funcs(template.FuncMap{"soft": soft}).ParseFS(htmlFiles, "*.tmpl"))
 })
 
 // soft lets a browser break names such as emergency_shutdown where their words
@@ -40,8 +40,13 @@ func soft(words string) template.HTML {
 func HTML(w io.Writer, r *judge.Result, o Options) error {
 	page := htmlPage(r, o)
 	page.Style = Style()
+	return writePage(w, "html.tmpl", page)
+}
+
+// writePage fills one of the templates in.
+func writePage(w io.Writer, name string, page any) error {
 	var text strings.Builder
-	if err := htmlTemplate().Execute(&text, page); err != nil {
+	if err := htmlTemplate().ExecuteTemplate(&text, name, page); err != nil {
 		return err
 	}
 	// U+FFFE and U+FFFF are no characters; a strict reader of the page would stop at them.
@@ -66,7 +71,7 @@ type htmlReport struct {
 	Changes            string
 	Passes             bool
 	Verdict            string
-	Counts             Summary
+	Counts             Counts
 	First              []htmlFirst
 	Drawings           []drawing.Drawing
 	Rest               int // findings that count, beyond the first

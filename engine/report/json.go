@@ -31,9 +31,9 @@ type jsonRuleSet struct {
 	Changes []ruleset.Change    `json:"changes"`
 }
 
-// Summary counts the judgments by outcome. Departures are also counted as not
+// Counts are the judgments counted by outcome. Departures are also counted as not
 // met, and what holds either way as met.
-type Summary struct {
+type Counts struct {
 	Met           int `json:"met"`
 	NotMet        int `json:"not_met"`
 	NotShown      int `json:"not_shown"`
@@ -82,6 +82,46 @@ func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	j.strings(Cautions)
 	j.end('}')
 	return j.close()
+}
+
+// jsonUnchecked writes in place of a report why there is none.
+func jsonUnchecked(w io.Writer, u Unchecked, _ Options) error {
+	j := newJSONWriter(w)
+	j.begin('{')
+	j.member("report_version")
+	j.int(reportVersion)
+	j.member("document")
+	j.begin('{')
+	j.text("path", u.Path)
+	j.textIfAny("sha256", u.SHA256)
+	j.end('}')
+	j.member("passes")
+	j.bool(false)
+	j.member("errors")
+	j.encoded(u.Errors)
+	j.member("cautions")
+	j.strings(Cautions)
+	j.end('}')
+	return j.close()
+}
+
+// jsonLines puts reports one a line, and the summary on the last.
+type jsonLines struct{ w io.Writer }
+
+func collectJSON(w io.Writer, _ Options) Collector { return jsonLines{w} }
+
+func (l jsonLines) Add(write func(io.Writer) error) error { return write(l.w) }
+
+func (l jsonLines) End(s *ruleset.RuleSet, summary *Summary) error {
+	if summary == nil {
+		return nil
+	}
+	return encode(l.w, struct {
+		SummaryVersion int         `json:"summary_version"`
+		RuleSet        jsonRuleSet `json:"rule_set"`
+		*Summary
+		Cautions []string `json:"cautions"`
+	}{summaryVersion, ruleSetOf(s), summary, Cautions}, "")
 }
 
 func digestOf(raw []byte) string {
@@ -325,8 +365,8 @@ func limitOf(comparison string, l *judge.Quantity) *jsonLimit {
 }
 
 // Count counts the judgments of a result by outcome.
-func Count(r *judge.Result) Summary {
-	var s Summary
+func Count(r *judge.Result) Counts {
+	var s Counts
 	for _, j := range r.Judgments {
 		switch j.Outcome {
 		case judge.Met:

@@ -36,10 +36,10 @@ type jsonReport struct {
 		Layers  []ruleset.LayerInfo `json:"layers"`
 		Changes []ruleset.Change    `json:"changes"`
 	} `json:"rule_sets"`
-	Summary       report.Summary `json:"summary"`
-	Passes        bool           `json:"passes"`
-	Requirements  []jsonCard     `json:"requirements"`
-	Parts         []jsonPart     `json:"parts"`
+	Summary       report.Counts `json:"summary"`
+	Passes        bool          `json:"passes"`
+	Requirements  []jsonCard    `json:"requirements"`
+	Parts         []jsonPart    `json:"parts"`
 	NotApplicable []struct {
 		Requirements []string `json:"requirements"`
 		Parts        []string `json:"parts"`

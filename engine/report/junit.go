@@ -5,6 +5,7 @@ import (
 	"encoding/xml"
 	"fmt"
 	"io"
+	"strconv"
 	"strings"
 
 	"sunclause/engine/judge"
@@ -21,16 +22,8 @@ import (
 // skipped with the reason: a pass would hide it, and there is nothing between.
 // What does not apply is skipped as well.
 
-type junitSuites struct {
-	XMLName  xml.Name     `xml:"testsuites"`
-	Name     string       `xml:"name,attr"`
-	Tests    int          `xml:"tests,attr"`
-	Failures int          `xml:"failures,attr"`
-	Errors   int          `xml:"errors,attr"`
-	Suites   []junitSuite `xml:"testsuite"`
-}
-
 type junitSuite struct {
+	XMLName    xml.Name        `xml:"testsuite"`
 	Name       string          `xml:"name,attr"`
 	Tests      int             `xml:"tests,attr"`
 	Failures   int             `xml:"failures,attr"`
@@ -86,6 +79,23 @@ func junitPart(w io.Writer, r *judge.Result, o Options) error {
 	return writeXML(w, suite)
 }
 
+// junitUnchecked writes the suite of a document that could not be checked: one
+// case, which fails.
+func junitUnchecked(w io.Writer, u Unchecked, _ Options) error {
+	says := make([]string, len(u.Errors))
+	for i, e := range u.Errors {
+		says[i] = e.String()
+	}
+	suite := junitSuite{
+		Name: Visible(u.Path), Tests: 1, Failures: 1,
+		Properties: []junitProperty{{"verdict", uncheckedWords}},
+		Cases: []junitCase{{Class: "document", Name: "can be checked",
+			Failure: &junitFailure{string(NotChecked), Visible(uncheckedWords + ": " + says[0]), visibleLines(says)}}},
+		Says: visibleLines(Cautions),
+	}
+	return writeXML(w, suite)
+}
+
 func junitOf(r *judge.Result, j judge.Judgment, o Options) junitCase {
 	c := junitCase{Class: j.Requirement.ID, Name: j.Subject.ID}
 	switch {
@@ -126,30 +136,94 @@ func visibleLines(lines []string) string {
 	return strings.Join(shown, "\n")
 }
 
-// junitWhole writes the suites with their totals.
-func junitWhole(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
-	all := junitSuites{Name: "sunclause"}
-	for _, text := range parts {
-		var s junitSuite
-		if err := xml.Unmarshal(text, &s); err != nil {
-			return err
-		}
-		all.Tests += s.Tests
-		all.Failures += s.Failures
-		all.Suites = append(all.Suites, s)
-	}
-	if _, err := io.WriteString(w, xml.Header); err != nil {
-		return err
-	}
-	return writeXML(w, all)
+// junitReports keeps the suites until their totals are known, which stand above
+// them.
+type junitReports struct {
+	w               io.Writer
+	suites          spool
+	tests, failures int
 }
 
-// writeXML writes a value as XML. No attribute has a break of line in it, so
-// those in the text can stand as they are.
+func collectJUnit(w io.Writer, _ Options) Collector { return &junitReports{w: w} }
+
+func (u *junitReports) Add(write func(io.Writer) error) error {
+	var text bytes.Buffer
+	if err := write(&text); err != nil {
+		return err
+	}
+	tests, failures, err := junitTotals(text.Bytes())
+	u.tests, u.failures = u.tests+tests, u.failures+failures
+	if err == nil {
+		_, err = u.suites.Write(text.Bytes())
+	}
+	return err
+}
+
+// junitTotals reads how many tests and failures a suite says that it has.
+func junitTotals(suite []byte) (tests, failures int, err error) {
+	d := xml.NewDecoder(bytes.NewReader(suite))
+	for {
+		token, err := d.Token()
+		if err != nil {
+			return 0, 0, err
+		}
+		if start, ok := token.(xml.StartElement); ok {
+			return junitNumber(start, "tests"), junitNumber(start, "failures"), nil
+		}
+	}
+}
+
+// junitNumber reads an attribute of an element that we wrote.
+func junitNumber(e xml.StartElement, name string) int {
+	for _, a := range e.Attr {
+		if n, err := strconv.Atoi(a.Value); a.Name.Local == name && err == nil {
+			return n
+		}
+	}
+	return 0
+}
+
+func (u *junitReports) End(_ *ruleset.RuleSet, summary *Summary) error {
+	defer u.suites.close()
+	if summary != nil {
+		if err := writeXML(&u.suites, junitSummary(summary)); err != nil {
+			return err
+		}
+	}
+	if _, err := fmt.Fprintf(u.w, "%s<testsuites name=\"sunclause\" tests=\"%d\" failures=\"%d\" errors=\"0\">\n", xml.Header, u.tests, u.failures); err != nil {
+		return err
+	}
+	if err := u.suites.copyTo(u.w); err != nil {
+		return err
+	}
+	_, err := io.WriteString(u.w, "</testsuites>\n")
+	return err
+}
+
+// junitSummary is a suite without a test, which says how the others came out.
+func junitSummary(s *Summary) junitSuite {
+	says := []string{s.Totals()}
+	for _, job := range s.Jobs {
+		says = append(says, job.Verdict.Words()+": "+job.says())
+		for i, d := range job.First {
+			says = append(says, fmt.Sprintf("  %d. %s", i+1, d.say()))
+		}
+	}
+	return junitSuite{
+		Name: "summary",
+		Properties: []junitProperty{
+			{string(Passes), strconv.Itoa(s.Pass)}, {string(DoesNotPass), strconv.Itoa(s.DoNotPass)}, {string(NotChecked), strconv.Itoa(s.NotChecked)},
+		},
+		Says: visibleLines(says),
+	}
+}
+
+// writeXML writes a value as XML, as it stands below the root. No attribute has a
+// break of line in it, so those in the text can stand as they are.
 func writeXML(w io.Writer, v any) error {
 	var text bytes.Buffer
 	e := xml.NewEncoder(&text)
-	e.Indent("", "  ")
+	e.Indent("  ", "  ")
 	if err := e.Encode(v); err != nil {
 		return err
 	}

@@ -115,16 +115,55 @@ func markdownEitherWay(b *strings.Builder, all []EitherWay) {
 	b.WriteString("\n")
 }
 
-// markdownWhole puts the documents one after the other, and the cautions under
-// them.
-func markdownWhole(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
-	for _, p := range parts {
-		if _, err := w.Write(p); err != nil {
-			return err
+// markdownUnchecked writes in place of a report why there is none.
+func markdownUnchecked(w io.Writer, u Unchecked, _ Options) error {
+	var b strings.Builder
+	fmt.Fprintf(&b, "## %s: %s\n\n", upperFirst(uncheckedWords), inline(u.Path))
+	for i, e := range u.Errors {
+		if i == markdownRows {
+			fmt.Fprintf(&b, "- and %d more\n", len(u.Errors)-i)
+			break
 		}
+		fmt.Fprintf(&b, "- %s\n", inline(e.String()))
 	}
-	_, err := io.WriteString(w, "### Cautions\n\n- "+strings.Join(Cautions, "\n- ")+"\n")
+	b.WriteString("\n")
+	_, err := io.WriteString(w, b.String())
 	return err
+}
+
+// markdownReports puts the documents one after the other, and the cautions under
+// them.
+type markdownReports struct{ w io.Writer }
+
+func collectMarkdown(w io.Writer, _ Options) Collector { return markdownReports{w} }
+
+func (m markdownReports) Add(write func(io.Writer) error) error { return write(m.w) }
+
+func (m markdownReports) End(_ *ruleset.RuleSet, summary *Summary) error {
+	var b strings.Builder
+	if summary != nil {
+		markdownSummary(&b, summary)
+	}
+	b.WriteString("### Cautions\n\n- " + strings.Join(Cautions, "\n- ") + "\n")
+	_, err := io.WriteString(m.w, b.String())
+	return err
+}
+
+func markdownSummary(b *strings.Builder, s *Summary) {
+	fmt.Fprintf(b, "## Summary of %s\n\n%s.\n\n", judge.Many(len(s.Jobs), "installation"), upperFirst(s.Totals()))
+	b.WriteString("| verdict | installation | not met | not shown | to put right first |\n|---|---|--:|--:|---|\n")
+	for _, job := range s.Jobs {
+		notMet, notShown := "", ""
+		if job.Counts != nil {
+			notMet, notShown = fmt.Sprint(job.Counts.NotMet), fmt.Sprint(job.Counts.NotShown)
+		}
+		first := make([]string, len(job.First))
+		for i, d := range job.First {
+			first[i] = fmt.Sprintf("%d. %s", i+1, inline(d.say()))
+		}
+		fmt.Fprintf(b, "| %s | %s | %s | %s | %s |\n", job.Verdict.Words(), inline(job.name()), notMet, notShown, strings.Join(first, " "))
+	}
+	b.WriteString("\n")
 }
 
 // Texts that are the same to every reader of Markdown, whatever it adds to the

@@ -3,10 +3,7 @@
 package report
 
 import (
-	"bytes"
-	"fmt"
 	"io"
-	"strings"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
@@ -25,48 +22,40 @@ type Options struct {
 // Format writes the reports of one or more documents. Each document is written
 // by itself, so that many can be judged at once and none need be kept.
 type Format struct {
-	Part  func(w io.Writer, r *judge.Result, o Options) error                    // what one document contributes
-	Whole func(w io.Writer, s *ruleset.RuleSet, parts [][]byte, o Options) error // puts the parts together
+	Part      func(w io.Writer, r *judge.Result, o Options) error // what one document contributes
+	Unchecked func(w io.Writer, u Unchecked, o Options) error     // what one contributes that could not be checked
+	Collect   func(w io.Writer, o Options) Collector              // puts the parts together
+}
+
+// Collector puts what documents contribute together into one report, in the
+// order in which it gets them.
+type Collector interface {
+	// Add takes what the next document contributes, as write writes it.
+	Add(write func(io.Writer) error) error
+	// End writes what stands under the documents. The summary is nil where there
+	// is one document and nobody asked for more.
+	End(s *ruleset.RuleSet, summary *Summary) error
 }
 
 // Formats are the formats there are, by the name that the command line uses.
 var Formats = map[string]Format{
-	"text":     {Text, joined("\n" + strings.Repeat("-", 30) + "\n\n")},
-	"json":     {JSON, joined("")},
-	"html":     {HTML, single},
-	"junit":    {junitPart, junitWhole},
-	"markdown": {markdownPart, markdownWhole},
-	"sarif":    {sarifPart, sarifWhole},
+	"text":     {Text, textUnchecked, collectText},
+	"json":     {JSON, jsonUnchecked, collectJSON},
+	"html":     {HTML, htmlUnchecked, collectHTML},
+	"junit":    {junitPart, junitUnchecked, collectJUnit},
+	"markdown": {markdownPart, markdownUnchecked, collectMarkdown},
+	"sarif":    {sarifPart, sarifUnchecked, collectSARIF},
 }
 
-// joined puts parts one after the other, each a report by itself.
-func joined(between string) func(io.Writer, *ruleset.RuleSet, [][]byte, Options) error {
-	return func(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
-		_, err := w.Write(bytes.Join(parts, []byte(between)))
-		return err
-	}
-}
-
-// single is for a format whose report is a page of its own.
-func single(w io.Writer, _ *ruleset.RuleSet, parts [][]byte, _ Options) error {
-	if len(parts) != 1 {
-		return fmt.Errorf("a page in HTML is about one installation, and there are %d; check them one by one, or take --format markdown", len(parts))
-	}
-	_, err := w.Write(parts[0])
-	return err
-}
-
-// Write writes results of one rule set in a format.
+// Write writes results of one rule set in a format, without a summary.
 func (f Format) Write(w io.Writer, s *ruleset.RuleSet, results []*judge.Result, o Options) error {
-	parts := make([][]byte, len(results))
-	for i, r := range results {
-		var text bytes.Buffer
-		if err := f.Part(&text, r, o); err != nil {
+	all := f.Collect(w, o)
+	for _, r := range results {
+		if err := all.Add(func(w io.Writer) error { return f.Part(w, r, o) }); err != nil {
 			return err
 		}
-		parts[i] = text.Bytes()
 	}
-	return f.Whole(w, s, parts, o)
+	return all.End(s, nil)
 }
 
 // Cautions stand under every report.

@@ -24,7 +24,7 @@ const (
 	sarifSchema  = "https://docs.oasis-open.org/sarif/sarif/v2.1.0/errata01/os/schemas/sarif-schema-2.1.0.json"
 )
 
-// sarifPart writes what one document contributes, as JSON that sarifWhole puts
+// sarifPart writes what one document contributes, as JSON that sarifReports puts
 // in its place.
 func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 	place := sarifPlace{uriOf(r.Document.Name)}
@@ -32,7 +32,7 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 		Artifact: sarifArtifact{
 			Location: place, Roles: []string{"analysisTarget"},
 			Hashes:     map[string]string{"sha-256": digestOf(r.Document.Raw)},
-			Properties: sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
+			Properties: &sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
 		},
 	}
 	index := map[*ruleset.Requirement]int{}
@@ -46,6 +46,25 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 	}
 	for _, n := range r.Notes {
 		part.Notifications = append(part.Notifications, sarifNotification{"note", sarifText(n), []sarifLocation{{PhysicalLocation: sarifPhysical{ArtifactLocation: place}}}})
+	}
+	return encode(w, part, "")
+}
+
+// sarifUnchecked writes what a document contributes that could not be checked:
+// notifications of errors, since there is no result.
+func sarifUnchecked(w io.Writer, u Unchecked, _ Options) error {
+	place := sarifPlace{uriOf(u.Path)}
+	part := sarifDocument{Artifact: sarifArtifact{Location: place, Roles: []string{"analysisTarget"}}}
+	if u.SHA256 != "" {
+		part.Artifact.Hashes = map[string]string{"sha-256": u.SHA256}
+	}
+	for _, e := range u.Errors {
+		at := sarifPhysical{ArtifactLocation: place}
+		if e.Line > 0 {
+			at.Region = &sarifRegion{e.Line, e.Column}
+		}
+		says := sarifText(upperFirst(uncheckedWords) + ": " + e.says())
+		part.Notifications = append(part.Notifications, sarifNotification{"error", says, []sarifLocation{{PhysicalLocation: at}}})
 	}
 	return encode(w, part, "")
 }
@@ -124,36 +143,98 @@ func suppressions(d *judge.Departure) []sarifSuppression {
 	return []sarifSuppression{{"external", "accepted", Visible(sayDeparture(d))}}
 }
 
-// sarifWhole writes the run.
-func sarifWhole(w io.Writer, s *ruleset.RuleSet, parts [][]byte, o Options) error {
-	run := sarifRun{
-		Tool:              sarifTool{sarifDriver{"sunclause", o.Version, sarifRules(s)}},
-		AutomationDetails: sarifAutomation{"sunclause/" + s.Name + "/"},
-		Artifacts:         []json.RawMessage{}, Results: []json.RawMessage{},
-		ColumnKind: "unicodeCodePoints",
-		Properties: sarifRunFacts{ruleSetOf(s), Cautions},
+// sarifReports keeps the results until the end: above them stand the artifacts
+// and the notifications of all documents.
+type sarifReports struct {
+	w          io.Writer
+	options    Options
+	results    spool
+	artifacts  []json.RawMessage
+	seen       map[[sha256.Size]byte]bool // digests of the parts: a document may be named twice, and the artifacts of a run are a set
+	invocation sarifInvocation
+	some       bool // whether there is a result
+}
+
+func collectSARIF(w io.Writer, o Options) Collector {
+	return &sarifReports{w: w, options: o, artifacts: []json.RawMessage{}, seen: map[[sha256.Size]byte]bool{}, invocation: sarifInvocation{ExecutionSuccessful: true}}
+}
+
+func (s *sarifReports) Add(write func(io.Writer) error) error {
+	var text bytes.Buffer
+	if err := write(&text); err != nil {
+		return err
 	}
-	invocation := sarifInvocation{ExecutionSuccessful: true}
-	seen := map[string]bool{}
-	for _, text := range parts {
-		if seen[string(text)] {
-			continue // the same document, named twice; the artifacts of a run are a set
-		}
-		seen[string(text)] = true
-		var part struct {
-			Artifact      json.RawMessage
-			Results       []json.RawMessage
-			Notifications []sarifNotification
-		}
-		if err := json.Unmarshal(bytes.TrimSpace(text), &part); err != nil {
+	digest := sha256.Sum256(text.Bytes())
+	if s.seen[digest] {
+		return nil
+	}
+	s.seen[digest] = true
+	var part struct {
+		Artifact      json.RawMessage
+		Results       []json.RawMessage
+		Notifications []sarifNotification
+	}
+	if err := json.Unmarshal(text.Bytes(), &part); err != nil {
+		return err
+	}
+	s.artifacts = append(s.artifacts, part.Artifact)
+	for _, n := range part.Notifications {
+		s.invocation.ExecutionSuccessful = s.invocation.ExecutionSuccessful && n.Level != "error"
+		s.invocation.Notifications = append(s.invocation.Notifications, n)
+	}
+	for _, result := range part.Results {
+		if err := s.keep(result); err != nil {
 			return err
 		}
-		run.Artifacts = append(run.Artifacts, part.Artifact)
-		run.Results = append(run.Results, part.Results...)
-		invocation.Notifications = append(invocation.Notifications, part.Notifications...)
 	}
-	run.Invocations = []sarifInvocation{invocation}
-	return encode(w, sarifLog{sarifSchema, sarifVersion, []sarifRun{run}}, "  ")
+	return nil
+}
+
+// keep writes a result as it will stand in the list of results.
+func (s *sarifReports) keep(result json.RawMessage) error {
+	before := "\n        "
+	if s.some {
+		before = ",\n        "
+	}
+	s.some = true
+	var text bytes.Buffer
+	text.WriteString(before)
+	if err := json.Indent(&text, result, "        ", "  "); err != nil {
+		return err
+	}
+	_, err := s.results.Write(text.Bytes())
+	return err
+}
+
+// End writes the run.
+func (s *sarifReports) End(set *ruleset.RuleSet, summary *Summary) error {
+	defer s.results.close()
+	run := sarifRun{
+		Tool:              sarifTool{sarifDriver{"sunclause", s.options.Version, sarifRules(set)}},
+		AutomationDetails: sarifAutomation{"sunclause/" + set.Name + "/"},
+		Invocations:       []sarifInvocation{s.invocation},
+		Artifacts:         s.artifacts, Results: []json.RawMessage{},
+		ColumnKind: "unicodeCodePoints",
+		Properties: sarifRunFacts{ruleSetOf(set), summary, Cautions},
+	}
+	var text bytes.Buffer
+	if err := encode(&text, sarifLog{sarifSchema, sarifVersion, []sarifRun{run}}, "  "); err != nil {
+		return err
+	}
+	if !s.some {
+		_, err := s.w.Write(text.Bytes())
+		return err
+	}
+	// No text in JSON has a line feed in it, so this line is the run's own.
+	above, below, _ := bytes.Cut(text.Bytes(), []byte("\n      \"results\": []"))
+	if _, err := io.WriteString(s.w, string(above)+"\n      \"results\": ["); err != nil {
+		return err
+	}
+	if err := s.results.copyTo(s.w); err != nil {
+		return err
+	}
+	_, err := io.WriteString(s.w, "\n      ]"+string(below))
+	return err
 }
 
 func sarifRules(s *ruleset.RuleSet) []sarifRule {

@@ -76,6 +76,7 @@ type sarifNotification struct {
 
 type sarifRunFacts struct {
 	RuleSet  jsonRuleSet `json:"rule_set"`
+	Summary  *Summary    `json:"summary,omitempty"` // of a batch
 	Cautions []string    `json:"cautions"`
 }
 
@@ -87,16 +88,16 @@ type sarifDocument struct {
 }
 
 type sarifArtifact struct {
-	Location   sarifPlace         `json:"location"`
-	Roles      []string           `json:"roles"`
-	Hashes     map[string]string  `json:"hashes"`
-	Properties sarifArtifactFacts `json:"properties"`
+	Location   sarifPlace          `json:"location"`
+	Roles      []string            `json:"roles"`
+	Hashes     map[string]string   `json:"hashes,omitempty"`
+	Properties *sarifArtifactFacts `json:"properties,omitempty"` // nil where it could not be checked
 }
 
 type sarifArtifactFacts struct {
-	Reference string  `json:"reference"`
-	Passes    bool    `json:"passes"`
-	Summary   Summary `json:"summary"`
+	Reference string `json:"reference"`
+	Passes    bool   `json:"passes"`
+	Summary   Counts `json:"summary"`
 }
 
 type sarifResult struct {

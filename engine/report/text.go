@@ -30,6 +30,56 @@ func Text(w io.Writer, r *judge.Result, o Options) error {
 	return p.err
 }
 
+// textUnchecked writes in place of a report why there is none.
+func textUnchecked(w io.Writer, u Unchecked, o Options) error {
+	p := newPage(w, o)
+	p.line(0, bold, u.Path)
+	p.blank()
+	p.line(0, bad, strings.ToUpper(uncheckedWords))
+	for _, e := range u.Errors {
+		p.line(2, plain, e.String())
+	}
+	p.blank()
+	p.cautions()
+	return p.err
+}
+
+// textReports puts reports one under the other, a line between them.
+type textReports struct {
+	w       io.Writer
+	options Options
+	more    bool // than none
+}
+
+func collectText(w io.Writer, o Options) Collector { return &textReports{w: w, options: o} }
+
+func (t *textReports) Add(write func(io.Writer) error) error {
+	if t.more {
+		if err := t.divide(); err != nil {
+			return err
+		}
+	}
+	t.more = true
+	return write(t.w)
+}
+
+func (t *textReports) divide() error {
+	_, err := io.WriteString(t.w, "\n"+strings.Repeat("-", 30)+"\n\n")
+	return err
+}
+
+func (t *textReports) End(_ *ruleset.RuleSet, summary *Summary) error {
+	if summary == nil {
+		return nil
+	}
+	if err := t.divide(); err != nil {
+		return err
+	}
+	p := newPage(t.w, t.options)
+	p.summary(summary)
+	return p.err
+}
+
 // partOf is the judgments of one part of the installation.
 type partOf struct {
 	subject   working.Subject
@@ -142,7 +192,7 @@ func verdictStyle(r *judge.Result) style {
 	return bad
 }
 
-func counts(s Summary) string {
+func counts(s Counts) string {
 	text := fmt.Sprintf("%d not met, %d not shown, %d met, %d not applicable", s.NotMet, s.NotShown, s.Met, s.NotApplicable)
 	if s.Departures > 0 {
 		text += fmt.Sprintf("; %d of the not met accepted in writing", s.Departures)

@@ -14,9 +14,12 @@ import (
 
 // applyChanges applies what each layer changes in those below it. A change that
 // names nothing there is refused, and so are two that name the same thing.
-func (s *RuleSet) applyChanges(layers []*layer) error {
+func (s *RuleSet) applyChanges(base *Shipped, layers []*layer) error {
 	var problems schema.Problems
 	below := map[string]bool{}
+	for _, name := range base.names() {
+		below[name] = true
+	}
 	for _, l := range slices.Backward(layers) {
 		done := map[string]bool{}
 		for _, c := range l.manifest.Changes {
@@ -95,21 +98,21 @@ func (s *RuleSet) changeParameter(l changing, c changeFile, made Change) *schema
 		return problem(l, c.At()+"/value", fmt.Sprintf("parameter %q cannot take this kind of value", p.Name), "")
 	}
 	made.Parameter, made.From, made.To = p.Name, shown(p.Number, p.Text, p.IsText), shown(number, word, isWord)
-	made.Loosens = s.loosens(p.Name, number-p.Number)
+	made.Loosens = s.loosens(l, p.Name, number-p.Number)
 	p.Number, p.Text, p.Set = number, word, l.name()
 	if c.Source.Stated() {
 		p.Source = c.Source.source()
 	}
 	s.Book.Parameters[p.Name] = p
-	s.record(made, func(r *Requirement) bool { return s.Uses(r, p.Name) })
+	s.record(l, made, func(r *Requirement) bool { return s.Uses(r, p.Name) })
 	return nil
 }
 
 // loosens reports whether moving a parameter by so much lets a value pass that a
 // shall would have stopped.
-func (s *RuleSet) loosens(parameter string, by float64) bool {
+func (s *RuleSet) loosens(l changing, parameter string, by float64) bool {
 	for _, r := range s.Requirements {
-		if r.Level != Shall {
+		if r.Level != Shall || !l.below[r.Set] && r.Set != l.name() {
 			continue
 		}
 		for _, c := range r.Each() {
@@ -143,11 +146,12 @@ func (s *RuleSet) usesTable(r *Requirement, table string) bool {
 	return slices.Contains(s.reads(r).Tables, table) || slices.ContainsFunc(r.Compared(), func(c Condition) bool { return c.looksUp(table) })
 }
 
-// record keeps a change with the set and with each requirement it touches.
-func (s *RuleSet) record(made Change, touches func(*Requirement) bool) {
+// record keeps a change with the set, and with each requirement of a set below
+// that it touches.
+func (s *RuleSet) record(l changing, made Change, touches func(*Requirement) bool) {
 	s.Changes = append(s.Changes, made)
 	for _, r := range s.Requirements {
-		if touches(r) {
+		if l.below[r.Set] && touches(r) {
 			r.Changes = append(r.Changes, made)
 		}
 	}
@@ -179,7 +183,7 @@ func (s *RuleSet) changeRequirement(l changing, c changeFile, made Change) *sche
 		made.To = c.Level.Value
 		made.Loosens = r.Level == Shall && c.Level.Value == string(Should)
 		r.Level = Level(c.Level.Value)
-		s.record(made, func(q *Requirement) bool { return q == r })
+		s.record(l, made, func(q *Requirement) bool { return q == r })
 	default:
 		return problem(l, c.At(), "the change says neither level nor off", "add level: shall, level: should or off: true")
 	}
@@ -228,7 +232,7 @@ func (s *RuleSet) changeTable(l changing, c changeFile, made Change) *schema.Pro
 	changed.Rows[found[0]] = row
 	s.Book.Tables[t.Name] = &changed
 	made.Table, made.From, made.To = t.Name, strings.Join(from, ", "), strings.Join(to, ", ")
-	s.record(made, func(r *Requirement) bool { return s.usesTable(r, t.Name) })
+	s.record(l, made, func(r *Requirement) bool { return s.usesTable(r, t.Name) })
 	return nil
 }
 

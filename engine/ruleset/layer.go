@@ -239,7 +239,9 @@ func (l *layer) schema(name string) string {
 func (l *layer) name() string { return l.manifest.Name.Value }
 
 // namespace is the Rego package of the set's modules.
-func (l *layer) namespace() string { return strings.ReplaceAll(l.name(), "-", "_") }
+func (l *layer) namespace() string { return namespaceOf(l.name()) }
+
+func namespaceOf(set string) string { return strings.ReplaceAll(set, "-", "_") }
 
 // ownNames are what lies beside the sets in the data that rules see.
 var ownNames = []string{"lib", "comparisons", "between", "groups", "parameters", "tables"}

@@ -15,7 +15,6 @@ import (
 // merge puts the layers together, from the lowest up: parameters and tables
 // first, then the limit rows, then the changes that each layer makes.
 func (s *RuleSet) merge(layers []*layer) error {
-	s.Book = book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
 	var problems schema.Problems
 	for _, l := range slices.Backward(layers) {
 		problems = append(problems, s.mergeFigures(l)...)
@@ -138,6 +137,9 @@ func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c ca
 	}
 	p.check(c, r)
 	if len(p.found) == 0 {
+		of := [2]string{r.Set, r.Room}
+		r.Place = s.written[of]
+		s.written[of]++
 		s.byID[r.ID] = r
 		s.Requirements = append(s.Requirements, r)
 	}

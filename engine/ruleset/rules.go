@@ -11,9 +11,12 @@ import (
 )
 
 // addRules takes the Rego rules of all layers, from the lowest up, and makes
-// requirements of their cards.
-func (s *RuleSet) addRules(layers []*layer) error {
-	var modules []rego.Module
+// requirements of their cards, where the shipped form has not got them already.
+func (s *RuleSet) addRules(base *Shipped, layers []*layer) error {
+	modules, err := base.modules(s.embedded)
+	if err != nil {
+		return err
+	}
 	of := map[string]*layer{}
 	for _, l := range slices.Backward(layers) {
 		for _, m := range l.modules {
@@ -29,8 +32,10 @@ func (s *RuleSet) addRules(layers []*layer) error {
 		return err
 	}
 	for _, c := range rules.Cards() {
-		if err := s.addCard(of[c.Module.Name], c); err != nil {
-			return err
+		if l, ok := of[c.Module.Name]; ok {
+			if err := s.addCard(l, c); err != nil {
+				return err
+			}
 		}
 	}
 	err = rules.Compile(rego.Names{

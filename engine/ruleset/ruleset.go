@@ -22,7 +22,6 @@ import (
 
 	"sunclause/engine/rego"
 	"sunclause/facts/book"
-	"sunclause/schema"
 )
 
 // RuleSet is a rule set with the sets it builds on, merged and ready to judge. It
@@ -39,9 +38,11 @@ type RuleSet struct {
 	Book         book.Book
 
 	foreign     bool // it or a set that it builds on is not embedded
+	embedded    fs.FS
 	byID        map[string]*Requirement
 	comparisons map[string]*Comparison // by what they compare
 	rules       *rego.Rules            // nil when no layer has any
+	written     map[[2]string]int      // requirements by set and room, while layers are put together
 	library     []moduleText
 }
 
@@ -84,7 +85,7 @@ func Load(ctx context.Context, embedded fs.FS, ref string, options ...LoadOption
 }
 
 func load(ctx context.Context, embedded fs.FS, ref string, o loadOptions) (*RuleSet, error) {
-	layers, err := readLayers(embedded, ref, o)
+	layers, base, err := readLayers(embedded, ref, o)
 	if err != nil {
 		return nil, err
 	}
@@ -92,38 +93,44 @@ func load(ctx context.Context, embedded fs.FS, ref string, o loadOptions) (*Rule
 	if err != nil {
 		return nil, err
 	}
-	s := &RuleSet{
-		Name: layers[0].name(), Title: layers[0].manifest.Title.Value, Version: layers[0].manifest.Version.Value,
-		byID: map[string]*Requirement{}, library: library,
-	}
-	for _, l := range layers {
-		s.foreign = s.foreign || !l.embedded
-		s.Layers = append(s.Layers, LayerInfo{l.name(), l.manifest.Title.Value, l.manifest.Version.Value, l.digest})
-	}
-	s.SHA256 = digestOf(s.Layers, library)
-	if err := s.merge(layers); err != nil {
+	s := base.begin()
+	s.embedded, s.library = embedded, library
+	if err := s.build(base, layers); err != nil {
 		return nil, err
 	}
-	if err := s.addRules(layers); err != nil {
-		return nil, err
-	}
-	if err := s.applyChanges(layers); err != nil {
-		return nil, err
-	}
-	s.order()
 	s.resolve()
 	return s, s.prepareRules(ctx)
 }
 
-// order puts the requirements in the order of their ids, after noting the place
-// at which each is written.
-func (s *RuleSet) order() {
-	written := map[[2]string]int{}
-	for _, r := range s.Requirements {
-		of := [2]string{r.Set, r.Room}
-		r.Place = written[of]
-		written[of]++
+// build puts layers, the topmost first, on top of what the set has from its
+// shipped form.
+func (s *RuleSet) build(base *Shipped, layers []*layer) error {
+	if len(layers) == 0 {
+		return s.addRules(base, nil)
 	}
+	var infos []LayerInfo
+	for _, l := range layers {
+		s.foreign = s.foreign || !l.embedded
+		infos = append(infos, LayerInfo{l.name(), l.manifest.Title.Value, l.manifest.Version.Value, l.digest})
+	}
+	s.Layers = append(infos, s.Layers...)
+	s.Name, s.Title, s.Version = infos[0].Name, infos[0].Title, infos[0].Version
+	s.SHA256 = digestOf(s.Layers, s.library)
+	if err := s.merge(layers); err != nil {
+		return err
+	}
+	if err := s.addRules(base, layers); err != nil {
+		return err
+	}
+	if err := s.applyChanges(base, layers); err != nil {
+		return err
+	}
+	s.order()
+	return nil
+}
+
+// order puts the requirements in the order of their ids.
+func (s *RuleSet) order() {
 	sort.Slice(s.Requirements, func(i, j int) bool { return s.Requirements[i].ID < s.Requirements[j].ID })
 }
 
@@ -141,11 +148,18 @@ func digestOf(layers []LayerInfo, library []moduleText) string {
 
 const maxLayers = 8
 
-// readLayers reads a set and what it builds on, the set itself first.
-func readLayers(embedded fs.FS, ref string, o loadOptions) ([]*layer, error) {
+// readLayers reads a set and what it builds on, the set itself first, as far
+// down as there is a shipped form of the rest.
+func readLayers(embedded fs.FS, ref string, o loadOptions) ([]*layer, *Shipped, error) {
 	var layers []*layer
+	var base *Shipped
 	asked := ref
 	for ref != "" {
+		if o.files == nil || len(layers) > 0 {
+			if base = shippedForm(embedded, ref); base != nil {
+				break
+			}
+		}
 		var l *layer
 		var err error
 		if o.files != nil && len(layers) == 0 {
@@ -154,17 +168,17 @@ func readLayers(embedded fs.FS, ref string, o loadOptions) ([]*layer, error) {
 			l, err = openLayer(embedded, ref, o.key)
 		}
 		if err != nil {
-			return nil, err
+			return nil, nil, err
 		}
 		if slices.ContainsFunc(layers, func(o *layer) bool { return o.name() == l.name() }) {
-			return nil, schema.Problems{l.source.ProblemAt("/extends", fmt.Sprintf("the set builds on a set called %q, which is its own name or one met before", l.name()), "give each set a name of its own, and let none build on itself")}
+			return nil, nil, l.nameTaken()
 		}
 		if layers = append(layers, l); len(layers) > maxLayers {
-			return nil, fmt.Errorf("rule set %s: more than %d sets build one on the other", ref, maxLayers)
+			return nil, nil, fmt.Errorf("rule set %s: more than %d sets build one on the other", ref, maxLayers)
 		}
 		next := l.manifest.Extends.Value
 		if l.sealed && next != "" && !slices.Contains(Embedded(embedded), next) {
-			return nil, l.notAlone()
+			return nil, nil, l.notAlone()
 		}
 		if strings.HasPrefix(next, ".") {
 			next = filepath.Join(ref, next)
@@ -172,9 +186,9 @@ func readLayers(embedded fs.FS, ref string, o loadOptions) ([]*layer, error) {
 		ref = next
 	}
 	if o.key != nil && !slices.ContainsFunc(layers, func(l *layer) bool { return l.sealed }) {
-		return nil, fmt.Errorf("rule set %s: it is not sealed, so there is nothing to verify with --key; leave --key out or name the sealed archive", asked)
+		return nil, nil, fmt.Errorf("rule set %s: it is not sealed, so there is nothing to verify with --key; leave --key out or name the sealed archive", asked)
 	}
-	return layers, nil
+	return layers, base, base.apartFrom(layers)
 }
 
 // openLayer finds a set: a name without a slash or dot is an embedded one

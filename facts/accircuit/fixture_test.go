@@ -97,10 +97,7 @@ func one(t facttest.T, doc object, l laid) accircuit.Circuit {
 
 // rules are figures as a rule set gives them.
 func rules() book.Book {
-	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
-	for name, v := range map[string]float64{"voltage_factor_min": 0.95, "overload_factor": 1.45, "concealed_depth_min_mm": 50} {
-		b.Parameters[name] = book.Parameter{Name: name, Number: v}
-	}
+	b := facttest.Book(map[string]any{"voltage_factor_min": 0.95, "overload_factor": 1.45, "concealed_depth_min_mm": 50.0})
 	table := func(name string, rows ...map[string]any) {
 		b.Tables[name] = &book.Table{Name: name, Title: name, Rows: rows}
 	}

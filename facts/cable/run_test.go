@@ -4,7 +4,6 @@ import (
 	"slices"
 	"testing"
 
-	"sunclause/facts/book"
 	"sunclause/facts/cable"
 	"sunclause/facts/facttest"
 )
@@ -18,7 +17,7 @@ func roof() object {
 	return object{
 		"project": object{"reference": "test", "stage": "design", "country": "GB"},
 		"datasheets": object{
-			"modules":   object{"M": object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2, "imp_a": 13.1, "bifacial": false}},
+			"modules":   object{"M": facttest.Module()},
 			"inverters": object{"I": object{"dc_voltage_max_v": 1000, "mppts": list{object{}}, "ac_power_rated_w": 5000, "phases": 1}},
 		},
 		"strings":   list{object{"id": "S1", "module": "M", "modules_in_series": 10}, object{"id": "S2", "module": "M", "modules_in_series": 9}},
@@ -40,11 +39,7 @@ func derive(t *testing.T, doc object) []cable.Run {
 
 func deriveAll(t *testing.T, doc object) cable.Facts {
 	t.Helper()
-	b := book.Book{Parameters: map[string]book.Parameter{
-		"voltage_method": {Name: "voltage_method", Text: "factor", IsText: true},
-		"voc_factor":     {Name: "voc_factor", Number: 1.15},
-		"isc_factor":     {Name: "isc_factor", Number: 1.25},
-	}}
+	b := facttest.Book(map[string]any{"voltage_method": "factor", "voc_factor": 1.15, "isc_factor": 1.25})
 	return facttest.Derive(t, doc, b).Cables
 }
 

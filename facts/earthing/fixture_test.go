@@ -4,7 +4,6 @@ import (
 	"sunclause/facts/book"
 	"sunclause/facts/earthing"
 	"sunclause/facts/facttest"
-	"sunclause/facts/working"
 )
 
 type object = map[string]any
@@ -58,43 +57,30 @@ func frame(doc object) object { return facttest.At(doc, "earthing", "frames", 0)
 
 // rules are figures as the rule set for Great Britain gives them.
 func rules() book.Book {
-	from := working.Source{Document: "figures of the tests", How: working.CommonPractice}
-	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
-	for name, v := range map[string]float64{
-		"body_current_max_ma": 10, "body_resistance_ohm": 1000, "main_bond_min_mm2": 6, "main_bond_max_mm2": 25,
-		"buried_unguarded_min_mm2": 16, "buried_corroding_min_mm2": 25, "insulation_current_max_ma": 30,
-		"leakage_earth_min_mm2": 10, "leakage_earth_enclosed_min_mm2": 4,
-	} {
-		b.Parameters[name] = book.Parameter{Name: name, Number: v, Source: from, Set: "test"}
-	}
-	for name, v := range map[string]string{"frame_regime": "iet_code_of_practice", "main_bonding_method": "half_or_pme"} {
-		b.Parameters[name] = book.Parameter{Name: name, Text: v, IsText: true, Source: from, Set: "test"}
-	}
-	table(b, "conductor_sizes", "size_mm2", "size_mm2", 1, 1, 1.5, 1.5, 2.5, 2.5, 4, 4, 6, 6, 10, 10, 16, 16, 25, 25, 35, 35, 50, 50, 70, 70, 95, 95, 120, 120, 240, 240)
-	table(b, "main_bonding_pme", "neutral_up_to_mm2", "bond_mm2", 35, 10, 50, 16, 95, 25, 150, 35, 10000, 50)
-	table(b, "metal_conductance", "metal", "over_copper", "copper", 1, "tinned_copper", 1, "aluminium", 0.61)
-	table(b, "lightning_class", "class", "k_i", "I", 0.08, "II", 0.06, "III", 0.04, "IV", 0.04)
-	table(b, "lightning_down_conductors", "from", "k_c", 1, 1, 2, 0.66, 3, 0.44)
-	table(b, "lightning_gap", "material", "k_m", "air", 1, "masonry", 0.5)
-	table(b, "array_insulation", "up_to_w", "resistance_kohm", 20000, 30, 30000, 20, 50000, 15, 100000, 10, 200000, 7, 400000, 4)
-	table(b, "earthing_conductor_k", "conductor", "k", "copper_insulated", 143, "copper_bare", 159, "steel_bare", 58)
+	b := facttest.Book(map[string]any{
+		"body_current_max_ma": 10.0, "body_resistance_ohm": 1000.0, "main_bond_min_mm2": 6.0, "main_bond_max_mm2": 25.0,
+		"buried_unguarded_min_mm2": 16.0, "buried_corroding_min_mm2": 25.0, "insulation_current_max_ma": 30.0,
+		"leakage_earth_min_mm2": 10.0, "leakage_earth_enclosed_min_mm2": 4.0,
+		"frame_regime": "iet_code_of_practice", "main_bonding_method": "half_or_pme",
+	})
+	facttest.Table(b, "conductor_sizes", "size_mm2", "size_mm2", made(1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 240)...)
+	facttest.Table(b, "main_bonding_pme", "neutral_up_to_mm2", "bond_mm2", 35.0, 10.0, 50.0, 16.0, 95.0, 25.0, 150.0, 35.0, 10000.0, 50.0)
+	facttest.Table(b, "metal_conductance", "metal", "over_copper", "copper", 1.0, "tinned_copper", 1.0, "aluminium", 0.61)
+	facttest.Table(b, "lightning_class", "class", "k_i", "I", 0.08, "II", 0.06, "III", 0.04, "IV", 0.04)
+	facttest.Table(b, "lightning_down_conductors", "from", "k_c", 1.0, 1.0, 2.0, 0.66, 3.0, 0.44)
+	facttest.Table(b, "lightning_gap", "material", "k_m", "air", 1.0, "masonry", 0.5)
+	facttest.Table(b, "array_insulation", "up_to_w", "resistance_kohm", 20000.0, 30.0, 30000.0, 20.0, 50000.0, 15.0, 100000.0, 10.0, 200000.0, 7.0, 400000.0, 4.0)
+	facttest.Table(b, "earthing_conductor_k", "conductor", "k", "copper_insulated", 143.0, "copper_bare", 159.0, "steel_bare", 58.0)
 	return b
 }
 
-// table adds a table of two columns to a book; cells come in pairs.
-func table(b book.Book, name, key, want string, cells ...any) {
-	t := &book.Table{Name: name, Title: name, Set: "test", Columns: []book.Column{{Name: key}, {Name: want}}}
-	for i := 0; i < len(cells); i += 2 {
-		t.Rows = append(t.Rows, map[string]any{key: cell(cells[i]), want: cell(cells[i+1])})
+// made are the pairs of cells of sizes that are found by themselves.
+func made(sizes ...float64) []any {
+	var cells []any
+	for _, s := range sizes {
+		cells = append(cells, s, s)
 	}
-	b.Tables[name] = t
-}
-
-func cell(v any) any {
-	if n, ok := v.(int); ok {
-		return float64(n)
-	}
-	return v
+	return cells
 }
 
 func derive(t facttest.T, doc object) earthing.Facts { return deriveBy(t, doc, rules()) }

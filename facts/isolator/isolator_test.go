@@ -25,8 +25,7 @@ func site() object {
 		"project": object{"reference": "test", "stage": "design", "country": "GB"},
 		"site":    object{"temp_min_c": -15, "temp_max_c": 35},
 		"datasheets": object{
-			"modules": object{"M": object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2,
-				"imp_a": 13.1, "voc_coeff_pct_per_k": -0.25, "bifacial": false}},
+			"modules":   object{"M": facttest.Module()},
 			"inverters": object{"I": object{"dc_voltage_max_v": 1000, "mppts": list{object{}, object{}}, "ac_power_rated_w": 5000, "phases": 1}},
 			"switch_disconnectors": object{"D": object{"poles": 4, "ratings": list{
 				row("DC-PV1", 1, 600, 32), row("DC-PV2", 1, 400, 30), row("DC-PV2", 1, 600, 25),
@@ -62,11 +61,7 @@ func inParallel() object {
 func first(doc object) object { return doc["isolators"].(list)[0].(object) }
 
 func rules(method string) book.Book {
-	return book.Book{Parameters: map[string]book.Parameter{
-		"voltage_method": {Name: "voltage_method", Text: method, IsText: true},
-		"voc_factor":     {Name: "voc_factor", Number: 1.15},
-		"isc_factor":     {Name: "isc_factor", Number: 1.25},
-	}}
+	return facttest.Book(map[string]any{"voltage_method": method, "voc_factor": 1.15, "isc_factor": 1.25})
 }
 
 func derive(t *testing.T, doc object, method string) isolator.Isolator {

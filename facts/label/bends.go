@@ -7,14 +7,14 @@ import (
 	"sunclause/facts/working"
 )
 
-// markPoint is a short length of route on which a warning is looked for: one side of
-// a passage, or both sides of a bend.
+// markPoint is a short length of route on which a warning is looked for: one side
+// of a passage, or both sides of a bend.
 type markPoint struct {
 	at        float64 // the bend, or the face of the passage
 	low, high float64 // how far the side reaches, to the next passage
 	side      string  // from_side or to_side; "" for a bend
 	edge      float64 // face that both sides of a thin passage share
-	need      working.Flag
+	mustMark  working.Flag
 }
 
 // crossing is where the route passes through something.
@@ -28,8 +28,8 @@ var passageEnds = []string{"wall", "floor", "ceiling", "roof"}
 
 // passages lists both sides of each passage, as far as the next one, and what
 // is missing to know them all.
-func (w *route) passages() (sides []markPoint, missing []string) {
-	found, missing := w.crossings()
+func (r *route) passages() (sides []markPoint, missing []string) {
+	found, missing := r.crossings()
 	for i, t := range found {
 		low, high := math.Inf(-1), math.Inf(1)
 		if i > 0 {
@@ -48,7 +48,7 @@ func (w *route) passages() (sides []markPoint, missing []string) {
 }
 
 // crossings lists the passages; those that touch are one.
-func (w *route) crossings() (found []crossing, missing []string) {
+func (r *route) crossings() (found []crossing, missing []string) {
 	add := func(from, to float64, before, after working.Flag) {
 		if n := len(found); n > 0 && found[n-1].to == from {
 			found[n-1].to, found[n-1].after = to, after
@@ -56,8 +56,8 @@ func (w *route) crossings() (found []crossing, missing []string) {
 		}
 		found = append(found, crossing{from, to, before, after})
 	}
-	for i, s := range w.stretches {
-		before, after := w.needBefore(i), w.needAfter(i)
+	for i, s := range r.stretches {
+		before, after := r.mustMarkBefore(i), r.mustMarkAfter(i)
 		if s.through {
 			add(s.from.Value(), s.to.Value(), before, after)
 		}
@@ -74,9 +74,9 @@ func (w *route) crossings() (found []crossing, missing []string) {
 }
 
 // bends lists the changes of direction.
-func (w *route) bends() (all []markPoint, missing []string) {
-	for i, s := range w.stretches {
-		before, after := w.needBefore(i), w.needAfter(i)
+func (r *route) bends() (all []markPoint, missing []string) {
+	for i, s := range r.stretches {
+		before, after := r.mustMarkBefore(i), r.mustMarkAfter(i)
 		switch {
 		case s.ends.Is("bend"):
 			all = append(all, markPoint{s.to.Value(), math.Inf(-1), math.Inf(1), "", math.NaN(), working.Any(before, after)})
@@ -89,41 +89,42 @@ func (w *route) bends() (all []markPoint, missing []string) {
 
 // mayHold reports whether one of the flags is, or may be, yes.
 func mayHold(flags ...working.Flag) bool {
-	return slices.ContainsFunc(flags, func(f working.Flag) bool { return !f.Known() || f.Value() })
+	one := working.Any(flags...)
+	return !one.Known() || one.Value()
 }
 
-// needBefore reports whether the route must be marked before the end of a
-// stretch, and needAfter whether beyond it. Stretches that are a passage
+// mustMarkBefore reports whether the route must be marked before the end of a
+// stretch, and mustMarkAfter whether beyond it. Stretches that are a passage
 // themselves are looked through.
-func (w *route) needBefore(i int) working.Flag {
+func (r *route) mustMarkBefore(i int) working.Flag {
 	for ; i >= 0; i-- {
-		if !w.stretches[i].through {
-			return w.stretches[i].need
+		if !r.stretches[i].through {
+			return r.stretches[i].mustMark
 		}
 	}
-	return working.KnownFlag(false, w.at)
+	return working.KnownFlag(false, r.at)
 }
 
-func (w *route) needAfter(i int) working.Flag {
-	for i++; i < len(w.stretches); i++ {
-		if !w.stretches[i].through {
-			return w.stretches[i].need
+func (r *route) mustMarkAfter(i int) working.Flag {
+	for i++; i < len(r.stretches); i++ {
+		if !r.stretches[i].through {
+			return r.stretches[i].mustMark
 		}
 	}
-	return working.KnownFlag(false, w.at)
+	return working.KnownFlag(false, r.at)
 }
 
 // countUnmarked counts the points to be marked that have no warning near.
-func (w *route) countUnmarked(symbol string, near working.Number, points []markPoint, missing []string) working.Number {
+func (r *route) countUnmarked(symbol string, near working.Number, points []markPoint, missing []string) working.Number {
 	var unmarked []working.Flag
 	for _, p := range points {
-		covered := slices.ContainsFunc(w.labels, func(l point) bool { return p.coveredBy(l, near.Value()) })
-		unmarked = append(unmarked, working.All(working.KnownFlag(!covered, w.at), p.need))
+		covered := slices.ContainsFunc(r.labels, func(l point) bool { return p.coveredBy(l, near.Value()) })
+		unmarked = append(unmarked, working.All(working.KnownFlag(!covered, r.at), p.mustMark))
 	}
 	if missing = append(missing, near.Missing()...); len(missing) > 0 {
 		unmarked = append(unmarked, working.UnknownFlag(missing...))
 	}
-	return working.Count(symbol, w.at, unmarked...)
+	return working.Count(symbol, r.at, unmarked...)
 }
 
 // coveredBy reports whether a warning stands on the point and not too far from

@@ -6,7 +6,6 @@ import (
 	"sunclause/facts/book"
 	"sunclause/facts/facttest"
 	"sunclause/facts/label"
-	"sunclause/facts/working"
 )
 
 type object = map[string]any
@@ -16,24 +15,15 @@ type list = []any
 // figures are those that the tests need, with one row of the label table for
 // each line given as legend, place and due.
 func figures(rows ...[3]string) book.Book {
-	number := func(name string, v float64) book.Parameter {
-		return book.Parameter{Name: name, Number: v, Set: "test"}
-	}
+	b := facttest.Book(map[string]any{
+		"voltage_method": "factor", "voc_factor": 1.15, "isc_factor": 1.25,
+		"label_spacing_straight_max_m": 10.0, "label_spacing_other_max_m": 5.0, "label_beside_turn_max_m": 1.0})
 	t := &book.Table{Name: "labels", Set: "test"}
 	for _, r := range append(rows, [3]string{"dc_cable", "pv_cable", "always"}) {
 		t.Rows = append(t.Rows, map[string]any{"legend": r[0], "place": r[1], "due": r[2]})
 	}
-	return book.Book{
-		Parameters: map[string]book.Parameter{
-			"voltage_method":               {Name: "voltage_method", Text: "factor", IsText: true, Set: "test"},
-			"voc_factor":                   number("voc_factor", 1.15),
-			"isc_factor":                   number("isc_factor", 1.25),
-			"label_spacing_straight_max_m": number("label_spacing_straight_max_m", 10),
-			"label_spacing_other_max_m":    number("label_spacing_other_max_m", 5),
-			"label_beside_turn_max_m":      number("label_beside_turn_max_m", 1),
-		},
-		Tables: map[string]*book.Table{"labels": t},
-	}
+	b.Tables[t.Name] = t
+	return b
 }
 
 // site is one string of ten modules on an inverter, with one DC isolator that
@@ -44,7 +34,7 @@ func site() object {
 	return object{
 		"project": object{"reference": "test", "stage": "as_built", "country": "GB", "premises": "dwelling"},
 		"datasheets": object{
-			"modules":   object{"M": object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2, "imp_a": 13.1, "bifacial": false}},
+			"modules":   object{"M": facttest.Module()},
 			"inverters": object{"I": object{"dc_voltage_max_v": 1000, "mppts": list{object{}}, "ac_power_rated_w": 5000, "phases": 1, "backup_output": false, "discharge_wait_min": 5}},
 		},
 		"strings":   list{object{"id": "S1", "module": "M", "modules_in_series": 10}},
@@ -99,19 +89,4 @@ func route(segments list, at ...float64) object {
 	}
 	doc["labels"] = labels
 	return doc
-}
-
-// shown writes a number, or what is missing.
-func shown(n working.Number) string {
-	if n.Known() {
-		return working.Plain(n.Value())
-	}
-	return fmt.Sprint(n.Missing())
-}
-
-func shownFlag(f working.Flag) string {
-	if f.Known() {
-		return fmt.Sprint(f.Value())
-	}
-	return fmt.Sprint(f.Missing())
 }

@@ -27,11 +27,11 @@ type span struct {
 }
 
 // spans puts together the stretches that must be marked and follow each other.
-func (w *route) spans() []*span {
+func (r *route) spans() []*span {
 	var all []*span
 	open := false
-	for _, s := range w.stretches {
-		if !s.need.Value() {
+	for _, s := range r.stretches {
+		if !s.mustMark.Value() {
 			open = false
 			continue
 		}
@@ -46,11 +46,11 @@ func (w *route) spans() []*span {
 }
 
 // gaps cuts each span at its warnings.
-func (w *route) gaps() []gap {
+func (r *route) gaps() []gap {
 	var all []gap
-	for _, s := range w.spans() {
+	for _, s := range r.spans() {
 		from := s.from
-		for _, l := range w.labels {
+		for _, l := range r.labels {
 			if l.at.Value() < s.from.Value() || l.at.Value() > s.to.Value() {
 				continue
 			}
@@ -63,22 +63,22 @@ func (w *route) gaps() []gap {
 	return all
 }
 
-// needMissing names what to state to know which stretches must be marked.
-func (w *route) needMissing() []string {
+// mustMarkMissing names what to state to know which stretches must be marked.
+func (r *route) mustMarkMissing() []string {
 	var missing []string
-	for _, s := range w.stretches {
-		missing = append(missing, s.need.Missing()...)
+	for _, s := range r.stretches {
+		missing = append(missing, s.mustMark.Missing()...)
 	}
 	return missing
 }
 
 // gaps finds the greatest gap of all, and the greatest that touch a stretch of
 // either kind. Of a kind that the route has not got it is nothing.
-func (m *Marking) gaps(w *route) {
+func (m *Marking) gaps(r *route) {
 	var all, straight, other []working.Number
-	missing := w.needMissing()
+	missing := r.mustMarkMissing()
 	unsorted := missing
-	for _, g := range w.gaps() {
+	for _, g := range r.gaps() {
 		all = append(all, g.length())
 		onStraight, onOther := false, false
 		for _, s := range g.span.stretches {
@@ -115,10 +115,10 @@ var coveredShare = working.NewFormula("c", "%", "100 · l_cov / l_mark", working
 
 // coverage is the share of what must be marked that lies within gaps that are
 // short enough there. A span without any warning has none.
-func (w *route) coverage(b book.Book) working.Number {
+func (r *route) coverage(b book.Book) working.Number {
 	var covered, total []working.Number
-	missing := w.needMissing()
-	for _, g := range w.gaps() {
+	missing := r.mustMarkMissing()
+	for _, g := range r.gaps() {
 		for _, s := range g.span.stretches {
 			if !g.on(s) {
 				continue
@@ -155,17 +155,17 @@ func earlier(a, b working.Number) working.Number {
 	return b
 }
 
-// without counts the spans that carry no warning.
-func (w *route) without() working.Number {
-	if missing := w.needMissing(); len(missing) > 0 {
+// spansWithout counts the spans that carry no warning.
+func (r *route) spansWithout() working.Number {
+	if missing := r.mustMarkMissing(); len(missing) > 0 {
 		return working.Unknown("n_bare", "", missing...)
 	}
 	bare, seen := 0, map[*span]bool{}
-	for _, g := range w.gaps() {
+	for _, g := range r.gaps() {
 		if !seen[g.span] && g.span.labels == 0 {
 			bare++
 		}
 		seen[g.span] = true
 	}
-	return working.Counted("n_bare", bare, w.at)
+	return working.Counted("n_bare", bare, r.at)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"testing"
 
+	"sunclause/facts/facttest"
 	"sunclause/facts/label"
 )
 
@@ -54,7 +55,7 @@ func TestPrinted(t *testing.T) {
 				l["values_at"] = c.values
 			}
 			f := one(t, c.doc, l)
-			got := fmt.Sprint(shown(f.VoltageDerivedV), " ", shown(f.CurrentDerivedA), " ", shown(f.VoltageRatio), " ", shown(f.CurrentRatio))
+			got := fmt.Sprint(facttest.Shown(f.VoltageDerivedV), " ", facttest.Shown(f.CurrentDerivedA), " ", facttest.Shown(f.VoltageRatio), " ", facttest.Shown(f.CurrentRatio))
 			if got != c.want {
 				t.Errorf("derived and ratios %s, want %s", got, c.want)
 			}
@@ -66,7 +67,7 @@ func TestToPrint(t *testing.T) {
 	b := figures([3]string{"dc_maximum_values", "dc_isolator", "always"})
 	b.Tables["labels"].Rows[0]["prints"] = "voltage_max current_max"
 	p := derive(t, site(), b).Places[0]
-	if got := shown(p.VoltageDueV) + " " + shown(p.CurrentDueA); got != "569.25 17.375" {
+	if got := facttest.Shown(p.VoltageDueV) + " " + facttest.Shown(p.CurrentDueA); got != "569.25 17.375" {
 		t.Errorf("to be printed: %s", got)
 	}
 }
@@ -106,7 +107,7 @@ func TestNamed(t *testing.T) {
 				l["parts_named"] = c.named
 			}
 			f := one(t, c.doc, l)
-			if got := fmt.Sprint(shown(f.SourcesNotNamed), " ", shown(f.IsolatorsNotNamed), " ", shown(f.DcIsolatorsNotNamed)); got != c.want {
+			if got := fmt.Sprint(facttest.Shown(f.SourcesNotNamed), " ", facttest.Shown(f.IsolatorsNotNamed), " ", facttest.Shown(f.DcIsolatorsNotNamed)); got != c.want {
 				t.Errorf("not named: %s, want %s", got, c.want)
 			}
 		})
@@ -133,7 +134,7 @@ func TestOutdoors(t *testing.T) {
 		{on("C1"), "true"}, {on("F1"), "true"}, {on("S1"), "true"},
 	} {
 		f := one(t, doc(), c.label)
-		if got := shownFlag(f.Outdoors); got != c.want {
+		if got := facttest.Shown(f.Outdoors); got != c.want {
 			t.Errorf("label %v: outdoors %s, want %s", c.label, got, c.want)
 		}
 	}
@@ -142,11 +143,11 @@ func TestOutdoors(t *testing.T) {
 func TestBatteryLabel(t *testing.T) {
 	l := object{"legend": "battery_data", "on": "BAT1", "energy_kwh": 10, "battery_voltage_v": 48}
 	f := one(t, battery(), l)
-	if got := fmt.Sprint(shown(f.EnergyDerivedKwh), " ", shown(f.BatteryNominalV), " ", shown(f.Batteries)); got != "10 48 1" {
+	if got := fmt.Sprint(facttest.Shown(f.EnergyDerivedKwh), " ", facttest.Shown(f.BatteryNominalV), " ", facttest.Shown(f.Batteries)); got != "10 48 1" {
 		t.Errorf("energy, voltage and number of batteries %s", got)
 	}
-	if f := one(t, site(), location("origin")); shown(f.Batteries) != "[/storage/batteries]" {
-		t.Errorf("batteries %s", shown(f.Batteries))
+	if f := one(t, site(), location("origin")); facttest.Shown(f.Batteries) != "[/storage/batteries]" {
+		t.Errorf("batteries %s", facttest.Shown(f.Batteries))
 	}
 }
 
@@ -154,14 +155,14 @@ func TestDaysAfterService(t *testing.T) {
 	doc := site()
 	doc["commissioning"] = object{"date": "2026-02-27"}
 	l := object{"legend": "next_inspection", "on": "B1", "date_printed": "2026-03-02"}
-	if f := one(t, doc, l); shown(f.DaysAfterService) != "3" {
-		t.Errorf("days %s", shown(f.DaysAfterService))
+	if f := one(t, doc, l); facttest.Shown(f.DaysAfterService) != "3" {
+		t.Errorf("days %s", facttest.Shown(f.DaysAfterService))
 	}
 	delete(l, "date_printed")
-	if f := one(t, doc, l); shown(f.DaysAfterService) != "[/labels/0/date_printed]" {
-		t.Errorf("days %s", shown(f.DaysAfterService))
+	if f := one(t, doc, l); facttest.Shown(f.DaysAfterService) != "[/labels/0/date_printed]" {
+		t.Errorf("days %s", facttest.Shown(f.DaysAfterService))
 	}
-	if f := one(t, site(), object{"legend": "capacitor_discharge", "on": "INV1"}); shown(f.DischargeMakerMin) != "5" {
-		t.Errorf("maker's minutes %s", shown(f.DischargeMakerMin))
+	if f := one(t, site(), object{"legend": "capacitor_discharge", "on": "INV1"}); facttest.Shown(f.DischargeMakerMin) != "5" {
+		t.Errorf("maker's minutes %s", facttest.Shown(f.DischargeMakerMin))
 	}
 }

@@ -28,22 +28,22 @@ var pvServices = []string{"pv_string", "pv_array"}
 // bends and where its labels stand is taken stretch by stretch.
 func (j *job) marking(i int) Marking {
 	r := &j.in.Cables[i]
-	w := route{at: r.At()}
-	w.follow(r)
-	w.warnings(j, r)
-	m := Marking{WarningDue: j.warningDue(i, &w)}
-	m.WarningM = w.length()
-	m.WarningLabels = working.Counted("n_lab", len(w.labels), r.At())
-	m.gaps(&w)
-	m.CoveragePct = w.coverage(j.b)
-	m.StretchesWithout = w.without()
+	along := route{at: r.At()}
+	along.follow(r)
+	along.warnings(j, r)
+	m := Marking{WarningDue: j.warningDue(i, &along)}
+	m.WarningM = along.length()
+	m.WarningLabels = working.Counted("n_lab", len(along.labels), r.At())
+	m.gaps(&along)
+	m.CoveragePct = along.coverage(j.b)
+	m.StretchesWithout = along.spansWithout()
 	near := j.b.Number("label_beside_turn_max_m", "d_max")
-	passages, missing := w.passages()
-	m.PassagesWithout = w.countUnmarked("n_pass", near, passages, missing)
-	bends, missing := w.bends()
-	m.BendsWithout = w.countUnmarked("n_bend", near, bends, missing)
-	if w.unplaced != nil {
-		m.unknown(w.unplaced)
+	passages, missing := along.passages()
+	m.PassagesWithout = along.countUnmarked("n_pass", near, passages, missing)
+	bends, missing := along.bends()
+	m.BendsWithout = along.countUnmarked("n_bend", near, bends, missing)
+	if along.unplaced != nil {
+		m.unknown(along.unplaced)
 	}
 	return m
 }
@@ -59,13 +59,13 @@ func (m *Marking) unknown(missing []string) {
 // warningDue reports whether a run needs warnings. One that every isolator
 // together makes dead needs none of its own; nor does one whose function is
 // evident all the way.
-func (j *job) warningDue(i int, w *route) working.Flag {
+func (j *job) warningDue(i int, along *route) working.Flag {
 	r := &j.in.Cables[i]
 	live := j.cables.Runs[i].LiveWithAllOpen
 	if j.pv.Untraced != nil { // what was not traced may be live
 		live = working.Any(live, working.UnknownFlag(j.pv.Untraced...))
 	}
-	return working.All(working.StatedText(r.Service).OneOf(pvServices...), live, w.mustMarkSome(r))
+	return working.All(working.StatedText(r.Service).OneOf(pvServices...), live, along.mustMarkSome(r))
 }
 
 // legendAlong is the legend of the warnings along a run, as the label tables

@@ -6,6 +6,7 @@ import (
 
 	"pgregory.net/rapid"
 
+	"sunclause/facts/facttest"
 	"sunclause/facts/working"
 )
 
@@ -41,7 +42,7 @@ func TestGaps(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			m := derive(t, route(c.segments, c.labels...), figures()).Markings[0]
-			got := fmt.Sprint(shown(m.GapM), " ", shown(m.GapStraightM), " ", shown(m.GapOtherM), " ", shown(m.CoveragePct), " ", shown(m.StretchesWithout))
+			got := fmt.Sprint(facttest.Shown(m.GapM), " ", facttest.Shown(m.GapStraightM), " ", facttest.Shown(m.GapOtherM), " ", facttest.Shown(m.CoveragePct), " ", facttest.Shown(m.StretchesWithout))
 			if got != c.want {
 				t.Errorf("gaps, coverage and bare stretches are %s, want %s", got, c.want)
 			}
@@ -62,13 +63,13 @@ func TestPositionNotStated(t *testing.T) {
 	delete(doc["labels"].(list)[0].(object), "position_m")
 	m := derive(t, doc, figures()).Markings[0]
 	for _, n := range []working.Number{m.WarningLabels, m.GapM, m.CoveragePct, m.PassagesWithout, m.BendsWithout, m.StretchesWithout} {
-		if shown(n) != "[/labels/0/position_m]" {
-			t.Errorf("%s is %s though nobody knows where a label is", n.Symbol(), shown(n))
+		if facttest.Shown(n) != "[/labels/0/position_m]" {
+			t.Errorf("%s is %s though nobody knows where a label is", n.Symbol(), facttest.Shown(n))
 		}
 	}
 	delete(doc, "labels")
-	if m := derive(t, doc, figures()).Markings[0]; shown(m.GapM) != "[/labels]" {
-		t.Errorf("without labels the gap is %s", shown(m.GapM))
+	if m := derive(t, doc, figures()).Markings[0]; facttest.Shown(m.GapM) != "[/labels]" {
+		t.Errorf("without labels the gap is %s", facttest.Shown(m.GapM))
 	}
 }
 
@@ -102,7 +103,7 @@ func TestTurns(t *testing.T) {
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			m := derive(t, route(c.segments, c.labels...), figures()).Markings[0]
-			if got := shown(m.PassagesWithout) + " " + shown(m.BendsWithout); got != c.want {
+			if got := facttest.Shown(m.PassagesWithout) + " " + facttest.Shown(m.BendsWithout); got != c.want {
 				t.Errorf("sides and bends without are %s, want %s", got, c.want)
 			}
 		})
@@ -113,11 +114,11 @@ func TestSideRightAtTheWall(t *testing.T) {
 	doc := route(list{stretch(5, object{"ends_at": "wall"}), stretch(5)}, 5, 5)
 	doc["labels"].(list)[0].(object)["side"] = "from_side"
 	if m := derive(t, doc, figures()).Markings[0]; m.PassagesWithout.Value() != 1 {
-		t.Errorf("%s sides without, want the far one", shown(m.PassagesWithout))
+		t.Errorf("%s sides without, want the far one", facttest.Shown(m.PassagesWithout))
 	}
 	doc["labels"].(list)[1].(object)["side"] = "to_side"
-	if m := derive(t, doc, figures()).Markings[0]; shown(m.PassagesWithout) != "0" {
-		t.Errorf("%s sides without, want none", shown(m.PassagesWithout))
+	if m := derive(t, doc, figures()).Markings[0]; facttest.Shown(m.PassagesWithout) != "0" {
+		t.Errorf("%s sides without, want none", facttest.Shown(m.PassagesWithout))
 	}
 }
 
@@ -126,7 +127,7 @@ func TestWarningDue(t *testing.T) {
 		doc := route(list{stretch(5)})
 		change(doc)
 		f := derive(t, doc, figures())
-		return shownFlag(f.Markings[0].WarningDue) + " " + shownFlag(f.Markings[1].WarningDue)
+		return facttest.Shown(f.Markings[0].WarningDue) + " " + facttest.Shown(f.Markings[1].WarningDue)
 	}
 	segment := func(doc object) object {
 		return doc["cables"].(list)[0].(object)["segments"].(list)[0].(object)
@@ -170,17 +171,17 @@ func TestMoreLabelsNeverLower(t *testing.T) {
 		before := derive(t, route(segments, at...), figures()).Markings[0]
 		after := derive(t, route(segments, append(at, place.Draw(t, "one more"))...), figures()).Markings[0]
 		if before.CoveragePct.Known() && after.CoveragePct.Value() < before.CoveragePct.Value()-1e-9 {
-			t.Errorf("coverage fell from %s to %s", shown(before.CoveragePct), shown(after.CoveragePct))
+			t.Errorf("coverage fell from %s to %s", facttest.Shown(before.CoveragePct), facttest.Shown(after.CoveragePct))
 		}
 		for _, p := range [][2]working.Number{{before.GapM, after.GapM}, {before.GapStraightM, after.GapStraightM}, {before.GapOtherM, after.GapOtherM},
 			{before.StretchesWithout, after.StretchesWithout}, {before.PassagesWithout, after.PassagesWithout}, {before.BendsWithout, after.BendsWithout}} {
 			if p[1].Value() > p[0].Value() {
-				t.Errorf("%s rose from %s to %s", p[0].Symbol(), shown(p[0]), shown(p[1]))
+				t.Errorf("%s rose from %s to %s", p[0].Symbol(), facttest.Shown(p[0]), facttest.Shown(p[1]))
 			}
 		}
 		full := after.CoveragePct.Known() && after.CoveragePct.Value() == 100
 		if after.CoveragePct.Known() && full != (after.GapStraightM.Value() <= 10 && after.GapOtherM.Value() <= 5 && after.StretchesWithout.Value() == 0) {
-			t.Errorf("coverage %s with gaps %s and %s, %s bare", shown(after.CoveragePct), shown(after.GapStraightM), shown(after.GapOtherM), shown(after.StretchesWithout))
+			t.Errorf("coverage %s with gaps %s and %s, %s bare", facttest.Shown(after.CoveragePct), facttest.Shown(after.GapStraightM), facttest.Shown(after.GapOtherM), facttest.Shown(after.StretchesWithout))
 		}
 	})
 }
@@ -200,7 +201,7 @@ func TestOpeningMoreNeedsNoMore(t *testing.T) {
 }
 
 // dueOn puts isolators one after the other between string and inverter, and
-// tells for each run whether warnings are due.
+// reports for each run whether warnings are due.
 func dueOn(t *rapid.T, opened []string) []bool {
 	doc, from := route(list{stretch(5)}), "S1"
 	cables, isolators := list{}, list{}

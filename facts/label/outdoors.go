@@ -50,12 +50,12 @@ func (j *job) locationOutdoors(l *schema.Label) working.Flag {
 
 // openAt reports whether a run lies in the open at a position.
 func openAt(r *schema.Run, position schema.Number) working.Flag {
-	w := route{at: r.At()}
-	w.follow(r)
-	if w.unplaced != nil || !position.Stated() {
-		return working.UnknownFlag(append(w.unplaced, position.At())...)
+	along := route{at: r.At()}
+	along.follow(r)
+	if along.unplaced != nil || !position.Stated() {
+		return working.UnknownFlag(append(along.unplaced, position.At())...)
 	}
-	for i, s := range w.stretches {
+	for i, s := range along.stretches {
 		if position.Value <= s.to.Value() {
 			return working.StatedText(r.Segments[i].Place).OneOf(openPlaces...)
 		}

@@ -5,6 +5,8 @@ import (
 	"slices"
 	"strings"
 	"testing"
+
+	"sunclause/facts/facttest"
 )
 
 // at writes the places of a legend: part, whether the label is there, and by
@@ -14,7 +16,7 @@ func at(t *testing.T, doc object, rows ...[3]string) string {
 	var all []string
 	for _, p := range derive(t, doc, figures(rows...)).Places {
 		if p.Kind.Value() != "pv_cable" || len(rows) == 0 {
-			all = append(all, strings.TrimSpace(fmt.Sprintf("%s %s %s", p.ID, shownFlag(p.Present), strings.Join(p.ServedBy.Values(), ","))))
+			all = append(all, strings.TrimSpace(fmt.Sprintf("%s %s %s", p.ID, facttest.Shown(p.Present), strings.Join(p.ServedBy.Values(), ","))))
 		}
 	}
 	return strings.Join(all, "; ")
@@ -252,7 +254,7 @@ func TestOnFixedPart(t *testing.T) {
 			labels = append(labels, l)
 		}
 		p := derive(t, put(site(), labels...), figures([3]string{"dual_supply", "inverter", "always"})).Places[0]
-		if got := shownFlag(p.OnFixed); got != c.want {
+		if got := facttest.Shown(p.OnFixed); got != c.want {
 			t.Errorf("carriers %v: on a fixed part %s, want %s", c.carriers, got, c.want)
 		}
 	}

@@ -25,7 +25,7 @@ type route struct {
 type stretch struct {
 	from, to working.Number
 	through  bool         // it is itself a passage through a wall, floor or roof
-	need     working.Flag // whether its function is not evident, so that it must be marked
+	mustMark working.Flag // whether its function is not evident, so that it must be marked
 	straight working.Flag // whether it is straight and visible
 	ends     schema.Text
 	passage  schema.CablePassage
@@ -47,17 +47,17 @@ var passagePlaces = []string{"roof_penetration", "wall_penetration", "floor_pene
 var unreadablePlaces = slices.Concat(hiddenPlaces, passagePlaces)
 
 // follow puts the stretches one after the other.
-func (w *route) follow(r *schema.Run) {
-	if r.Segments == nil {
-		w.unplaced = append(w.unplaced, r.Member("segments"))
+func (r *route) follow(run *schema.Run) {
+	if run.Segments == nil {
+		r.unplaced = append(r.unplaced, run.Member("segments"))
 	}
 	from := working.Sum("x", "m")
-	for i := range r.Segments {
-		s := &r.Segments[i]
+	for i := range run.Segments {
+		s := &run.Segments[i]
 		length := working.Stated("l_i", "m", s.LengthM)
 		to := stretchEnd.Of(from, length)
-		w.unplaced = append(w.unplaced, length.Missing()...)
-		w.stretches = append(w.stretches, stretchOf(s, from, to))
+		r.unplaced = append(r.unplaced, length.Missing()...)
+		r.stretches = append(r.stretches, stretchOf(s, from, to))
 		from = to
 	}
 }
@@ -66,33 +66,33 @@ func stretchOf(s *schema.Segment, from, to working.Number) stretch {
 	return stretch{
 		from: from, to: to, ends: s.EndsAt, passage: s.Passage, place: s.Place,
 		through:  slices.Contains(passagePlaces, s.Place.Value),
-		need:     needOf(s),
+		mustMark: mustMarkStretch(s),
 		straight: working.All(working.StatedFlag(s.Straight), working.StatedFlag(s.Visible)),
 	}
 }
 
-// needOf reports whether a stretch must be marked: its function is not evident,
+// mustMarkStretch reports whether a stretch must be marked: its function is not evident,
 // and it is not where nobody could read a label.
-func needOf(s *schema.Segment) working.Flag {
+func mustMarkStretch(s *schema.Segment) working.Flag {
 	unreadable := working.StatedText(s.Place).OneOf(unreadablePlaces...)
 	return working.All(working.Not(unreadable), working.Not(working.StatedFlag(s.FunctionEvident)))
 }
 
 // warnings places the warnings of the run on its route.
-func (w *route) warnings(j *job, r *schema.Run) {
+func (r *route) warnings(j *job, run *schema.Run) {
 	if j.in.Labels == nil {
-		w.unplaced = append(w.unplaced, "/labels")
+		r.unplaced = append(r.unplaced, "/labels")
 	}
 	legends := j.legendAlong()
 	if legends == nil {
-		w.unplaced = append(w.unplaced, "the label tables of the rule set have no row for the place "+pvCable)
+		r.unplaced = append(r.unplaced, "the label tables of the rule set have no row for the place "+pvCable)
 	}
-	for _, l := range j.alongRun(r, legends) {
+	for _, l := range j.alongRun(run, legends) {
 		at := working.Stated("x", "m", l.PositionM)
-		w.unplaced = append(w.unplaced, at.Missing()...)
-		w.labels = append(w.labels, point{at, l.Side.Value})
+		r.unplaced = append(r.unplaced, at.Missing()...)
+		r.labels = append(r.labels, point{at, l.Side.Value})
 	}
-	slices.SortStableFunc(w.labels, func(a, b point) int {
+	slices.SortStableFunc(r.labels, func(a, b point) int {
 		switch {
 		case a.at.Value() < b.at.Value():
 			return -1
@@ -104,30 +104,30 @@ func (w *route) warnings(j *job, r *schema.Run) {
 }
 
 // mustMarkSome reports whether any stretch must be marked.
-func (w *route) mustMarkSome(r *schema.Run) working.Flag {
+func (r *route) mustMarkSome(run *schema.Run) working.Flag {
 	var needs []working.Flag
-	if r.Segments == nil {
-		needs = append(needs, working.UnknownFlag(r.Member("segments")))
+	if run.Segments == nil {
+		needs = append(needs, working.UnknownFlag(run.Member("segments")))
 	}
-	for _, s := range w.stretches {
-		needs = append(needs, s.need)
+	for _, s := range r.stretches {
+		needs = append(needs, s.mustMark)
 	}
 	return working.Any(needs...)
 }
 
 // length adds up what must be marked.
-func (w *route) length() working.Number {
+func (r *route) length() working.Number {
 	var parts []working.Number
-	for _, s := range w.stretches {
+	for _, s := range r.stretches {
 		switch {
-		case !s.need.Known():
-			return working.Unknown("l_mark", "m", s.need.Missing()...)
-		case s.need.Value():
+		case !s.mustMark.Known():
+			return working.Unknown("l_mark", "m", s.mustMark.Missing()...)
+		case s.mustMark.Value():
 			parts = append(parts, between("l_i", s.from, s.to))
 		}
 	}
-	if len(w.stretches) == 0 && w.unplaced != nil {
-		return working.Unknown("l_mark", "m", w.unplaced...)
+	if len(r.stretches) == 0 && r.unplaced != nil {
+		return working.Unknown("l_mark", "m", r.unplaced...)
 	}
 	return working.Sum("l_mark", "m", parts...)
 }

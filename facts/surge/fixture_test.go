@@ -21,8 +21,7 @@ func site() object {
 		"project": object{"reference": "test", "stage": "design", "country": "GB", "premises": "dwelling", "design_date": "2026-02-10"},
 		"site":    object{"temp_min_c": -15, "temp_max_c": 35, "lightning_ng_per_km2_yr": 0.7},
 		"datasheets": object{
-			"modules": object{"M": object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2,
-				"imp_a": 13.1, "voc_coeff_pct_per_k": -0.25, "bifacial": false}},
+			"modules":   object{"M": facttest.Module()},
 			"inverters": object{"I": object{"dc_voltage_max_v": 1000, "dc_impulse_withstand_kv": 4, "mppts": list{object{}, object{}}, "ac_power_rated_w": 5000, "phases": 1}},
 			"spds": object{"DC": object{"type": "T2", "system": "pv_dc", "standard": "BS EN 61643-31:2019", "ucpv_v": 600, "iscpv_a": 1000},
 				"AC": object{"type": "T2", "system": "ac", "standard": "BS EN 61643-11", "uc_v": 275, "backup_device_max_a": 125}},
@@ -49,20 +48,11 @@ func run(id, from, to, service string, length float64) object {
 }
 
 func rules() book.Book {
-	number := func(v float64) book.Parameter { return book.Parameter{Number: v} }
-	b := book.Book{Parameters: map[string]book.Parameter{
-		"voltage_method": {Text: "factor", IsText: true}, "surge_risk_level_until": {Text: "2022-09-27", IsText: true},
-		"voc_factor": number(1.15), "isc_factor": number(1.25), "spd_reach_m": number(10), "spd_uc_factor": number(1.1),
-		"ac_impulse_withstand_kv": number(2.5), "spd_up_over_withstand_max": number(0.8)},
-		Tables: map[string]*book.Table{"surge_critical_length": {}, "surge_environment_factor": {}}}
-	for word, k := range map[string]float64{"dwelling": 115, "commercial": 450} {
-		t := b.Tables["surge_critical_length"]
-		t.Rows = append(t.Rows, map[string]any{"premises": word, "k_m_per_km2_yr": k})
-	}
-	for word, k := range map[string]float64{"suburban": 85, "urban": 850} {
-		t := b.Tables["surge_environment_factor"]
-		t.Rows = append(t.Rows, map[string]any{"surroundings": word, "factor": k})
-	}
+	b := facttest.Book(map[string]any{
+		"voltage_method": "factor", "voc_factor": 1.15, "isc_factor": 1.25, "surge_risk_level_until": "2022-09-27", "spd_reach_m": 10.0,
+		"spd_uc_factor": 1.1, "ac_impulse_withstand_kv": 2.5, "spd_up_over_withstand_max": 0.8})
+	facttest.Table(b, "surge_critical_length", "premises", "k_m_per_km2_yr", "dwelling", 115.0, "commercial", 450.0)
+	facttest.Table(b, "surge_environment_factor", "surroundings", "factor", "suburban", 85.0, "urban", 850.0)
 	return b
 }
 
