@@ -59,15 +59,12 @@ func unstated(in *schema.Installation) []string {
 	return lists
 }
 
-var (
-	batteryPower = working.NewFormula("P", "W", "n_units · P_unit", working.ByDefinition)
-	phaseCurrent = working.NewFormula("I", "A", "P / (n · U_0)", perPhase)
-)
+var phaseCurrent = working.NewFormula("I", "A", "P / (n · U_0)", perPhase)
 
 // powerOf is the rated AC power of a battery with an inverter built in, of all
 // its units together.
 func powerOf(b schema.Battery, sheet *schema.BatteryDatasheet) working.Number {
-	return batteryPower.Of(working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
+	return working.Product("P", "W", working.ByDefinition, working.Stated("n_units", "", b.Units), working.Stated("P_unit", "W", sheet.ACPowerRatedW))
 }
 
 // typeTested reports whether a sheet claims a type test for connection.

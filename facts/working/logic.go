@@ -64,6 +64,29 @@ func lacking(flags []Flag) (missing []string, unknown bool) {
 	return sortedUnique(missing), unknown
 }
 
+// AtLeast reports whether one number is no less than another. It is unknown as soon
+// as one of them is, and names what both lack.
+func AtLeast(a, b Number) Flag {
+	if !a.known || !b.known {
+		return UnknownFlag(sortedUnique(slices.Concat(a.missing, b.missing))...)
+	}
+	return KnownFlag(a.value >= b.value, a.at)
+}
+
+// Among reports whether a list of the document holds a part of some kind. A list left
+// out, and so nil, could hold one.
+func Among[T any](list []T, at string, is func(*T) bool) Flag {
+	for i := range list {
+		if is(&list[i]) {
+			return KnownFlag(true, at)
+		}
+	}
+	if list == nil {
+		return UnknownFlag(at)
+	}
+	return KnownFlag(false, at)
+}
+
 // OneOf reports whether the text is one of some words.
 func (t Text) OneOf(words ...string) Flag {
 	if !t.known {

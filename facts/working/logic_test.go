@@ -161,3 +161,33 @@ func TestTextsCompared(t *testing.T) {
 		t.Errorf("two unknown texts: %v", f)
 	}
 }
+
+func TestNumbersCompared(t *testing.T) {
+	two, seven, open := working.Counted("n", 2, "/two"), working.Counted("n", 7, "/seven"), working.Unknown("n", "", "/open")
+	for name, c := range map[string]struct {
+		f    working.Flag
+		want bool
+	}{"more": {working.AtLeast(seven, two), true}, "as much": {working.AtLeast(two, two), true}, "less": {working.AtLeast(two, seven), false}} {
+		if !c.f.Known() || c.f.Value() != c.want {
+			t.Errorf("%s: %v, want %t", name, c.f, c.want)
+		}
+	}
+	if f := working.AtLeast(open, working.Unknown("n", "", "/a")); f.Known() || !slices.Equal(f.Missing(), []string{"/a", "/open"}) {
+		t.Errorf("two unknown numbers: %v", f)
+	}
+}
+
+func TestAmong(t *testing.T) {
+	even := func(n *int) bool { return *n%2 == 0 }
+	if f := working.Among([]int{1, 4}, "/list", even); !f.Known() || !f.Value() || f.At() != "/list" {
+		t.Errorf("a list that holds one: %v", f)
+	}
+	for _, list := range [][]int{{1, 3}, {}} {
+		if f := working.Among(list, "/list", even); !f.Known() || f.Value() {
+			t.Errorf("%v: %v, want none", list, f)
+		}
+	}
+	if f := working.Among(nil, "/list", even); f.Known() || !slices.Equal(f.Missing(), []string{"/list"}) {
+		t.Errorf("a list left out: %v", f)
+	}
+}
