@@ -163,16 +163,17 @@ func TestTextsCompared(t *testing.T) {
 }
 
 func TestNumbersCompared(t *testing.T) {
-	two, seven, open := working.Counted("n", 2, "/two"), working.Counted("n", 7, "/seven"), working.Unknown("n", "", "/open")
+	two, three := working.Counted("a", 2, "/two"), working.Counted("b", 3, "/three")
 	for name, c := range map[string]struct {
 		f    working.Flag
 		want bool
-	}{"more": {working.AtLeast(seven, two), true}, "as much": {working.AtLeast(two, two), true}, "less": {working.AtLeast(two, seven), false}} {
+	}{"below": {working.AtMost(two, three), true}, "equal": {working.AtMost(two, two), true}, "above": {working.AtMost(three, two), false},
+		"at least less": {working.AtLeast(three, two), true}, "at least as much": {working.AtLeast(two, two), true}, "at least more": {working.AtLeast(two, three), false}} {
 		if !c.f.Known() || c.f.Value() != c.want {
 			t.Errorf("%s: %v, want %t", name, c.f, c.want)
 		}
 	}
-	if f := working.AtLeast(open, working.Unknown("n", "", "/a")); f.Known() || !slices.Equal(f.Missing(), []string{"/a", "/open"}) {
+	if f := working.AtMost(working.Unknown("x", "", "/z"), working.Unknown("y", "", "/a")); f.Known() || !slices.Equal(f.Missing(), []string{"/a", "/z"}) {
 		t.Errorf("two unknown numbers: %v", f)
 	}
 }
