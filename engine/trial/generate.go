@@ -36,8 +36,11 @@ func HasFigure(q *ruleset.Requirement) bool {
 	})
 }
 
-// another is a word that no row names.
-const another = "anything else"
+// Words that no row names.
+const (
+	something = "something"
+	another   = "anything else"
+)
 
 // assignment gives facts values, by the names that the row has for them.
 type assignment map[string]any
@@ -63,17 +66,34 @@ func casesFor(set *ruleset.RuleSet, q *ruleset.Requirement) []Case {
 	}
 	r.add(judge.NotMet, "what it asks for is not there", broken)
 	for _, name := range r.names {
-		left := maps.Clone(broken)
-		delete(left, name)
-		r.add(judge.NotShown, name+" is not known", left)
+		left := r.find(func(a assignment) bool {
+			return r.applies(a, -1) && !r.holds(q.Condition, a) && r.matters(name, a)
+		})
+		if left != nil {
+			delete(left, name)
+			r.add(judge.NotShown, name+" is not known", left)
+		}
 	}
 	for i, c := range q.When {
-		off := r.find(func(a assignment) bool { return r.applies(a, i) && !r.holds(c, a) && !r.holds(q.Condition, a) })
-		if off != nil {
-			r.add(judge.NotApplicable, "it does not apply: "+c.String(), off)
+		off := func(a assignment) bool { return r.applies(a, i) && !r.holds(c, a) }
+		found := r.find(func(a assignment) bool { return off(a) && !r.holds(q.Condition, a) })
+		if found == nil {
+			found = r.find(off)
+		}
+		if found != nil {
+			r.add(judge.NotApplicable, "it does not apply without "+c.String(), found)
 		}
 	}
 	return r.cases
+}
+
+// matters reports whether nothing could be said if a fact were not known: some
+// comparison hangs on it alone.
+func (r *rowCases) matters(name string, a assignment) bool {
+	return slices.ContainsFunc(r.row.Compared(), func(c ruleset.Condition) bool {
+		about := func(one ruleset.Condition) bool { return slices.Contains(one.Facts(), name) }
+		return slices.ContainsFunc(c.Each(), about) && !slices.ContainsFunc(c.Each(), func(one ruleset.Condition) bool { return !about(one) && r.holds(one, a) })
+	})
 }
 
 // metOnes are cases in which the row is kept: one for each value that keeps it of
@@ -107,9 +127,10 @@ func (r *rowCases) takeDomains() {
 	words := map[string][]string{}
 	for _, c := range r.row.Compared() {
 		for _, one := range c.Each() {
-			words[one.Fact] = append(words[one.Fact], r.wordsOf(one)...)
+			named := r.wordsOf(one)
+			words[one.Fact] = append(words[one.Fact], named...)
 			if to := one.Limit.Fact; to != "" {
-				words[to] = append(words[to], words[one.Fact]...)
+				words[to] = append(words[to], named...)
 			}
 		}
 	}
@@ -135,8 +156,12 @@ func (r *rowCases) takeDomains() {
 	slices.Sort(r.names)
 }
 
-// wordsOf are the words that a comparison names.
+// wordsOf are the words that a comparison names; one of ours where it is with
+// another fact.
 func (r *rowCases) wordsOf(c ruleset.Condition) []string {
+	if c.Limit.Fact != "" {
+		return []string{something}
+	}
 	switch v := r.set.Value(c.Limit).(type) {
 	case string:
 		return []string{v}
