@@ -128,8 +128,6 @@ func (d *deriver) rcdReadings(id string) working.Number {
 	return working.Counted("n", d.find.rcdTests[id], d.at("rcds"))
 }
 
-var currentMultiple = working.NewFormula("k", "", "I_test / I_Δn", working.ByDefinition)
-
 // rcds derives the facts of every test of a residual current device; nil when
 // the document states none.
 func (d *deriver) rcds() []RCDTest {
@@ -142,7 +140,7 @@ func (d *deriver) rcds() []RCDTest {
 		device := d.residualDevice(r.Part)
 		all[i] = RCDTest{
 			Subject:         working.Subject{ID: r.ID.Value, At: r.At(), Name: "RCD test " + r.ID.Value},
-			CurrentMultiple: currentMultiple.Of(working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa)),
+			CurrentMultiple: working.Ratio("k", working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa)),
 			Form:            working.StatedText(r.TestCurrentForm),
 			TripTimeMs:      working.Stated("t", "ms", r.TripTimeMs),
 			Tripped:         working.StatedFlag(r.Tripped),

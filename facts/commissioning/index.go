@@ -16,8 +16,17 @@ type index struct {
 }
 
 func indexOf(in *schema.Installation) index {
-	x := index{map[string]*schema.Instrument{}, map[string]int{}, map[string]int{}, map[string]*schema.ACCircuit{}, map[string]*schema.BoardWay{},
-		map[string]int{}, map[string]int{}, map[string][]*schema.FunctionalTest{}, map[string][]*schema.InsulationReading{}}
+	x := index{
+		instruments: map[string]*schema.Instrument{},
+		strings:     map[string]int{},
+		runs:        map[string]int{},
+		circuits:    map[string]*schema.ACCircuit{},
+		ways:        map[string]*schema.BoardWay{},
+		curves:      map[string]int{},
+		rcdTests:    map[string]int{},
+		functional:  map[string][]*schema.FunctionalTest{},
+		insulated:   map[string][]*schema.InsulationReading{},
+	}
 	for i := range in.Strings {
 		x.strings[in.Strings[i].ID.Value] = i
 	}
