@@ -1,7 +1,8 @@
 // Package policies holds the rule sets that sunclause ships with, as they stand
 // in its folders: the library of Rego modules, the international set, the
 // regional sets built on it, and the house rules of an invented firm as an example;
-// and the same sets as Go data, which is generated from the folders.
+// and the same sets as Go data, which is generated from the folders. A folder with
+// a ruleset.yaml in it is a set, and needs no Go.
 package policies
 
 import (
@@ -12,7 +13,7 @@ import (
 
 //go:generate go run ./generate
 
-//go:embed lib iec gb house-example
+//go:embed */*.yaml */*.rego */tables/*.yaml */tests/*.yaml
 var folders embed.FS
 
 // FS is the folders of the embedded rule sets, with the form of each in which it

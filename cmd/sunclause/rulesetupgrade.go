@@ -36,11 +36,18 @@ func runRulesetUpgrade(ctx context.Context, env *environment, args []string) (in
 		return couldNot, err
 	}
 	for _, c := range changed {
-		if c.Cards == 0 {
-			fmt.Fprintf(env.stdout, "%s: brought up to date\n", filepath.Join(dir, filepath.FromSlash(c.Name)))
-			continue
-		}
-		fmt.Fprintf(env.stdout, "%s: %s rewritten\n", filepath.Join(dir, filepath.FromSlash(c.Name)), judge.Many(c.Cards, "requirement"))
+		fmt.Fprintf(env.stdout, "%s: %s\n", filepath.Join(dir, filepath.FromSlash(c.Name)), done(c))
 	}
 	return passes, nil
+}
+
+// done says what was done to a file.
+func done(c ruleset.Upgraded) string {
+	switch {
+	case c.Cards > 0:
+		return judge.Many(c.Cards, "requirement") + " rewritten"
+	case c.Rows > 0:
+		return "the requirement named in " + judge.Many(c.Rows, "row")
+	}
+	return "brought up to date"
 }

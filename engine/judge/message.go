@@ -70,7 +70,7 @@ func (j Judgment) sayMeasured() string {
 	allowed := strings.TrimSpace(allowedWords[c.Comparison] + " " + limit)
 	says := fmt.Sprintf("%s: %s; allowed %s%s", about, value, allowed, sayMargin(j))
 	if others := len(j.Requirement.AnyOf) - 1; others > 0 && j.Outcome == NotMet {
-		says += fmt.Sprintf("; nor does %s hold", sayOthers(j.Requirement.AnyOf[1:]))
+		says += ", or else: " + sayOthers(j.Requirement.AnyOf[1:])
 	}
 	return says
 }
@@ -111,7 +111,7 @@ func sayOthers(others []ruleset.Condition) string {
 	for i, c := range others {
 		words[i] = c.String()
 	}
-	return strings.Join(words, " or ")
+	return strings.Join(words, ", or ")
 }
 
 // decimals is how many a quantity is shown with at the most.

@@ -190,25 +190,33 @@ func Read(name string, raw []byte) (*Record, error) {
 	for _, p := range rec.Parts {
 		for _, o := range p.Outcomes {
 			if o.Measured != nil {
-				o.Measured.Value = asListOfWords(o.Measured.Value)
+				o.Measured.Value = asList(o.Measured.Value)
 			}
 			if o.Limit != nil {
-				o.Limit.Value = asListOfWords(o.Limit.Value)
+				o.Limit.Value = asList(o.Limit.Value)
 			}
 		}
 	}
 	return &rec, nil
 }
 
-// asListOfWords gives a list that was read the type that lists of facts have.
-func asListOfWords(v any) any {
+// asList gives a list that was read the type that lists of facts and of limits
+// have.
+func asList(v any) any {
 	list, ok := v.([]any)
 	if !ok {
 		return v
 	}
-	words := make([]string, len(list))
-	for i, e := range list {
-		words[i], _ = e.(string) // the schema lets nothing else through
+	words, numbers := make([]string, len(list)), make([]float64, len(list))
+	isNumbers := false
+	for i, e := range list { // the schema lets nothing else through
+		words[i], _ = e.(string)
+		if n, ok := e.(float64); ok {
+			numbers[i], isNumbers = n, true
+		}
+	}
+	if isNumbers {
+		return numbers
 	}
 	return words
 }

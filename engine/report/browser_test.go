@@ -49,7 +49,7 @@ func browser(t *testing.T) context.Context {
 	t.Cleanup(cancel)
 	ctx, cancel = chromedp.NewContext(ctx)
 	t.Cleanup(cancel)
-	ctx, cancel = context.WithTimeout(ctx, 2*time.Minute)
+	ctx, cancel = context.WithTimeout(ctx, 9*time.Minute) // a browser that hangs; the machine may be busy
 	t.Cleanup(cancel)
 	return ctx
 }

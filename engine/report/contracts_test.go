@@ -8,6 +8,7 @@ import (
 	"sunclause/engine/judge"
 	"sunclause/engine/record"
 	"sunclause/engine/report"
+	"sunclause/facts/facttest"
 	"sunclause/schema"
 	"sunclause/schema/examples"
 )
@@ -15,6 +16,19 @@ import (
 // The examples, sound, faulty, large and of another rule set, are held to the
 // published schemas of what commands write for programs. Each schema refuses
 // members that it does not know.
+
+// refusesMore are the contracts that were seen to refuse a member they do not
+// know, or not to.
+var refusesMore = map[string]bool{}
+
+// held are the examples that are held to the contracts. What is written of the
+// large one is the same at great length.
+func held() []string {
+	if facttest.Thorough() {
+		return examples.Names
+	}
+	return []string{examples.Cottage, examples.Faulty, examples.Battery}
+}
 
 // keepsContract holds what a function writes to a published schema.
 func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer) error) {
@@ -27,9 +41,12 @@ func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer
 		first, _, _ := strings.Cut(err.Error(), "\n")
 		t.Errorf("%s is not what %s says: %s", name, contract, first)
 	}
-	more := append([]byte(`{"members_to_come": 1,`), text.Bytes()[1:]...)
-	if schema.Validate(name, more, contract) == nil {
-		t.Errorf("%s lets members pass that it does not know", contract)
+	if !refusesMore[contract] {
+		refusesMore[contract] = true
+		more := append([]byte(`{"members_to_come": 1,`), text.Bytes()[1:]...)
+		if schema.Validate(name, more, contract) == nil {
+			t.Errorf("%s lets members pass that it does not know", contract)
+		}
 	}
 	if n := bytes.Count(text.Bytes(), []byte("\n")); n != 1 {
 		t.Errorf("%s has %d lines; one object stands on one line", name, n)
@@ -41,7 +58,7 @@ func recordOf(r *judge.Result) *record.Record {
 }
 
 func TestFactsKeepTheirContract(t *testing.T) {
-	for _, name := range examples.Names {
+	for _, name := range held() {
 		r := result(t, name)
 		keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
 			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, false, nil)
@@ -66,7 +83,7 @@ func TestRulesKeepTheirContract(t *testing.T) {
 
 func TestComparisonOfRuleSetsKeepsItsContract(t *testing.T) {
 	c := report.RulesCompared{Before: loaded(t, "gb"), After: loaded(t, "house-example")}
-	for _, name := range examples.Names {
+	for _, name := range held() {
 		raw := examples.Text(t, name)
 		before, after := judgedBy(t, "gb", name, raw, judge.Options{}), judgedBy(t, "house-example", name, raw, judge.Options{})
 		one := report.Compare(recordOf(before), recordOf(after), true)

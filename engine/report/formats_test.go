@@ -7,6 +7,7 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"sync"
 	"testing"
 
 	"github.com/google/go-cmp/cmp"
@@ -28,12 +29,20 @@ func judged(t testing.TB, name string, raw []byte, o judge.Options) *judge.Resul
 	return judgedBy(t, formats+"rules", name, raw, o)
 }
 
+// sets are the rule sets that tests have loaded, by name.
+var sets sync.Map
+
+// loaded gives a rule set, which is loaded once.
 func loaded(t testing.TB, rules string) *ruleset.RuleSet {
 	t.Helper()
+	if set, ok := sets.Load(rules); ok {
+		return set.(*ruleset.RuleSet)
+	}
 	set, err := ruleset.Load(context.Background(), policies.FS, rules)
 	if err != nil {
 		t.Fatal(err)
 	}
+	sets.Store(rules, set)
 	return set
 }
 

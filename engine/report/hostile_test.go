@@ -56,9 +56,7 @@ func hostileShed(t testing.TB, text string) *judge.Result {
 		d.Reason.Value, d.Author.Value = text, text
 	}
 	in.Handover.Departures[1].Requirement.Value = text
-	fuse := in.Datasheets.ProtectiveDevices["f1"]
-	fuse.Standard.Value = text
-	in.Datasheets.ProtectiveDevices["f1"] = fuse
+	in.Datasheets.ProtectiveDevices["f1"].Standard.Value = text
 	r, err := judge.Check(context.Background(), set, doc, judge.Options{})
 	if err != nil {
 		t.Fatal(err)

@@ -223,6 +223,9 @@ func (s *RuleSet) changeTable(l changing, c changeFile, made Change) *schema.Pro
 		if !slices.ContainsFunc(t.Columns, func(col book.Column) bool { return col.Name == name }) {
 			return problem(l, c.At()+"/cells/"+name, fmt.Sprintf("table %s has no column %q", t.Name, name), "")
 		}
+		if kind := askingOf(t.Name); kind != nil && slices.Contains(kind.keys, name) {
+			return problem(l, c.At()+"/cells/"+name, fmt.Sprintf("%s decides what the row asks for, and is not changed", name), "leave the row out by cells: {due: never}, and add another in a table of your own")
+		}
 		from = append(from, fmt.Sprintf("%s %v", name, row[name]))
 		row[name] = cellOf(c.Cells[name])
 		to = append(to, fmt.Sprintf("%s %v", name, row[name]))

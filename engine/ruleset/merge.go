@@ -18,15 +18,22 @@ func (s *RuleSet) merge(layers []*layer) error {
 	var problems schema.Problems
 	for _, l := range slices.Backward(layers) {
 		problems = append(problems, s.mergeFigures(l)...)
+		for _, t := range l.tables {
+			problems = append(problems, s.addAsked(l, t)...)
+		}
 		for _, r := range l.rows {
 			for _, row := range r.file.Requirements {
-				problems = append(problems, s.addRequirement(l, r.room, r.source, row, false)...)
+				problems = append(problems, s.addRequirement(l, r.room, r.source, row, inRow)...)
 			}
 		}
+	}
+	if len(problems) == 0 {
+		problems = s.checkAsked(layers)
 	}
 	if len(problems) > 0 {
 		return problems
 	}
+	s.keepPlaces(layers)
 	return nil
 }
 
@@ -89,6 +96,9 @@ func (s *RuleSet) replaceTable(l *layer, t tableOf) schema.Problems {
 		return schema.Problems{t.source.ProblemAt("", fmt.Sprintf("table %s is already in set %s", t.name, below.Set), "to stand in its place, say replaces with a reason and a date")}
 	case !twice && says.Stated():
 		return schema.Problems{t.source.ProblemAt("/replaces", fmt.Sprintf("the sets below have no table %s to replace", t.name), "")}
+	case twice && askingOf(t.name) != nil:
+		return schema.Problems{t.source.ProblemAt("/replaces", fmt.Sprintf("table %s carries requirements and is not replaced", t.name),
+			"leave single rows out by a change with cells: {due: never}, and add others in a table whose name begins with "+askingOf(t.name).prefix+"_")}
 	case twice:
 		s.Changes = append(s.Changes, Change{Set: l.name(), Table: t.name, From: below.Title, To: t.file.Title.Value, Reason: says.Reason.Value, Date: says.Date.Value})
 	}
@@ -122,11 +132,11 @@ func tableFrom(t tableOf, set string) (*book.Table, schema.Problems) {
 
 // addRequirement takes a limit row or the card of a Rego rule, and holds it to
 // the facts and parameters there are.
-func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, isRego bool) schema.Problems {
+func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, written place) schema.Problems {
 	r := &Requirement{
 		ID: c.ID.Value, Title: c.Title.Value, Room: room, Level: Level(c.Level.Value), Subject: c.Subject.Value,
 		Broken: c.Broken.Value, Remedy: c.Remedy.Value, Source: c.Source.source(),
-		Rego: isRego, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
+		Rego: written == inRule, written: written, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
 	}
 	p := cardProblems{s, src, nil}
 	if known, twice := s.byID[r.ID]; twice {

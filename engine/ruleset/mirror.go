@@ -79,12 +79,13 @@ type sourceFile struct {
 // tableFile mirrors table: tables/NAME.yaml: one table of the book.
 type tableFile struct {
 	schema.Pointer
-	Title    schema.Text      `json:"title"` // the table in words
-	Note     schema.Text      `json:"note"`  // a remark for readers
-	Source   sourceFile       `json:"source"`
-	Replaces replacesFile     `json:"replaces"`
-	Columns  []columnFile     `json:"columns"` // columns, in order
-	Rows     []map[string]any `json:"rows"`    // rows: each an object of cells, numbers or words, by column
+	Title        schema.Text      `json:"title"` // the table in words
+	Note         schema.Text      `json:"note"`  // a remark for readers
+	Source       sourceFile       `json:"source"`
+	Replaces     replacesFile     `json:"replaces"`
+	Columns      []columnFile     `json:"columns"`      // columns, in order
+	Requirements []askedFile      `json:"requirements"` // of a table of labels or papers: the requirements that its rows name in the column requirement
+	Rows         []map[string]any `json:"rows"`         // rows: each an object of cells, numbers or words, by column
 }
 
 // replacesFile mirrors replacement: says that the table stands in place of one of the same name in a set below, why, and since when.
@@ -92,6 +93,19 @@ type replacesFile struct {
 	schema.Pointer
 	Reason schema.Text `json:"reason"` // why, in writing
 	Date   schema.Text `json:"date"`   // since when
+}
+
+// askedFile mirrors asked: a requirement that asks for what the rows name it for: a label at each place where it is due, or a paper.
+type askedFile struct {
+	schema.Pointer
+	ID     schema.Text `json:"id"`    // readable id
+	Title  schema.Text `json:"title"` // what is required, in one line
+	Level  schema.Text `json:"level"` // how binding it is
+	When   []any       `json:"when"`
+	Since  schema.Text `json:"since"`  // first day of design to which it applies
+	Until  schema.Text `json:"until"`  // last day of design to which it applies
+	Remedy schema.Text `json:"remedy"` // what would put it right
+	Source sourceFile  `json:"source"`
 }
 
 // columnFile mirrors column: one column.

@@ -35,9 +35,19 @@ type Requirement struct {
 	Place   int      // among those of its set and room, as they are written: the gravest stand first
 	Changes []Change // what sets above it changed, in order
 
-	when []*Comparison // as resolved against the facts there are
-	row  *Comparison   // nil for a Rego rule
+	written place
+	when    []*Comparison // as resolved against the facts there are
+	row     *Comparison   // nil for a Rego rule
 }
+
+// place is where a requirement is written.
+type place int
+
+const (
+	inRow   place = iota // of a room
+	inTable              // that asks for things
+	inRule               // in Rego
+)
 
 // Conditions are the conditions under which the requirement applies, resolved.
 func (r *Requirement) Conditions() []*Comparison { return r.when }

@@ -20,6 +20,7 @@ type Upgraded struct {
 	Name  string // inside the set
 	Text  []byte
 	Cards int // rows and cards of rules that were rewritten
+	Rows  int // rows of tables that were given their requirement
 }
 
 // Upgrade puts the rule set in a folder into the present form: rows, and the cards
@@ -32,20 +33,20 @@ func Upgrade(ctx context.Context, embedded fs.FS, dir string) ([]Upgraded, error
 	if err != nil {
 		return nil, err
 	}
-	parameters, err := parametersOf(ctx, embedded, dir, files)
+	up, err := newUpgrader(ctx, embedded, dir, files)
 	if err != nil {
 		return nil, err
 	}
 	var changed []Upgraded
 	var errs []error
 	for i, f := range files {
-		up := upgrader{shown: path.Join(filepath.ToSlash(dir), f.name), parameters: parameters}
+		up.shown, up.cards, up.rows = path.Join(filepath.ToSlash(dir), f.name), 0, 0
 		text, err := up.file(f)
 		if err != nil {
 			errs = append(errs, err)
-		} else if up.cards > 0 {
+		} else if up.cards+up.rows > 0 {
 			files[i].raw = text
-			changed = append(changed, Upgraded{f.name, text, up.cards})
+			changed = append(changed, Upgraded{f.name, text, up.cards, up.rows})
 		}
 	}
 	if len(errs) > 0 {
@@ -75,31 +76,49 @@ func staleSchemas(dir string) ([]Upgraded, error) {
 	return stale, nil
 }
 
-// parametersOf are the names of the parameters of a set and of those below it.
-func parametersOf(ctx context.Context, embedded fs.FS, dir string, files []setFile) (map[string]bool, error) {
-	all := map[string]bool{}
+// upgrader rewrites the files of a set, one after the other.
+type upgrader struct {
+	parameters map[string]bool // names of those of the set and of those below it
+	askers     []asker         // the requirements of the same that ask for labels
+
+	shown string // the file in hand
+	cards int    // of it that were rewritten
+	rows  int
+}
+
+// newUpgrader looks a set and those below it through for what decides how a line
+// is written.
+func newUpgrader(ctx context.Context, embedded fs.FS, dir string, files []setFile) (*upgrader, error) {
+	u := &upgrader{parameters: map[string]bool{}}
 	below := ""
 	for _, f := range files {
 		if path.Ext(f.name) != ".yaml" || path.Dir(f.name) != "." {
 			continue
 		}
-		var read struct {
-			schema.Pointer
-			Extends    schema.Text     `json:"extends"`
-			Parameters []parameterFile `json:"parameters"`
-		}
-		if _, err := schema.ReadYAML(path.Join(filepath.ToSlash(dir), f.name), f.raw, "", &read); err != nil {
+		var anything any
+		src, err := schema.ReadYAML(path.Join(filepath.ToSlash(dir), f.name), f.raw, "", &anything)
+		if err != nil {
 			return nil, err
 		}
-		for _, p := range read.Parameters {
-			all[p.Name.Value] = true
+		root, _ := src.Root().(map[string]any)
+		parameters, _ := root["parameters"].([]any)
+		for _, p := range parameters {
+			members, _ := p.(map[string]any)
+			name, _ := members["name"].(string)
+			u.parameters[name] = true
+		}
+		rows, _ := root["requirements"].([]any)
+		for _, row := range rows {
+			if a, ok := u.askerOf(row); ok {
+				u.askers = append(u.askers, a)
+			}
 		}
 		if f.name == manifestName {
-			below = read.Extends.Value
+			below, _ = root["extends"].(string)
 		}
 	}
 	if below == "" {
-		return all, nil
+		return u, nil
 	}
 	if strings.HasPrefix(below, ".") {
 		below = filepath.Join(dir, below)
@@ -109,29 +128,31 @@ func parametersOf(ctx context.Context, embedded fs.FS, dir string, files []setFi
 		return nil, fmt.Errorf("the set that it builds on cannot be used; upgrade that one first:\n%w", err)
 	}
 	for _, name := range set.parameterNames() {
-		all[name] = true
+		u.parameters[name] = true
 	}
-	return all, nil
-}
-
-// upgrader rewrites one file.
-type upgrader struct {
-	shown      string
-	parameters map[string]bool
-	cards      int
+	u.askers = append(u.askers, askersOf(set)...)
+	return u, nil
 }
 
 func (u *upgrader) file(f setFile) ([]byte, error) {
 	switch {
 	case path.Ext(f.name) == ".rego":
 		return u.rules(f.raw)
-	case f.name == manifestName || path.Dir(f.name) != ".":
+	case f.name == manifestName:
 		return f.raw, nil
 	}
 	var anything any
 	src, err := schema.ReadYAML(u.shown, f.raw, "", &anything)
 	if err != nil {
 		return nil, err
+	}
+	if path.Dir(f.name) == "tables" {
+		kind := askingOf(strings.TrimSuffix(path.Base(f.name), ".yaml"))
+		if kind == nil || kind.thing != "legend" {
+			return f.raw, nil
+		}
+		edits, err := u.table(src)
+		return apply(f.raw, edits), err
 	}
 	root, _ := src.Root().(map[string]any)
 	rows, _ := root["requirements"].([]any)

@@ -25,8 +25,8 @@ func TestUpgrade(t *testing.T) {
 	for _, c := range changed {
 		got[c.Name] = string(c.Text)
 	}
-	for _, name := range []string{"pvstring.yaml", "site.yaml", "mppt.rego"} {
-		raw, err := os.ReadFile(filepath.Join(want, name))
+	for _, name := range []string{"pvstring.yaml", "site.yaml", "mppt.rego", "signs.yaml", "tables/labels_older.yaml"} {
+		raw, err := os.ReadFile(filepath.Join(want, filepath.FromSlash(name)))
 		if err != nil {
 			t.Fatal(err)
 		}

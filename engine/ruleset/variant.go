@@ -3,6 +3,7 @@ package ruleset
 import (
 	"context"
 	"maps"
+	"slices"
 
 	"sunclause/engine/rego"
 	"sunclause/facts/book"
@@ -39,4 +40,21 @@ func (s *RuleSet) WithParameter(ctx context.Context, p book.Parameter) (*RuleSet
 	changed.byID = maps.Clone(s.byID)
 	changed.resolve()
 	return &changed, changed.prepareRules(ctx)
+}
+
+// WithColumn is the set with every number in a column of a table put through a
+// function. Rego rules keep the table that they have.
+func (s *RuleSet) WithColumn(table, column string, change func(float64) float64) *RuleSet {
+	changed := *s
+	changed.Book.Tables = maps.Clone(s.Book.Tables)
+	t := *s.Book.Tables[table]
+	t.Rows = slices.Clone(t.Rows)
+	for i, row := range t.Rows {
+		if v, isNumber := row[column].(float64); isNumber {
+			t.Rows[i] = maps.Clone(row)
+			t.Rows[i][column] = change(v)
+		}
+	}
+	changed.Book.Tables[table] = &t
+	return &changed
 }

@@ -139,8 +139,8 @@ func turnComparison(q ruleset.Requirement, i int, changed func(string, ruleset.R
 }
 
 // limitMutants shifts the numeric limit of one comparison either way: a whole
-// number by one, any other by a hundredth; and by its factor what is no plain
-// number.
+// number by one, any other by a hundredth. Where there is a factor that is shifted,
+// and of a limit in a table the whole column.
 func limitMutants(set *ruleset.RuleSet, q *ruleset.Requirement, i int) []mutant {
 	of, _ := catalogue.Of(q.Subject)
 	c := q.Each()[i]
@@ -152,9 +152,11 @@ func limitMutants(set *ruleset.RuleSet, q *ruleset.Requirement, i int) []mutant 
 		m := mutant{what: "limit " + shift.words}
 		changed := c
 		switch limit := c.Limit; {
-		case limit.Factor != nil || limit.Cell != nil:
-			changed.Limit.Factor = &ruleset.Factor{Number: set.FactorOf(limit) * (1 + shift.sign/100)}
+		case limit.Factor != nil:
+			changed.Limit.Factor = &ruleset.Factor{Number: shift.shifted(set.FactorOf(limit))}
 			m.set = set.Only(with(*q, i, changed))
+		case limit.Cell != nil:
+			m.set = set.WithColumn(limit.Cell.Table, limit.Cell.Column, shift.shifted).Only(*q)
 		case strings.HasPrefix(limit.Fact, catalogue.Whole+"."):
 			continue // the fact is of another part than the one that a case is about
 		case limit.Fact != "":

@@ -1,8 +1,6 @@
 package accircuit
 
 import (
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -49,8 +47,8 @@ func (m *mains) residual(l *link, u Use) Residual {
 	r.RCDGradeAsked = working.Greatest("g_asked", "", each(l.generators, func(g *generator) working.Number { return grade("g_asked", g.rcdAsked) })...)
 	r.LeakageSharePct = leakageShare.Of(r.LeakageMa, r.ResidualMa)
 	r.ConcealedBare, r.ConcealedDepthMm = m.concealed(l)
-	r.AdditionalNeeded = working.Any(u.Sockets, u.AdditionalStated, m.shallow(l, r))
-	r.RCDNeeded = working.Any(u.SystemEarthing.OneOf("TT"), asksForRCD(r.RCDGradeAsked, l.at), r.AdditionalNeeded)
+	r.AdditionalNeeded = working.Any(u.Sockets, u.AdditionalStated, m.shallow(r))
+	r.RCDNeeded = working.Any(u.SystemEarthing.OneOf("TT"), l.askedByMaker(), r.AdditionalNeeded)
 	return r
 }
 
@@ -85,7 +83,8 @@ func (m *mains) concealed(l *link) (working.Flag, working.Number) {
 		if r.Segments == nil {
 			bare = append(bare, working.UnknownFlag(r.Member("segments")))
 		}
-		for _, s := range r.Segments {
+		for j := range r.Segments {
+			s := &r.Segments[j]
 			b := bareStretch(s)
 			bare = append(bare, b)
 			if !b.Known() || b.Value() {
@@ -99,38 +98,22 @@ func (m *mains) concealed(l *link) (working.Flag, working.Number) {
 	return working.Any(bare...), working.Least("d", "mm", depths...)
 }
 
-func bareStretch(s schema.Segment) working.Flag {
-	switch {
-	case s.Place.Stated() && !slices.Contains([]string{"wall_cavity", "indoors_concealed"}, s.Place.Value):
-		return working.KnownFlag(false, s.Place.At())
-	case s.MechanicallyProtected.Yes():
-		return working.KnownFlag(false, s.MechanicallyProtected.At())
-	case !s.Place.Stated():
-		return working.UnknownFlag(s.Place.At())
-	case !s.MechanicallyProtected.Stated():
-		return working.UnknownFlag(s.MechanicallyProtected.At())
-	}
-	return working.KnownFlag(true, s.Place.At())
+func bareStretch(s *schema.Segment) working.Flag {
+	concealed := working.StatedText(s.Place).OneOf("wall_cavity", "indoors_concealed")
+	return working.All(concealed, working.Not(working.StatedFlag(s.MechanicallyProtected)))
 }
 
-// shallow reports whether a bare stretch lies less deep than the book asks.
-func (m *mains) shallow(l *link, r Residual) working.Flag {
-	least := m.book.Number("concealed_depth_min_mm", "d_min")
-	switch {
-	case r.ConcealedBare.Known() && !r.ConcealedBare.Value():
-		return r.ConcealedBare
-	case !r.ConcealedBare.Known():
-		return r.ConcealedBare
-	case !r.ConcealedDepthMm.Known() || !least.Known():
-		return working.UnknownFlag(append(r.ConcealedDepthMm.Missing(), least.Missing()...)...)
+// shallow reports whether a bare stretch lies less deep than the book asks. The
+// depth counts only where it is known that there is a bare stretch.
+func (m *mains) shallow(r Residual) working.Flag {
+	if bare := r.ConcealedBare; !bare.Known() || !bare.Value() {
+		return bare
 	}
-	return working.KnownFlag(r.ConcealedDepthMm.Value() < least.Value(), l.at)
+	return working.Not(working.AtMost(m.book.Number("concealed_depth_min_mm", "d_min"), r.ConcealedDepthMm))
 }
 
-// asksForRCD reports whether a maker asks for a residual current device of any type.
-func asksForRCD(grade working.Number, at string) working.Flag {
-	if !grade.Known() {
-		return working.UnknownFlag(grade.Missing()...)
-	}
-	return working.KnownFlag(grade.Value() > 0, at)
+// askedByMaker reports whether the maker of one of the generators asks for a
+// residual current device of whatever type.
+func (l *link) askedByMaker() working.Flag {
+	return working.Any(each(l.generators, func(g *generator) working.Flag { return working.Not(g.rcdAsked.OneOf("none")) })...)
 }

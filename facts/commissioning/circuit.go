@@ -41,16 +41,12 @@ func (d *deriver) circuits() []CircuitTest {
 	all := make([]CircuitTest, len(d.in.AC.Circuits))
 	for i := range all {
 		c := &d.in.AC.Circuits[i]
-		way := d.find.ways[c.Way.Value]
+		way := d.find.way(c.Way)
 		all[i] = CircuitTest{
 			Subject:       working.Subject{ID: c.ID.Value, At: c.At(), Name: "tests of circuit " + c.ID.Value},
-			Serves:        working.UnknownText(c.Way.At()),
+			Serves:        working.StatedText(way.Serves),
 			LoopStatedOhm: working.Stated("Z_s", "Ω", c.ZsOhm),
-			RCDFitted:     working.UnknownFlag(c.Way.At()),
-		}
-		if way != nil {
-			all[i].Serves = working.StatedText(way.Serves)
-			all[i].RCDFitted = rcdOn(way)
+			RCDFitted:     rcdOn(way),
 		}
 		all[i].loops(d, c.ID.Value)
 		all[i].insulated(d, c.ID.Value)
@@ -70,14 +66,10 @@ func rcdOn(way *schema.BoardWay) working.Flag {
 // withRCD are the kinds of protective device that open on residual current.
 var withRCD = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
-// residualDevice is the device with a residual current on the way of a circuit; a
-// blank one where the part tested is no circuit on a way.
+// residualDevice is the device with a residual current on the way of the circuit
+// tested.
 func (d *deriver) residualDevice(part schema.Text) *schema.ProtectiveDevice {
-	c := d.find.circuits[part.Value]
-	if c == nil || d.find.ways[c.Way.Value] == nil {
-		return schema.Blank[schema.ProtectiveDevice](part.At())
-	}
-	way := d.find.ways[c.Way.Value]
+	way := d.find.way(d.find.circuit(part).Way)
 	if way.RCD.Stated() {
 		return way.RCD.To()
 	}
@@ -128,8 +120,6 @@ func (d *deriver) rcdReadings(id string) working.Number {
 	return working.Counted("n", d.find.rcdTests[id], d.at("rcds"))
 }
 
-var currentMultiple = working.NewFormula("k", "", "I_test / I_Δn", working.ByDefinition)
-
 // rcds derives the facts of every test of a residual current device; nil when
 // the document states none.
 func (d *deriver) rcds() []RCDTest {
@@ -142,7 +132,7 @@ func (d *deriver) rcds() []RCDTest {
 		device := d.residualDevice(r.Part)
 		all[i] = RCDTest{
 			Subject:         working.Subject{ID: r.ID.Value, At: r.At(), Name: "RCD test " + r.ID.Value},
-			CurrentMultiple: currentMultiple.Of(working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa)),
+			CurrentMultiple: working.Ratio("k", working.Stated("I_test", "mA", r.TestCurrentMa), working.Stated("I_Δn", "mA", device.ResidualCurrentMa)),
 			Form:            working.StatedText(r.TestCurrentForm),
 			TripTimeMs:      working.Stated("t", "ms", r.TripTimeMs),
 			Tripped:         working.StatedFlag(r.Tripped),

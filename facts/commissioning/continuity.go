@@ -19,10 +19,7 @@ type ContinuityTest struct {
 	LeadsNulled   working.Flag   `json:"leads_nulled" words:"whether the resistance of the leads was taken off"`
 }
 
-var (
-	conductorOhms = working.NewFormula("R_20", "Ω", "r · l / 1000", conductorLaw)
-	excess        = working.NewFormula("ΔR", "Ω", "R − R_20", working.ByDefinition)
-)
+var conductorOhms = working.NewFormula("R_20", "Ω", "r · l / 1000", conductorLaw)
 
 // continuity derives the facts of every reading; nil when the document states
 // none.
@@ -41,7 +38,7 @@ func (d *deriver) continuity() []ContinuityTest {
 			TestCurrentMa: working.Stated("I_test", "mA", r.TestCurrentMa),
 			LeadsNulled:   working.StatedFlag(r.LeadsNulled),
 		}
-		all[i].ExcessOhm = excess.Of(all[i].ResistanceOhm, all[i].ExpectedOhm)
+		all[i].ExcessOhm = working.Difference("ΔR", "Ω", all[i].ResistanceOhm, all[i].ExpectedOhm)
 	}
 	return all
 }

@@ -74,7 +74,7 @@ func (d *deriver) insulationTest(r *schema.InsulationReading) InsulationTest {
 		HeldS:             working.Stated("t", "s", r.HeldS),
 		Surface:           working.StatedText(r.Surface),
 		OverRange:         working.StatedFlag(r.OverRange),
-		RangeMegohm:       working.Stated("R_range", "MΩ", d.instrument(r.Instrument).InsulationMaxMegohm),
+		RangeMegohm:       working.Stated("R_range", "MΩ", d.find.instrument(r.Instrument).InsulationMaxMegohm),
 	}
 }
 

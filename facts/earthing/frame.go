@@ -86,14 +86,7 @@ func extraneousLimit(in *schema.Installation, b book.Book) working.Number {
 // that leads to earth settles it; not touching any does not, for only the
 // measurement shows what else the frame stands on.
 func extraneous(f Frame) working.Flag {
-	return working.Any(f.TouchesMetal, withinLimit(f.ResistanceKohm, f.LimitKohm))
-}
-
-func withinLimit(n, limit working.Number) working.Flag {
-	if !n.Known() || !limit.Known() {
-		return working.UnknownFlag(slices.Concat(n.Missing(), limit.Missing())...)
-	}
-	return working.KnownFlag(n.Value() <= limit.Value(), n.At())
+	return working.Any(f.TouchesMetal, working.AtMost(f.ResistanceKohm, f.LimitKohm))
 }
 
 // exposed reports whether the frame becomes live when the basic insulation of a

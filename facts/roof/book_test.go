@@ -187,8 +187,8 @@ func (h *house) document() object {
 
 func letter(prefix string, i int) string { return prefix + string(rune('A'+i)) }
 
-// blow sets the wind so that the peak velocity pressure is as wanted.
-func (h *house) blow(t testing.TB, peak float64) *house {
+// withPeak sets the wind so that the peak velocity pressure is as wanted.
+func (h *house) withPeak(t testing.TB, peak float64) *house {
 	t.Helper()
 	h.site["wind_vb_map_m_per_s"] = 24.0
 	h.site["wind_vb_map_m_per_s"] = 24 * math.Sqrt(peak/h.derive(t).Planes[0].PeakKnM2.Value())

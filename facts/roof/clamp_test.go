@@ -48,7 +48,7 @@ func TestClampSides(t *testing.T) {
 // TestClampLoad shares each module among its clamps: an end clamp carries a
 // quarter, a mid clamp two.
 func TestClampLoad(t *testing.T) {
-	h := standard(t).blow(t, 0.90)
+	h := standard(t).withPeak(t, 0.90)
 	for r, rail := range []string{"RA", "RB"} {
 		from := 440.5
 		h.clamps = append(h.clamps, clamp(letter("E", r), "end", rail, holds("MA", "left", from)),

@@ -1,8 +1,6 @@
 package roof
 
 import (
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -35,24 +33,15 @@ func (s *slope) engineerFacts(f *Plane) {
 func (s *slope) engineerReasons() []reason {
 	p := s.doc
 	drawn := func(kind string) working.Flag {
-		return among(p.Edges, p.Member("edges"), func(e schema.RoofEdge) bool { return e.Kind.Is(kind) })
+		return working.Among(p.Edges, p.Member("edges"), func(e *schema.RoofEdge) bool { return e.Kind.Is(kind) })
 	}
 	return []reason{
 		{"hips", working.StatedText(s.in.Roof.Shape).OneOf("hipped")},
-		{"low pitch", s.below(p.PitchDeg, "engineer_pitch_below_deg")},
+		{"low pitch", working.Not(working.AtLeast(s.pitch, s.param("engineer_pitch_below_deg", "α")))},
 		{"altered timber", working.StatedFlag(p.Rafters.Altered)},
 		{"valley", working.StatedText(p.BottomEdge).OneOf("valley")},
 		{"hips", drawn("hip")},
 		{"valley", drawn("valley")},
-		{"dormer", among(p.Openings, p.Member("openings"), func(o schema.RoofOpening) bool { return o.Kind.Is("dormer") })},
+		{"dormer", working.Among(p.Openings, p.Member("openings"), func(o *schema.RoofOpening) bool { return o.Kind.Is("dormer") })},
 	}
-}
-
-// among reports whether a list of the document holds a part of some kind. A list left
-// out could hold one.
-func among[T any](list []T, at string, is func(T) bool) working.Flag {
-	if list == nil {
-		return working.UnknownFlag(at)
-	}
-	return working.KnownFlag(slices.ContainsFunc(list, is), at)
 }

@@ -41,7 +41,7 @@ func TestShear(t *testing.T) {
 // TestCombined holds (8.28) of EN 1995-1-1 against the parts: while the wind lifts
 // the array's own weight slides; with snow the whole load down the slope counts.
 func TestCombined(t *testing.T) {
-	h := standard(t).blow(t, 0.90)
+	h := standard(t).withPeak(t, 0.90)
 	h.screw["yield_moment_n_m"] = 20
 	f := middle(h.derive(t))
 	slide := 1.25 * 0.9 * 0.881 * 1.35 * 13.5 * 9.81e-3 * math.Sin(35*math.Pi/180) // 0.1016 kN

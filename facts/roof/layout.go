@@ -45,8 +45,6 @@ var (
 	moduleArea = working.NewFormula("A", "m²", "l · w / 1000000", working.ByDefinition)
 	moduleDead = working.NewFormula("g", "kN/m²", "9.81 · m / A / 1000", working.ByDefinition)
 	gapBetween = working.NewFormula("d", "mm", "greatest of x_2 − x_r1, x_1 − x_r2, y_2 − y_t1, y_1 − y_t2", working.ByDefinition)
-	toRidge    = working.NewFormula("d_ridge", "mm", "l_slope − y_t", working.ByDefinition)
-	toRight    = working.NewFormula("d_right", "mm", "l_eaves − x_r", working.ByDefinition)
 )
 
 // place puts a module where it lies.
@@ -116,8 +114,8 @@ func (s *slope) borders(b *box) borders {
 	r := borders{
 		eaves: b.bottom.As("d_eaves"),
 		left:  b.left.As("d_left"),
-		ridge: toRidge.Of(working.Stated("l_slope", "mm", s.doc.SlopeLengthMm), b.top),
-		right: toRight.Of(working.Stated("l_eaves", "mm", s.doc.EavesLengthMm), b.right),
+		ridge: working.Difference("d_ridge", "mm", working.Stated("l_slope", "mm", s.doc.SlopeLengthMm), b.top),
+		right: working.Difference("d_right", "mm", working.Stated("l_eaves", "mm", s.doc.EavesLengthMm), b.right),
 	}
 	r.side = working.Least("d_side", "mm", r.left, r.right)
 	return r

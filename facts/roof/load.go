@@ -24,8 +24,6 @@ var (
 	arrayWeight = working.NewFormula("g_pv", "kN/m²", "9.81 · m_pv / 1000", working.ByDefinition)
 	addedDead   = working.NewFormula("Δ_g", "%", "100 · g_pv / g_roof", approvedDocument)
 	addedTotal  = working.NewFormula("Δ_t", "%", "100 · g_pv / (g_roof + q)", approvedDocument)
-	massOfKind  = working.NewFormula("m_n", "kg", "n · m", working.ByDefinition)
-	areaOfKind  = working.NewFormula("A_n", "m²", "n · A", working.ByDefinition)
 )
 
 // deadLoads works out the weight of the array and what it adds to the roof.
@@ -62,7 +60,8 @@ func (s *slope) massAndArea(d *DeadLoad) (mass, area working.Number) {
 	var masses, areas []working.Number
 	for _, m := range order {
 		n := working.Counted("n", counts[kindOf(m)], at)
-		masses, areas = append(masses, massOfKind.Of(n, m.mass)), append(areas, areaOfKind.Of(n, m.area))
+		masses = append(masses, working.Product("m_n", "kg", working.ByDefinition, n, m.mass))
+		areas = append(areas, working.Product("A_n", "m²", working.ByDefinition, n, m.area))
 	}
 	return working.Sum("m_modules", "kg", masses...), working.Sum("A_modules", "m²", areas...)
 }

@@ -15,7 +15,7 @@ func middle(f roof.Facts) roof.Fixing { return f.Fixings[3] }
 // TestUplift holds the uplift of a hook against an example worked out apart from
 // this program: q_p 0.90 kN/m², hooks 900 mm apart, 13.5 kg/m².
 func TestUplift(t *testing.T) {
-	h := standard(t).blow(t, 0.90)
+	h := standard(t).withPeak(t, 0.90)
 	f := h.derive(t)
 	near(t, "module, characteristic, N", area(f.Modules[2].PullPa, 1.762*1.134), 2338, 0.5)
 	near(t, "line load", f.Rails[0].UpliftKnM, 1.460, 0.5)
@@ -28,14 +28,14 @@ func TestUplift(t *testing.T) {
 }
 
 func area(n working.Number, m2 float64) working.Number {
-	return working.Closure{}.Of(func(x ...float64) float64 { return x[0] * m2 }, n)
+	return working.Product("F", "", working.ByDefinition, n, working.Figure("A", "m²", m2, "the test", working.ByDefinition))
 }
 
 // TestHookSpacing: with a hook of 1.25 kN the load is met exactly at a spacing of
 // 0.685 m, and at 0.856 m where hooks share equally (same example).
 func TestHookSpacing(t *testing.T) {
 	for kc, spacing := range map[float64]float64{1.25: 685, 1: 856} {
-		h := standard(t).blow(t, 0.90)
+		h := standard(t).withPeak(t, 0.90)
 		put(h.book, "rail_continuity_factor", kc)
 		for i := range h.hooks {
 			h.hooks[i] = 10000 + spacing*float64(i)
@@ -49,7 +49,7 @@ func TestHookSpacing(t *testing.T) {
 func TestDownward(t *testing.T) {
 	h := standard(t)
 	h.plane["pitch_deg"] = 30
-	h.blow(t, 0.90)
+	h.withPeak(t, 0.90)
 	put(h.book, "rail_continuity_factor", 1.0)
 	f := h.derive(t)
 	near(t, "perpendicular, wind leading", f.Planes[0].Down, 1.865, 0.5)
@@ -66,7 +66,7 @@ func TestModuleLoads(t *testing.T) {
 	for x, want := range map[float64]float64{10000: 1170, 700: 1800} {
 		h := standard(t)
 		h.plane["pitch_deg"] = 30
-		h.blow(t, 0.90)
+		h.withPeak(t, 0.90)
 		h.xs[0] = x
 		near(t, fmt.Sprintf("module at %v mm", x), h.derive(t).Modules[0].PullPa, want, 0.1)
 	}

@@ -63,7 +63,7 @@ func TestHigherWind(t *testing.T) {
 // less, as long as the wind lifts at all.
 func TestWiderSpacing(t *testing.T) {
 	rapid.Check(t, func(r *rapid.T) {
-		h := standard(t).blow(t, float64(rapid.IntRange(3, 20).Draw(r, "peak"))/10)
+		h := standard(t).withPeak(t, float64(rapid.IntRange(3, 20).Draw(r, "peak"))/10)
 		narrow := float64(rapid.IntRange(300, 900).Draw(r, "spacing"))
 		wide := narrow + float64(rapid.IntRange(0, 300).Draw(r, "wider"))
 		h.hooks = []float64{12000 - narrow, 12000, 12000 + narrow}

@@ -68,7 +68,7 @@ func TestSpanTable(t *testing.T) {
 	row := func(up, down, span float64) object {
 		return object{"uplift_kn_per_m": up, "down_kn_per_m": down, "span_max_mm": span}
 	}
-	h := standard(t).blow(t, 0.90) // 1.460 kN/m up
+	h := standard(t).withPeak(t, 0.90) // 1.460 kN/m up
 	for _, c := range []struct {
 		spans list
 		want  float64
@@ -85,7 +85,7 @@ func TestSpanTable(t *testing.T) {
 
 // TestLever: a rail nearer the middle of a module carries more of it.
 func TestLever(t *testing.T) {
-	h := standard(t).blow(t, 0.90)
+	h := standard(t).withPeak(t, 0.90)
 	even := h.derive(t).Rails[0].UpliftKnM.Value()
 	doc := h.document()
 	rails := doc["roof"].(object)["planes"].(list)[0].(object)["rails"].(list)
@@ -115,7 +115,7 @@ func TestLayers(t *testing.T) {
 
 // TestRailsEndToEnd: two rails in one line below a module carry what one would.
 func TestRailsEndToEnd(t *testing.T) {
-	h := standard(t).blow(t, 0.90)
+	h := standard(t).withPeak(t, 0.90)
 	want := h.derive(t).Rails[1].UpliftKnM
 	doc := h.document()
 	rails := doc["roof"].(object)["planes"].(list)[0].(object)["rails"].(list)
@@ -132,7 +132,7 @@ func TestRailsEndToEnd(t *testing.T) {
 
 // TestRailless shares a module among the fixings that hold it without a rail.
 func TestRailless(t *testing.T) {
-	h := standard(t).blow(t, 0.90)
+	h := standard(t).withPeak(t, 0.90)
 	h.plane["rails"] = list{}
 	fixings := list{}
 	for i := range 4 {

@@ -39,11 +39,9 @@ type Rail struct {
 	MidClampsDue  working.Number `json:"mid_clamps_due" words:"mid clamps that its rows of modules need: one a gap"`
 }
 
-// Formulas of a rail: what it carries on a metre, how far it reaches beyond the
-// modules, and what it grows by in the warmth.
+// Formulas of a rail: what it carries on a metre, and what it grows by in the warmth.
 var (
 	lineOfArea    = working.NewFormula("p_line", "kN/m", "p · t / 1000", statics)
-	endBeyond     = working.NewFormula("c_end", "mm", "x_a − x_b", working.ByDefinition)
 	thermalGrowth = working.NewFormula("ΔL", "mm", "α_T · L · ΔT / 1000", working.Source{Document: "thermal expansion", How: working.Definition})
 )
 
@@ -87,7 +85,7 @@ func (s *slope) railLoads(f *Rail, r *rail) {
 	var beyond []working.Number
 	for _, j := range r.modules {
 		from, to, _, _ := r.along(&s.layout[j].box)
-		beyond = append(beyond, endBeyond.Of(from.As("x_a"), r.from.As("x_b")), endBeyond.Of(r.to.As("x_a"), to.As("x_b")))
+		beyond = append(beyond, working.Difference("c_end", "mm", from.As("x_a"), r.from.As("x_b")), working.Difference("c_end", "mm", r.to.As("x_a"), to.As("x_b")))
 	}
 	f.BeyondMm = working.Least("c_end", "mm", beyond...)
 	if len(beyond) == 0 {

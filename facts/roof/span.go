@@ -7,11 +7,7 @@ import (
 	"sunclause/schema"
 )
 
-var (
-	distanceAlong = working.NewFormula("s", "mm", "x_b − x_a", working.ByDefinition)
-	overhangShare = working.NewFormula("c_s", "", "c / s_min", working.ByDefinition)
-	overhangRule  = working.NewFormula("c_share", "mm", "c_sheet · s_min", working.Source{Document: "datasheet of the rail", How: working.Read})
-)
+var overhangRule = working.NewFormula("c_share", "mm", "c_sheet · s_min", working.Source{Document: "datasheet of the rail", How: working.Read})
 
 // spans measures between the fixings and beyond the last of them.
 func (s *slope) spans(f *Rail, r *rail) {
@@ -29,10 +25,10 @@ func (s *slope) spans(f *Rail, r *rail) {
 	}
 	var spans []working.Number
 	for i := 1; i < len(r.fixings); i++ {
-		spans = append(spans, distanceAlong.Of(s.fixingAt(r, r.fixings[i]).As("x_b"), s.fixingAt(r, r.fixings[i-1]).As("x_a")))
+		spans = append(spans, distanceAlong(s.fixingAt(r, r.fixings[i]), s.fixingAt(r, r.fixings[i-1])))
 	}
 	first, last := s.fixingAt(r, r.fixings[0]), s.fixingAt(r, r.fixings[len(r.fixings)-1])
-	ends := []working.Number{distanceAlong.Of(first.As("x_b"), r.from.As("x_a")), distanceAlong.Of(r.to.As("x_b"), last.As("x_a"))}
+	ends := []working.Number{distanceAlong(first, r.from), distanceAlong(r.to, last)}
 	f.OverhangMm, f.OnRailMm = working.Greatest("c", "mm", ends...), working.Least("c", "mm", ends...)
 	if len(spans) == 0 {
 		f.SpanMm, f.OverhangShare = working.Unknown("s", "mm", at), working.Unknown("c_s", "", at)
@@ -40,7 +36,12 @@ func (s *slope) spans(f *Rail, r *rail) {
 	}
 	r.shortest = working.Least("s_min", "mm", spans...)
 	f.SpanMm = working.Greatest("s", "mm", spans...)
-	f.OverhangShare = overhangShare.Of(f.OverhangMm, r.shortest)
+	f.OverhangShare = working.Ratio("c_s", f.OverhangMm, r.shortest)
+}
+
+// distanceAlong is the distance along a rail from one point of it to a further one.
+func distanceAlong(to, from working.Number) working.Number {
+	return working.Difference("s", "mm", to.As("x_b"), from.As("x_a"))
 }
 
 // overhangAllowed is the longest free end that the maker allows, in mm; where the

@@ -56,12 +56,12 @@ func (s *slope) terrain() working.Text {
 	if category == "0" {
 		return working.KnownText("0", site.Terrain.At())
 	}
-	bySea := s.below(site.DistanceToSeaKm, "terrain_sea_distance_km")
+	bySea := s.nearer("x_sea", site.DistanceToSeaKm, "terrain_sea_distance_km")
 	if !bySea.Known() || bySea.Value() {
 		return wordWhere(bySea, "0")
 	}
 	if category == "III" || category == "IV" {
-		if byEdge := s.below(site.DistanceIntoTownKm, "terrain_town_distance_km"); !byEdge.Known() || byEdge.Value() {
+		if byEdge := s.nearer("x_town", site.DistanceIntoTownKm, "terrain_town_distance_km"); !byEdge.Known() || byEdge.Value() {
 			return wordWhere(byEdge, "II")
 		}
 	}
@@ -76,14 +76,7 @@ func wordWhere(f working.Flag, word string) working.Text {
 	return working.KnownText(word, f.At())
 }
 
-// below reports whether a quantity is below a limit of the rule set.
-func (s *slope) below(n schema.Number, parameter string) working.Flag {
-	limit := s.param(parameter, "x")
-	if !limit.Known() {
-		return working.UnknownFlag(limit.Missing()...)
-	}
-	if !n.Stated() {
-		return working.UnknownFlag(n.At())
-	}
-	return working.KnownFlag(n.Value < limit.Value(), n.At())
+// nearer reports whether a distance is less than one of the rule set.
+func (s *slope) nearer(symbol string, km schema.Number, parameter string) working.Flag {
+	return working.Not(working.AtLeast(working.Stated(symbol, "km", km), s.param(parameter, symbol)))
 }

@@ -29,7 +29,7 @@ type Battery struct {
 }
 
 // batteryOf takes what the battery and its datasheet state.
-func batteryOf(s schema.Battery, sheet schema.BatteryDatasheet) Battery {
+func batteryOf(s *schema.Battery, sheet *schema.BatteryDatasheet) Battery {
 	return Battery{
 		Subject:      working.Subject{ID: s.ID.Value, At: s.At(), Name: "battery " + s.ID.Value},
 		Surroundings: surroundingsOf(s, sheet),
@@ -56,19 +56,22 @@ func standards(printed schema.Text) working.Names {
 
 // rate works out energy, voltage and currents of all units: in series their
 // voltages add up, in parallel their currents.
-func (f *Battery) rate(s schema.Battery, sheet schema.BatteryDatasheet) {
+func (f *Battery) rate(s *schema.Battery, sheet *schema.BatteryDatasheet) {
 	n := working.Stated("n", "", s.Units)
-	inSeries, inParallel := counted(s, n, "series", "n_s"), counted(s, n, "parallel", "n_p")
-	f.EnergyKwh = times("E", "kWh", n, working.Stated("E_unit", "kWh", sheet.EnergyKwh))
-	f.VoltageMaxV = times("U_max", "V", inSeries, working.Stated("U_unit", "V", sheet.VoltageMaxV))
-	f.DischargeMaxA = times("I_dis", "A", inParallel, working.Stated("I_unit", "A", sheet.DischargeCurrentMaxA))
-	f.CurrentMaxA = working.Greatest("I_max", "A", f.DischargeMaxA, times("I_ch", "A", inParallel, working.Stated("I_unit", "A", sheet.ChargeCurrentMaxA)))
-	f.ShortCircuitKa = times("I_k", "kA", inParallel, working.Stated("I_k,unit", "kA", sheet.ShortCircuitKa))
+	inSeries, inParallel := joined(s, n, "series", "n_s"), joined(s, n, "parallel", "n_p")
+	all := func(symbol, unit string, n, each working.Number) working.Number {
+		return working.Product(symbol, unit, working.ByDefinition, n, each)
+	}
+	f.EnergyKwh = all("E", "kWh", n, working.Stated("E_unit", "kWh", sheet.EnergyKwh))
+	f.VoltageMaxV = all("U_max", "V", inSeries, working.Stated("U_unit", "V", sheet.VoltageMaxV))
+	f.DischargeMaxA = all("I_dis", "A", inParallel, working.Stated("I_unit", "A", sheet.DischargeCurrentMaxA))
+	f.CurrentMaxA = working.Greatest("I_max", "A", f.DischargeMaxA, all("I_ch", "A", inParallel, working.Stated("I_unit", "A", sheet.ChargeCurrentMaxA)))
+	f.ShortCircuitKa = all("I_k", "kA", inParallel, working.Stated("I_k,unit", "kA", sheet.ShortCircuitKa))
 }
 
-// counted is the number of units joined in one way; 1 when they are joined in
+// joined is the number of units joined in one way; 1 when they are joined in
 // the other. One unit need not say.
-func counted(s schema.Battery, n working.Number, way, symbol string) working.Number {
+func joined(s *schema.Battery, n working.Number, way, symbol string) working.Number {
 	switch {
 	case !n.Known() || n.Value() == 1 || s.UnitsJoined.Is(way):
 		return n.As(symbol)
@@ -76,9 +79,4 @@ func counted(s schema.Battery, n working.Number, way, symbol string) working.Num
 		return working.Unknown(symbol, "", s.UnitsJoined.At())
 	}
 	return working.Counted(symbol, 1, s.UnitsJoined.At())
-}
-
-func times(symbol, unit string, n, of working.Number) working.Number {
-	f := working.Closure{Symbol: symbol, Unit: unit, Text: n.Symbol() + " · " + of.Symbol(), Source: working.ByDefinition}
-	return f.Of(func(x ...float64) float64 { return x[0] * x[1] }, n, of)
 }

@@ -1,6 +1,8 @@
 package storage
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -26,28 +28,22 @@ type Protection struct {
 // isolate finds the battery's isolator and the row of its maker's table that
 // holds for it: of the rows in its utilization category and wiring the one with
 // the lowest rated voltage that covers the battery's, else the one with the highest.
-func (f *Battery) isolate(in *schema.Installation, s schema.Battery, sheet schema.BatteryDatasheet) {
+func (f *Battery) isolate(s *schema.Battery, sheet *schema.BatteryDatasheet) {
 	f.IsolatorBuiltIn = working.StatedFlag(sheet.IsolatorBuiltIn)
-	f.CanBeIsolated = either(sheet.IsolatorBuiltIn, s.Isolator.Text)
+	f.CanBeIsolated = working.Any(f.IsolatorBuiltIn, working.IsStated(s.Isolator.Text))
 	f.IsolatorInSight = working.StatedFlag(s.IsolatorInSight)
-	f.IsolatorUeV = working.Unknown("U_e", "V", s.Isolator.At())
-	f.IsolatorIeA = working.Unknown("I_e", "A", s.Isolator.At())
-	for _, iso := range in.Isolators {
-		if s.Isolator.Stated() && iso.ID.Value == s.Isolator.Value {
-			f.rating(iso, in.Datasheets.SwitchDisconnectors[iso.Datasheet.Value])
-		}
-	}
+	f.IsolatorUeV, f.IsolatorIeA = f.isolatorRating(s.Isolator.To())
 }
 
-func (f *Battery) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) {
-	missing := f.VoltageMaxV.Missing()
-	for _, t := range []schema.Text{iso.Datasheet.Text, iso.UtilizationCategory} {
-		if !t.Stated() {
-			missing = append(missing, t.At())
+// isolatorRating is the rated operational voltage and current of an isolator as it is
+// wired.
+func (f *Battery) isolatorRating(iso *schema.Isolator) (ue, ie working.Number) {
+	sheet := iso.Datasheet.To()
+	missing := slices.Clone(f.VoltageMaxV.Missing())
+	for _, p := range []schema.Pointer{iso.Datasheet.Pointer, iso.UtilizationCategory.Pointer, iso.PolesInSeries.Pointer} {
+		if !p.Stated() {
+			missing = append(missing, p.At())
 		}
-	}
-	if !iso.PolesInSeries.Stated() {
-		missing = append(missing, iso.PolesInSeries.At())
 	}
 	var best *schema.SwitchRating
 	for i := range sheet.Ratings {
@@ -58,15 +54,16 @@ func (f *Battery) rating(iso schema.Isolator, sheet schema.SwitchDisconnector) {
 		}
 	}
 	if best == nil && missing == nil {
-		missing = []string{sheet.At() + "/ratings"}
+		missing = []string{sheet.Member("ratings")}
 	}
 	if len(missing) > 0 {
-		f.IsolatorUeV, f.IsolatorIeA = working.Unknown("U_e", "V", missing...), working.Unknown("I_e", "A", missing...)
-		return
+		return working.Unknown("U_e", "V", missing...), working.Unknown("I_e", "A", missing...)
 	}
-	f.IsolatorUeV, f.IsolatorIeA = working.Stated("U_e", "V", best.UeV), working.Stated("I_e", "A", best.IeA)
+	return working.Stated("U_e", "V", best.UeV), working.Stated("I_e", "A", best.IeA)
 }
 
+// better reports whether a rated voltage suits better than another: the lower of two
+// that cover the battery's, else the higher.
 func (f *Battery) better(ue, than float64) bool {
 	if most := f.VoltageMaxV.Value(); ue >= most && than >= most {
 		return ue < than
@@ -75,30 +72,11 @@ func (f *Battery) better(ue, than float64) bool {
 }
 
 // protect takes the battery's own overcurrent device.
-func (f *Battery) protect(in *schema.Installation, s schema.Battery, sheet schema.BatteryDatasheet) {
+func (f *Battery) protect(s *schema.Battery, sheet *schema.BatteryDatasheet) {
+	device := s.OvercurrentDevice.To()
 	f.OvercurrentBuiltIn = working.StatedFlag(sheet.OvercurrentBuiltIn)
-	f.Protected = either(sheet.OvercurrentBuiltIn, s.OvercurrentDevice.Text)
-	at := s.OvercurrentDevice.At()
-	f.OvercurrentA, f.OvercurrentV = working.Unknown("I_n", "A", at), working.Unknown("U_n", "V", at)
-	f.OvercurrentKa = working.Unknown("I_cn", "kA", at)
-	if s.OvercurrentDevice.Stated() {
-		device := in.Datasheets.ProtectiveDevices[s.OvercurrentDevice.Value]
-		f.OvercurrentA = working.Stated("I_n", "A", device.RatedA)
-		f.OvercurrentV = working.Stated("U_n", "V", device.VoltageDCV)
-		f.OvercurrentKa = working.Stated("I_cn", "kA", device.BreakingCapacityDCKa)
-	}
-}
-
-// either is true when a device is built in or one of its own is named. None
-// named is not known to be none.
-func either(builtIn schema.Flag, own schema.Text) working.Flag {
-	switch {
-	case own.Stated():
-		return working.KnownFlag(true, own.At())
-	case builtIn.Stated() && builtIn.Value:
-		return working.KnownFlag(true, builtIn.At())
-	case !builtIn.Stated():
-		return working.UnknownFlag(builtIn.At(), own.At())
-	}
-	return working.UnknownFlag(own.At())
+	f.Protected = working.Any(f.OvercurrentBuiltIn, working.IsStated(s.OvercurrentDevice.Text))
+	f.OvercurrentA = working.Stated("I_n", "A", device.RatedA)
+	f.OvercurrentV = working.Stated("U_n", "V", device.VoltageDCV)
+	f.OvercurrentKa = working.Stated("I_cn", "kA", device.BreakingCapacityDCKa)
 }

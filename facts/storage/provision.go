@@ -34,15 +34,15 @@ func provisionOf(in *schema.Installation, batteries []Battery, b book.Book) Prov
 	f := Provision{
 		VehiclesKwh:         working.Stated("E_vehicles", "kWh", in.Storage.VehiclesKeptKwh),
 		BackupOutput:        backup(in, batteries),
-		BatteryRiskAssessed: named(in, in.Storage.RiskAssessmentRecord, ""),
-		BatteryConformity:   named(in, in.Storage.ConformityStatement, "battery_conformity_statement"),
+		BatteryRiskAssessed: documented(in, in.Storage.RiskAssessmentRecord, ""),
+		BatteryConformity:   documented(in, in.Storage.ConformityStatement, "battery_conformity_statement"),
 		SourcesIsolable:     tested(in, "source_isolation"),
 		NeutralEarthTested:  tested(in, "backup_neutral_earth"),
 		BatteryPlanned:      working.StatedFlag(p.Planned),
 		PlannedEnergyKwh:    working.Stated("E_planned", "kWh", p.EnergyKwh),
 		PlannedCoupling:     working.StatedText(p.Coupling),
 		PlannedPlace:        working.StatedText(p.Place),
-		PlannedPort:         plannedPort(in, p.Inverter.Text),
+		PlannedPort:         hasBatteryPort(p.Inverter.To()),
 		PlannedSpaceKept:    working.StatedFlag(p.SpaceKept),
 		PlannedRouteKept:    working.StatedFlag(p.CableRouteKept),
 		PlannedWayKept:      spareWay(in, p.Way),
@@ -60,11 +60,11 @@ func (f *Provision) energy(batteries []Battery, b book.Book) {
 		f.BatteryEnergyKwh, f.BatteryEnergyNearKwh = working.Unknown("E", "kWh", list), working.Unknown("E_near", "kWh", list)
 		return
 	}
-	asked := b.Number("battery_fire_separation_min", "t_min")
+	separation := b.Number("battery_fire_separation_min", "t_min")
 	var all, near []working.Number
 	for i := range batteries {
 		all = append(all, batteries[i].EnergyKwh)
-		switch far := batteries[i].farOff(asked); {
+		switch far := batteries[i].farOff(separation); {
 		case !far.Known():
 			near = append(near, working.Unknown("E", "kWh", far.Missing()...))
 		case !far.Value():
@@ -76,98 +76,65 @@ func (f *Provision) energy(batteries []Battery, b book.Book) {
 	f.BatteryEnergyNearKwh = working.Sum("E_near", "kWh", near...)
 }
 
-// farOff says whether a battery stands in the open, or in a detached building
-// with the fire separation asked for.
-func (f *Battery) farOff(asked working.Number) working.Flag {
-	if !f.Outdoors.Known() || f.Outdoors.Value() {
-		return f.Outdoors
-	}
-	if !f.Detached.Known() || !f.Detached.Value() {
-		return f.Detached
-	}
-	if !f.SeparationMin.Known() || !asked.Known() {
-		return working.UnknownFlag(append(f.SeparationMin.Missing(), asked.Missing()...)...)
-	}
-	return working.KnownFlag(f.SeparationMin.Value() >= asked.Value(), f.SeparationMin.At())
+// farOff reports whether a battery stands in the open, or in a detached building
+// with the fire separation required.
+func (f *Battery) farOff(separation working.Number) working.Flag {
+	return working.Any(f.Outdoors, working.All(f.Detached, working.AtLeast(f.SeparationMin, separation)))
 }
 
-// backup says whether anything supplies loads without the grid; one that does
+// backup reports whether anything supplies loads without the grid; one that does
 // is enough.
 func backup(in *schema.Installation, batteries []Battery) working.Flag {
-	var flags []working.Flag
+	var supplies []working.Flag
 	for _, inv := range in.Inverters {
-		flags = append(flags, working.StatedFlag(in.Datasheets.Inverters[inv.Datasheet.Value].BackupOutput))
+		supplies = append(supplies, working.StatedFlag(inv.Datasheet.To().BackupOutput))
 	}
 	for i := range batteries {
-		flags = append(flags, batteries[i].BackupOutput)
+		supplies = append(supplies, batteries[i].BackupOutput)
 	}
-	var missing []string
 	if in.Inverters == nil {
-		missing = append(missing, "/inverters")
+		supplies = append(supplies, working.UnknownFlag("/inverters"))
 	}
 	if batteries == nil {
-		missing = append(missing, "/storage/batteries")
+		supplies = append(supplies, working.UnknownFlag("/storage/batteries"))
 	}
-	for _, f := range flags {
-		if f.Known() && f.Value() {
-			return f
-		}
-		missing = append(missing, f.Missing()...)
-	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, "")
+	return working.Any(supplies...)
 }
 
-// named says that a paper is named by its reference, or is among the documents
+// documented reports that a paper is named by its reference, or is among the documents
 // handed over. One that is not may yet exist.
-func named(in *schema.Installation, reference schema.Text, kind string) working.Flag {
-	if reference.Stated() {
-		return working.KnownFlag(true, reference.At())
-	}
+func documented(in *schema.Installation, reference schema.Text, kind string) working.Flag {
+	named := []working.Flag{working.IsStated(reference)}
 	for _, d := range in.Handover.Documents {
-		if kind != "" && d.Kind.Is(kind) {
-			return working.KnownFlag(true, d.At())
+		if d.Kind.Is(kind) {
+			named = append(named, working.KnownFlag(true, d.At()))
 		}
 	}
-	return working.UnknownFlag(reference.At())
+	return working.Any(named...)
 }
 
-// tested says whether all tests of a kind passed.
+// tested reports whether all tests of a kind passed. Where none was done it is not
+// known.
 func tested(in *schema.Installation, kind string) working.Flag {
-	flag := working.UnknownFlag("/commissioning/functional")
+	var passed []working.Flag
 	for _, t := range in.Commissioning.Functional {
-		if !t.Test.Is(kind) {
-			continue
-		}
-		if flag = working.StatedFlag(t.Passed); !flag.Known() || !flag.Value() {
-			return flag
+		if t.Test.Is(kind) {
+			passed = append(passed, working.StatedFlag(t.Passed))
 		}
 	}
-	return flag
-}
-
-func plannedPort(in *schema.Installation, id schema.Text) working.Flag {
-	for _, inv := range in.Inverters {
-		if id.Stated() && inv.ID.Value == id.Value {
-			return portOf(in, inv, nil).BatteryPort
-		}
+	if passed == nil {
+		return working.UnknownFlag("/commissioning/functional")
 	}
-	return working.UnknownFlag(id.At())
+	return working.All(passed...)
 }
 
-// spareWay says whether a way of a board serves nothing else yet.
+// spareWay reports whether a way of a board serves nothing else yet.
 func spareWay(in *schema.Installation, way schema.Text) working.Flag {
 	for _, board := range in.AC.Boards {
 		for _, w := range board.Ways {
-			if !way.Stated() || way.Value != board.ID.Value+"."+w.ID.Value {
-				continue
+			if way.Is(board.ID.Value + "." + w.ID.Value) {
+				return working.StatedText(w.Serves).OneOf("spare", "battery_supply", "hybrid_supply")
 			}
-			if !w.Serves.Stated() {
-				return working.UnknownFlag(w.Serves.At())
-			}
-			return working.KnownFlag(w.Serves.Is("spare") || w.Serves.Is("battery_supply") || w.Serves.Is("hybrid_supply"), w.Serves.At())
 		}
 	}
 	return working.UnknownFlag(way.At())

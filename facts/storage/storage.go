@@ -23,16 +23,17 @@ func Derive(in *schema.Installation, c *circuit.Circuit, _ pvstring.Facts, cable
 	if in.Storage.Batteries != nil {
 		f.Batteries = make([]Battery, len(in.Storage.Batteries))
 	}
-	for i, stated := range in.Storage.Batteries {
-		sheet := in.Datasheets.Batteries[stated.Datasheet.Value]
+	for i := range in.Storage.Batteries {
+		stated := &in.Storage.Batteries[i]
+		sheet := stated.Datasheet.To()
 		f.Batteries[i] = batteryOf(stated, sheet)
 		f.Batteries[i].rate(stated, sheet)
 		f.Batteries[i].wire(in, c, cables, stated)
-		f.Batteries[i].isolate(in, stated, sheet)
-		f.Batteries[i].protect(in, stated, sheet)
+		f.Batteries[i].isolate(stated, sheet)
+		f.Batteries[i].protect(stated, sheet)
 	}
-	for _, inv := range in.Inverters {
-		f.Ports = append(f.Ports, portOf(in, inv, f.Batteries))
+	for i := range in.Inverters {
+		f.Ports = append(f.Ports, portOf(in, &in.Inverters[i], f.Batteries))
 	}
 	f.Provision = provisionOf(in, f.Batteries, b)
 	return f

@@ -34,7 +34,7 @@ type Surroundings struct {
 	AllowedThere      working.Flag   `json:"allowed_there" words:"whether the maker allows it outdoors or indoors, as it stands"`
 }
 
-func surroundingsOf(s schema.Battery, sheet schema.BatteryDatasheet) Surroundings {
+func surroundingsOf(s *schema.Battery, sheet *schema.BatteryDatasheet) Surroundings {
 	f := Surroundings{
 		Place:             working.StatedText(s.Place),
 		Room:              working.StatedText(s.Room),
@@ -65,7 +65,7 @@ func surroundingsOf(s schema.Battery, sheet schema.BatteryDatasheet) Surrounding
 	return f
 }
 
-func allowedThere(outdoors working.Flag, sheet schema.BatteryDatasheet) working.Flag {
+func allowedThere(outdoors working.Flag, sheet *schema.BatteryDatasheet) working.Flag {
 	switch {
 	case !outdoors.Known():
 		return outdoors
@@ -76,22 +76,14 @@ func allowedThere(outdoors working.Flag, sheet schema.BatteryDatasheet) working.
 }
 
 // clearancesKept is what is stated, unless a space is known to be less than the
-// maker asks for. Where only one of the two is stated the other is wanted: what
+// maker requires. Where only one of the two is stated the other is needed: what
 // is said in general must not stand for a figure that was left out.
-func clearancesKept(s schema.Battery, sheet schema.BatteryDatasheet) working.Flag {
-	clearances := [][2]schema.Number{{s.ClearAboveMm, sheet.ClearanceTopMm}, {s.ClearSideMm, sheet.ClearanceSideMm}, {s.ClearFrontMm, sheet.ClearanceFrontMm}}
-	for _, p := range clearances {
-		if p[0].Stated() && p[1].Stated() && p[0].Value < p[1].Value {
-			return working.KnownFlag(false, p[0].At())
+func clearancesKept(s *schema.Battery, sheet *schema.BatteryDatasheet) working.Flag {
+	kept := []working.Flag{working.StatedFlag(s.ClearancesKept)}
+	for _, p := range [][2]schema.Number{{s.ClearAboveMm, sheet.ClearanceTopMm}, {s.ClearSideMm, sheet.ClearanceSideMm}, {s.ClearFrontMm, sheet.ClearanceFrontMm}} {
+		if p[0].Stated() || p[1].Stated() {
+			kept = append(kept, working.AtLeast(working.Stated("d", "mm", p[0]), working.Stated("d_min", "mm", p[1])))
 		}
 	}
-	for _, p := range clearances {
-		switch {
-		case p[0].Stated() && !p[1].Stated():
-			return working.UnknownFlag(p[1].At())
-		case p[1].Stated() && !p[0].Stated():
-			return working.UnknownFlag(p[0].At())
-		}
-	}
-	return working.StatedFlag(s.ClearancesKept)
+	return working.All(kept...)
 }

@@ -1,6 +1,8 @@
 package storage
 
 import (
+	"slices"
+
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
@@ -18,7 +20,7 @@ type Wiring struct {
 
 // wire follows the cables to the inverter, or from a built-in inverter to the
 // supply.
-func (f *Battery) wire(in *schema.Installation, c *circuit.Circuit, cables cable.Facts, s schema.Battery) {
+func (f *Battery) wire(in *schema.Installation, c *circuit.Circuit, cables cable.Facts, s *schema.Battery) {
 	way := c.ToInverter(s.ID.Value)
 	onDC := way.Input != "" && !way.Ambiguous
 	f.Inverter, f.WiredSide = working.UnknownText("/cables"), working.UnknownText("/cables")
@@ -28,23 +30,28 @@ func (f *Battery) wire(in *schema.Installation, c *circuit.Circuit, cables cable
 	case toSupply.Input != "" && !toSupply.Ambiguous:
 		f.WiredSide = working.KnownText("ac", s.At())
 	}
-	f.InverterVoltageMaxV = working.Unknown("U_port", "V", "/cables")
-	f.InverterCurrentMaxA = working.Unknown("I_port", "A", "/cables")
 	f.RunCapacityA = working.Unknown("I_z", "A", "/cables")
-	for _, inv := range in.Inverters {
-		if onDC && inv.ID.Value == way.Input {
-			sheet := in.Datasheets.Inverters[inv.Datasheet.Value]
-			f.InverterVoltageMaxV = working.Stated("U_port", "V", sheet.BatteryVoltageMaxV)
-			f.InverterCurrentMaxA = working.Stated("I_port", "A", sheet.BatteryCurrentMaxA)
-		}
-	}
+	sheet := schema.Blank[schema.InverterDatasheet]("/cables")
 	if onDC {
+		sheet = inverterNamed(in, way.Input).Datasheet.To()
 		var capacities []working.Number
 		for _, r := range way.Runs {
 			capacities = append(capacities, cables.Runs[r].CapacityA.As("I_z"))
 		}
 		f.RunCapacityA = working.Least("I_z", "A", capacities...)
 	}
+	f.InverterVoltageMaxV = working.Stated("U_port", "V", sheet.BatteryVoltageMaxV)
+	f.InverterCurrentMaxA = working.Stated("I_port", "A", sheet.BatteryCurrentMaxA)
+}
+
+// inverterNamed is the inverter to which the circuit led.
+func inverterNamed(in *schema.Installation, id string) *schema.Inverter {
+	for i := range in.Inverters {
+		if in.Inverters[i].ID.Value == id {
+			return &in.Inverters[i]
+		}
+	}
+	return schema.Blank[schema.Inverter]("/inverters")
 }
 
 // Port holds what there is at the battery terminals of one inverter.
@@ -55,63 +62,52 @@ type Port struct {
 	BatteryPortCabled working.Flag   `json:"battery_port_cabled" words:"whether a run of cable ends at its battery terminals"`
 }
 
-func portOf(in *schema.Installation, inv schema.Inverter, batteries []Battery) Port {
-	kind := in.Datasheets.Inverters[inv.Datasheet.Value].Kind
-	p := Port{
-		BatteryPort:       working.UnknownFlag(kind.At()),
+func portOf(in *schema.Installation, inv *schema.Inverter, batteries []Battery) Port {
+	return Port{
+		BatteryPort:       hasBatteryPort(inv),
 		BatteryFitted:     working.StatedFlag(inv.BatteryFitted),
-		BatteriesWired:    working.Unknown("n_bat", "", "/storage/batteries"),
+		BatteriesWired:    wiredTo(inv, batteries),
 		BatteryPortCabled: cabled(in, inv.ID.Value+".battery"),
 	}
-	if kind.Stated() {
-		p.BatteryPort = working.KnownFlag(!kind.Is("pv"), kind.At())
-	}
-	if batteries == nil {
-		return p
-	}
-	wired := 0
-	var missing []string
-	for i := range batteries {
-		if batteries[i].Inverter.Value() == inv.ID.Value {
-			wired++
-		}
-		missing = append(missing, batteries[i].WiredSide.Missing()...)
-	}
-	p.BatteriesWired = working.Counted("n_bat", wired, "/storage/batteries")
-	if missing != nil {
-		p.BatteriesWired = working.Unknown("n_bat", "", missing...)
-	}
-	return p
 }
 
-// cabled says whether something is joined to a terminal, by a run of cable or by
+// hasBatteryPort reports whether an inverter has terminals for a battery.
+func hasBatteryPort(inv *schema.Inverter) working.Flag {
+	return working.Not(working.StatedText(inv.Datasheet.To().Kind).OneOf("pv"))
+}
+
+// wiredTo counts the batteries wired to an inverter. One of which it is not known how
+// it is wired may be wired to any.
+func wiredTo(inv *schema.Inverter, batteries []Battery) working.Number {
+	const list = "/storage/batteries"
+	if batteries == nil {
+		return working.Unknown("n_bat", "", list)
+	}
+	wired := make([]working.Flag, len(batteries))
+	for i := range batteries {
+		b := &batteries[i]
+		wired[i] = working.UnknownFlag(b.WiredSide.Missing()...)
+		if b.WiredSide.Known() {
+			wired[i] = working.KnownFlag(b.Inverter.Value() == inv.ID.Value, b.At)
+		}
+	}
+	return working.Count("n_bat", list, wired...)
+}
+
+// cabled reports whether something is joined to a terminal, by a run of cable or by
 // an isolator without one. As long as there is an isolator of a battery that may
 // yet be joined to it, nothing else settles that it is bare.
 func cabled(in *schema.Installation, terminal string) working.Flag {
-	var missing []string
-	if in.Cables == nil {
-		missing = append(missing, "/cables")
+	joined := []working.Flag{
+		working.Among(in.Cables, "/cables", func(r *schema.Run) bool { return r.From.Value == terminal || r.To.Value == terminal }),
+		working.Among(in.Isolators, "/isolators", func(iso *schema.Isolator) bool {
+			return slices.ContainsFunc(iso.Ways, func(w schema.IsolatorWay) bool { return w.JoinedIn.Value == terminal || w.JoinedOut.Value == terminal })
+		}),
 	}
-	if in.Isolators == nil {
-		missing = append(missing, "/isolators")
-	}
-	for _, r := range in.Cables {
-		if r.From.Value == terminal || r.To.Value == terminal {
-			return working.KnownFlag(true, r.At())
+	for i := range in.Isolators {
+		if iso := &in.Isolators[i]; !iso.Circuit.Stated() || iso.Circuit.Is("battery_dc") {
+			joined = append(joined, working.UnknownFlag(iso.At()))
 		}
 	}
-	for _, iso := range in.Isolators {
-		for _, w := range iso.Ways {
-			if w.JoinedIn.Value == terminal || w.JoinedOut.Value == terminal {
-				return working.KnownFlag(true, w.At())
-			}
-		}
-		if !iso.Circuit.Stated() || iso.Circuit.Is("battery_dc") {
-			missing = append(missing, iso.At())
-		}
-	}
-	if missing != nil {
-		return working.UnknownFlag(missing...)
-	}
-	return working.KnownFlag(false, "/cables")
+	return working.Any(joined...)
 }

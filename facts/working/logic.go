@@ -64,6 +64,20 @@ func lacking(flags []Flag) (missing []string, unknown bool) {
 	return sortedUnique(missing), unknown
 }
 
+// Among reports whether a list of the document holds a part of some kind. A list left
+// out, and so nil, could hold one.
+func Among[T any](list []T, at string, is func(*T) bool) Flag {
+	for i := range list {
+		if is(&list[i]) {
+			return KnownFlag(true, at)
+		}
+	}
+	if list == nil {
+		return UnknownFlag(at)
+	}
+	return KnownFlag(false, at)
+}
+
 // OneOf reports whether the text is one of some words.
 func (t Text) OneOf(words ...string) Flag {
 	if !t.known {
@@ -71,6 +85,19 @@ func (t Text) OneOf(words ...string) Flag {
 	}
 	return KnownFlag(slices.Contains(words, t.value), t.at)
 }
+
+// AtMost reports whether a number is not above another of the same unit. It is
+// unknown as soon as one of them is, and names what both lack.
+func AtMost(n, limit Number) Flag {
+	if !n.known || !limit.known {
+		return UnknownFlag(sortedUnique(slices.Concat(n.missing, limit.missing))...)
+	}
+	return KnownFlag(n.value <= limit.value, n.at)
+}
+
+// AtLeast reports whether a number is not below another of the same unit, as AtMost
+// does for one above.
+func AtLeast(n, limit Number) Flag { return AtMost(limit, n) }
 
 // Same reports whether two texts are equal. It is unknown as soon as one of them
 // is, and names what both lack.

@@ -161,3 +161,34 @@ func TestTextsCompared(t *testing.T) {
 		t.Errorf("two unknown texts: %v", f)
 	}
 }
+
+func TestNumbersCompared(t *testing.T) {
+	two, three := working.Counted("a", 2, "/two"), working.Counted("b", 3, "/three")
+	for name, c := range map[string]struct {
+		f    working.Flag
+		want bool
+	}{"below": {working.AtMost(two, three), true}, "equal": {working.AtMost(two, two), true}, "above": {working.AtMost(three, two), false},
+		"at least less": {working.AtLeast(three, two), true}, "at least as much": {working.AtLeast(two, two), true}, "at least more": {working.AtLeast(two, three), false}} {
+		if !c.f.Known() || c.f.Value() != c.want {
+			t.Errorf("%s: %v, want %t", name, c.f, c.want)
+		}
+	}
+	if f := working.AtMost(working.Unknown("x", "", "/z"), working.Unknown("y", "", "/a")); f.Known() || !slices.Equal(f.Missing(), []string{"/a", "/z"}) {
+		t.Errorf("two unknown numbers: %v", f)
+	}
+}
+
+func TestAmong(t *testing.T) {
+	even := func(n *int) bool { return *n%2 == 0 }
+	if f := working.Among([]int{1, 4}, "/list", even); !f.Known() || !f.Value() || f.At() != "/list" {
+		t.Errorf("a list that holds one: %v", f)
+	}
+	for _, list := range [][]int{{1, 3}, {}} {
+		if f := working.Among(list, "/list", even); !f.Known() || f.Value() {
+			t.Errorf("%v: %v, want none", list, f)
+		}
+	}
+	if f := working.Among(nil, "/list", even); f.Known() || !slices.Equal(f.Missing(), []string{"/list"}) {
+		t.Errorf("a list left out: %v", f)
+	}
+}
