@@ -98,11 +98,10 @@ func (f *CircuitTest) loops(d *deriver, id string) {
 func (f *CircuitTest) insulated(d *deriver, id string) {
 	var ohms, volts []working.Number
 	var connected []working.Flag
-	spds := d.spdsOn("ac")
 	for _, r := range d.find.insulated[id] {
 		ohms = append(ohms, working.Stated("R", "MΩ", r.ResistanceMegohm))
 		volts = append(volts, working.Stated("U_test", "V", r.TestVoltageV))
-		connected = append(connected, spdsConnected(spds, r.SPDsConnected))
+		connected = append(connected, spdsConnected(d.spdsAC, r.SPDsConnected))
 	}
 	f.InsulationMegohm, f.InsulationTestV = working.Least("R", "MΩ", ohms...), working.Least("U_test", "V", volts...)
 	f.SPDsConnected = working.Any(connected...)
