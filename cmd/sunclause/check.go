@@ -9,7 +9,6 @@ import (
 	"maps"
 	"os"
 	"os/signal"
-	"runtime/debug"
 	"slices"
 	"strings"
 	"sync"
@@ -117,7 +116,7 @@ func (env *environment) check(ctx context.Context, docs batch, o checkOptions) (
 	go load()
 	tick := env.progress(docs.total)
 	if docs.many {
-		debug.SetGCPercent(100)
+		collectBy(ofBatch)
 	}
 	err = inOrder(ctx, docs.all, func(s source) checked { return env.checkOne(ctx, load, s, docs.many, o) }, func(c checked) error {
 		defer tick()

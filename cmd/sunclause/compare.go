@@ -124,6 +124,7 @@ func (env *environment) compareRules(ctx context.Context, text *bytes.Buffer, ar
 		wrong error
 	}
 	var wrong []error
+	collectBy(ofBatch)
 	tick := env.progress(len(names))
 	err = inOrder(ctx, slices.Values(names), func(name string) compared {
 		c, err := env.compareOne(ctx, sides, name, args, o)

@@ -114,11 +114,17 @@ func firstLine(text string) string {
 	return first
 }
 
-// checkBy runs the command in a process of its own, which may have to end it.
+// checkBy checks the cottage by a rule set.
 func checkBy(t *testing.T, rules string) ran {
 	t.Helper()
+	return started(t, "check", "--rules", rules, cottage)
+}
+
+// started runs a command in a process of its own, which may have to end it.
+func started(t *testing.T, args ...string) ran {
+	t.Helper()
 	var stdout, stderr bytes.Buffer
-	c := exec.CommandContext(t.Context(), "sunclause", "check", "--rules", rules, cottage)
+	c := exec.CommandContext(t.Context(), "sunclause", args...)
 	c.Stdout, c.Stderr = &stdout, &stderr
 	if err := c.Run(); c.ProcessState == nil {
 		t.Fatal(err)

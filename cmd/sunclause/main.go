@@ -11,7 +11,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"runtime/debug"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -58,10 +57,7 @@ type environment struct {
 func main() { os.Exit(run()) }
 
 func run() int {
-	// Most installations are judged before the heap is worth collecting; a limit
-	// collects it when a large one needs more.
-	debug.SetGCPercent(-1)
-	debug.SetMemoryLimit(256 << 20)
+	collectBy(ofOne)
 	env := &environment{os.Stdin, os.Stdout, os.Stderr}
 	return dispatch(context.Background(), env, os.Args[1:])
 }

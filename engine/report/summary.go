@@ -55,10 +55,11 @@ type ToDo struct {
 // mostToDo is how many things to put right the summary names for each job.
 const mostToDo = 3
 
-// JobOf is how a document came out that was judged.
+// JobOf is how a document came out that was judged. It keeps nothing of the
+// document, whose texts are pieces of one large one: a batch has many.
 func JobOf(r *judge.Result, o Options) Job {
 	counted := Count(r)
-	job := Job{r.Document.Name, r.Document.Installation.Project.Reference.Value, DoesNotPass, &counted, []ToDo{}}
+	job := Job{r.Document.Name, strings.Clone(r.Document.Installation.Project.Reference.Value), DoesNotPass, &counted, []ToDo{}}
 	if r.Passes {
 		job.Verdict = Passes
 	}
@@ -66,7 +67,7 @@ func JobOf(r *judge.Result, o Options) Job {
 	for _, c := range all[:min(len(all), mostToDo)] {
 		j := c.worst
 		what := strings.TrimSpace(fmt.Sprintf("%s, %s %s", j.Requirement.Title, j.Subject.Name, c.sayMore()))
-		job.First = append(job.First, ToDo{j.Requirement.ID, j.Subject.ID, j.Position.Line, what, whatToDo(j)})
+		job.First = append(job.First, ToDo{j.Requirement.ID, strings.Clone(j.Subject.ID), j.Position.Line, what, whatToDo(j)})
 	}
 	return job
 }

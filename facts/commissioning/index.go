@@ -64,3 +64,18 @@ func (x *index) readings(c *schema.Commissioning) {
 		x.insulated[r.Part.Value] = append(x.insulated[r.Part.Value], r)
 	}
 }
+
+// instrument is the one that a reading names; a blank one where it names none. So are
+// circuit and way.
+func (x *index) instrument(id schema.Text) *schema.Instrument { return partOf(x.instruments, id) }
+
+func (x *index) circuit(id schema.Text) *schema.ACCircuit { return partOf(x.circuits, id) }
+
+func (x *index) way(terminal schema.Text) *schema.BoardWay { return partOf(x.ways, terminal) }
+
+func partOf[T any](parts map[string]*T, name schema.Text) *T {
+	if p := parts[name.Value]; p != nil {
+		return p
+	}
+	return schema.Blank[T](name.At())
+}

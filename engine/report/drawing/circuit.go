@@ -138,7 +138,7 @@ func (s *circuitSketch) wire(w wire) {
 		class = "live"
 	}
 	bend := x2 - s.turnRoom(w)
-	s.add(`<path class=%q d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
+	s.add(`<path class="%s" d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
 	if w.run >= 0 {
 		s.text(s.classOf("small", s.runs[w.run].ID.Value), x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
 	}
