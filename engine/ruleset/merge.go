@@ -60,10 +60,10 @@ func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []param
 		name := p.Name.Value
 		if known, twice := s.Book.Parameters[name]; twice {
 			remedy := "to change its value, list it under changes with a reason"
-			if known.Set == l.name() {
+			if known.Listed == l.name() {
 				remedy = "keep one of the two"
 			}
-			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Set), remedy))
+			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Listed), remedy))
 			continue
 		}
 		s.Book.Parameters[name] = parameter(p, l.name())
@@ -72,7 +72,7 @@ func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []param
 }
 
 func parameter(p parameterFile, set string) book.Parameter {
-	b := book.Parameter{Name: p.Name.Value, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set}
+	b := book.Parameter{Name: p.Name.Value, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set, Listed: set}
 	b.Number, b.Text, b.IsText = numberOrWord(p.Value)
 	return b
 }
