@@ -25,7 +25,8 @@ const generated = "<!-- Written by go test ./cmd/sunclause -update. Do not edit.
 func TestFactsPage(t *testing.T) {
 	var b strings.Builder
 	b.WriteString(generated + "# Facts\n\nWhat is derived from an installation and rules can judge, by subject. The unit stands at the end of the name.\n" +
-		"`sunclause facts --working FILE` shows each with its formula, the numbers put in and the lines they came from.\n" +
+		"`sunclause facts --working FILE PART` shows those of a part with formula, numbers put in and the lines they came from; without a\n" +
+		"part, how many there are in each list.\n" +
 		"For a program there is `--format json`, which [schema/facts.schema.json](../schema/facts.schema.json) describes.\n\n")
 	for _, s := range catalogue.Subjects() {
 		fmt.Fprintf(&b, "- [%s](#%s): %s, %d facts\n", s.Name, s.Name, lower(s.Words), len(s.Facts))

@@ -125,10 +125,10 @@ func TestHostileComparisons(t *testing.T) {
 			"reproduction in JSON": func(b *bytes.Buffer) error { return report.ReproductionJSON(b, came, text) },
 			"record":               func(b *bytes.Buffer) error { return report.Record(b, before) },
 			"facts": func(b *bytes.Buffer) error {
-				return report.FactsText(b, judged.Document, judged.Facts, true, nil, report.Options{})
+				return report.FactsText(b, judged.Document, judged.Facts, report.FactsAsked{Working: true}, report.Options{})
 			},
 			"facts in JSON": func(b *bytes.Buffer) error {
-				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, true, nil)
+				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, report.FactsAsked{Working: true})
 			},
 		} {
 			var got bytes.Buffer
