@@ -26,6 +26,7 @@ type Case struct {
 	File        string
 	Line        int
 	Want        judge.Outcome
+	Generated   bool // it restates the row, and proves nothing of it
 
 	facts *facts.Facts
 	doc   *schema.Document
