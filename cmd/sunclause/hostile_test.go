@@ -60,7 +60,7 @@ func TestHostileMade(t *testing.T) {
 // judges in a small part of the time.
 func TestHouseWithinLimits(t *testing.T) {
 	r := checkBy(t, "../../policies/house-example")
-	if r.status == couldNot || len(r.stdout) == 0 {
+	if r.status == exitError || len(r.stdout) == 0 {
 		t.Errorf("exit status %d: %s", r.status, r.stderr)
 	}
 	if r.took > hostileTime/2*slack {
@@ -80,7 +80,7 @@ func refused(t *testing.T, dir string) {
 	t.Helper()
 	r := checkBy(t, dir)
 	t.Logf("%v, %d KiB: %s", r.took.Round(10*time.Millisecond), r.peakKiB, firstLine(r.stderr))
-	if r.status != couldNot {
+	if r.status != exitError {
 		t.Errorf("exit status %d", r.status)
 	}
 	if r.stdout != "" && !saysNothingElse(r) {
