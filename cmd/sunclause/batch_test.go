@@ -66,7 +66,7 @@ func TestInterruptedBatch(t *testing.T) {
 		}
 		text := <-written
 		_ = c.Wait() // the status says it
-		if c.ProcessState.ExitCode() != couldNot || !strings.HasPrefix(string(word), "interrupted") {
+		if c.ProcessState.ExitCode() != exitError || !strings.HasPrefix(string(word), "interrupted") {
 			t.Errorf("exit status %d: %s", c.ProcessState.ExitCode(), word)
 		}
 		lines := bytes.SplitAfter(text, []byte("\n"))
@@ -157,7 +157,7 @@ func TestLargeRoofIsJudged(t *testing.T) {
 		name := filepath.Join(t.TempDir(), "roof.json")
 		writeTest(t, name, examples.Larger(t, strings/40))
 		r := started(t, "check", "--format", "json", "--output", filepath.Join(t.TempDir(), "report"), name)
-		if r.status == couldNot {
+		if r.status == exitError {
 			t.Fatal(r.stderr)
 		}
 		t.Logf("%d strings: %v of the processor", strings, r.took)

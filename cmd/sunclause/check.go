@@ -84,17 +84,17 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	f := env.flags("check")
 	o.flags(f)
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := o.check(); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() == 0 {
-		return couldNot, errors.New("name the installation to check, a folder of them, or - for the standard input")
+		return exitError, errors.New("name the installation to check, a folder of them, or - for the standard input")
 	}
 	docs, err := env.batchOf(f.Args())
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	return env.check(ctx, docs, o)
 }
@@ -108,7 +108,7 @@ func (env *environment) check(ctx context.Context, docs batch, o checkOptions) (
 	defer stop()
 	out, err := env.outlet(docs, o)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	defer out.to.abandon()
 	// The rule set is loaded beside the reading of the first document.
@@ -123,18 +123,18 @@ func (env *environment) check(ctx context.Context, docs batch, o checkOptions) (
 		return env.report(out, c)
 	})
 	if err != nil {
-		return couldNot, out.interrupted(err)
+		return exitError, out.interrupted(err)
 	}
 	set, err := load()
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := out.end(set, docs.many); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	switch {
 	case out.summary.NotChecked > 0:
-		return couldNot, nil
+		return exitError, nil
 	case out.summary.DoNotPass > 0:
 		return doesNotPass, nil
 	}

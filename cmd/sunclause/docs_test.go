@@ -130,7 +130,7 @@ func TestREADMECommands(t *testing.T) {
 			t.Fatal(err)
 		}
 		env := &environment{bytes.NewReader(job), &out, &errs}
-		if status := dispatch(context.Background(), env, strings.Fields(line)); status == couldNot {
+		if status := dispatch(context.Background(), env, strings.Fields(line)); status == exitError {
 			t.Errorf("sunclause %s: %s", line, errs.String())
 		}
 		found++

@@ -23,21 +23,21 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	all := f.Bool("all", false, "with --working, show that of every part")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() == 0 {
-		return couldNot, errors.New("name one installation, or - for the standard input; ids of parts after it limit what is shown")
+		return exitError, errors.New("name one installation, or - for the standard input; ids of parts after it limit what is shown")
 	}
 	if err := textOrJSON(*format); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	set, doc, err := env.loadWithDocument(ctx, o, f.Arg(0))
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	derived := facts.Derive(&doc.Installation, set.Book)
 	if asked.Parts, err = partsNamed(derived, f.Args()[1:]); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	asked.Summary = asked.Working && asked.Parts == nil && !*all
 	to := env.screen()
@@ -47,7 +47,7 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 		err = report.FactsText(to, doc, derived, asked, env.reportOptions(checkOptions{width: *width}))
 	}
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	return passes, to.finish()
 }

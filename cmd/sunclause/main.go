@@ -23,7 +23,7 @@ import (
 const (
 	passes      = 0
 	doesNotPass = 1
-	couldNot    = 2
+	exitError   = 2
 )
 
 // command is one subcommand.
@@ -66,7 +66,7 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 	if len(args) == 0 || args[0] == "help" || args[0] == "-h" || args[0] == "--help" {
 		fmt.Fprint(env.stdout, usage())
 		if len(args) == 0 {
-			return couldNot
+			return exitError
 		}
 		return passes
 	}
@@ -80,12 +80,12 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 		}
 		if err != nil {
 			env.tell(err)
-			return couldNot
+			return exitError
 		}
 		return status
 	}
 	fmt.Fprintf(env.stderr, "sunclause has no command %q; %s\n", args[0], orNearest(args[0], commandNames()))
-	return couldNot
+	return exitError
 }
 
 // orNearest says which name may have been meant, or else which names there are.

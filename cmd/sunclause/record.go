@@ -34,26 +34,26 @@ func runRecord(ctx context.Context, env *environment, args []string) (int, error
 	f.StringVar(&o.date, "date", "", dateHelp)
 	f.StringVar(&o.designed, "designed", "", designedHelp)
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 1 {
-		return couldNot, errors.New("name one installation to make a record of, or - for the standard input")
+		return exitError, errors.New("name one installation to make a record of, or - for the standard input")
 	}
 	if err := o.settle(time.Now); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	r, err := env.checkNamed(ctx, f.Arg(0), o.checkOptions)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	rec := recordOf(r, o.checkOptions)
 	rec.Time = o.time
 	var text bytes.Buffer
 	if err := report.Record(&text, rec); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := env.deliverSigned(text.Bytes(), o); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if r.Passes {
 		return passes, nil

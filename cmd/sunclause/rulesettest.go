@@ -19,32 +19,32 @@ func runRulesetTest(ctx context.Context, env *environment, args []string) (int, 
 	least := f.Float64("min-score", 0, "least part of the mutations, in %, that the tests have to notice")
 	all := f.Bool("all", false, "list also the mutations that were noticed")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 1 {
-		return couldNot, errors.New("name the folder of the rule set, or an embedded one")
+		return exitError, errors.New("name the folder of the rule set, or an embedded one")
 	}
 	ref := f.Arg(0)
 	set, err := env.load(ctx, ref)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	fsys, err := folderOf(ref)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	trials, err := trial.Read(set, fsys, ref)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	trials = append(trials, trial.Generated(set, trials)...)
 	failures, err := trial.Run(ctx, set, trials)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	mutations, err := trial.Mutate(ctx, set, trials, nil)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	return sayTrials(env.stdout, set, trials, failures, mutations, *least, *all), nil
 }

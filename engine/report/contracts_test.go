@@ -14,8 +14,7 @@ import (
 )
 
 // The examples, sound, faulty, large and of another rule set, are held to the
-// published schemas of what commands write for programs. Each schema refuses
-// members that it does not know.
+// published schemas of what commands write for programs.
 
 // refusesMore are the contracts that were seen to refuse a member they do not
 // know, or not to.
@@ -50,6 +49,16 @@ func keepsContract(t *testing.T, name, contract string, write func(*bytes.Buffer
 	}
 	if n := bytes.Count(text.Bytes(), []byte("\n")); n != 1 {
 		t.Errorf("%s has %d lines; one object stands on one line", name, n)
+	}
+}
+
+// TestContractsAreClosed holds that the schemas whose version goes up with every
+// member refuse a member that they do not know.
+func TestContractsAreClosed(t *testing.T) {
+	for _, contract := range []string{schema.FactsSchema, schema.RulesSchema, schema.CompareSchema, schema.CompareDocsSchema, schema.ReproduceSchema} {
+		if err := schema.Validate("text", []byte(`{"members_to_come": 1}`), contract); err == nil || !strings.Contains(err.Error(), `"members_to_come"`) {
+			t.Errorf("%s lets a member pass that it does not know: %v", contract, err)
+		}
 	}
 }
 

@@ -5,7 +5,6 @@ import (
 	"context"
 	"encoding/json"
 	"strings"
-	"sync"
 	"testing"
 	"unicode"
 
@@ -14,8 +13,6 @@ import (
 	"sunclause/engine/judge"
 	"sunclause/engine/record"
 	"sunclause/engine/report"
-	"sunclause/engine/ruleset"
-	"sunclause/policies"
 	"sunclause/schema"
 )
 
@@ -31,20 +28,12 @@ var hostile = []string{
 	strings.Repeat("long ", 400), strings.Repeat("W", 2000), strings.Repeat("|", 2000),
 }
 
-// shedRules is the small rule set, loaded once.
-var shedRules = sync.OnceValues(func() (*ruleset.RuleSet, error) {
-	return ruleset.Load(context.Background(), policies.FS, formats+"rules")
-})
-
 // hostileShed is the small job with a text in every place where a document has
 // texts that reach a report; its name is the text too. The text is put in after
 // reading, since reading already refuses control characters.
 func hostileShed(t testing.TB, text string) *judge.Result {
 	t.Helper()
-	set, err := shedRules()
-	if err != nil {
-		t.Fatal(err)
-	}
+	set := loaded(t, formats+"rules")
 	doc, err := schema.Decode(text, read(t, formats+"job.json"))
 	if err != nil {
 		t.Fatal(err)

@@ -258,7 +258,7 @@ func (s *circuitSketch) beyond(p *diagramPart, terminal string) bool {
 	return p.kind == "inverter" && drawn != alternating(terminal)
 }
 
-// alternating tells whether a terminal of an inverter carries alternating current.
+// alternating reports whether a terminal of an inverter carries alternating current.
 func alternating(terminal string) bool {
 	return strings.HasSuffix(terminal, ".ac") || strings.HasSuffix(terminal, ".backup")
 }

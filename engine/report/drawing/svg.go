@@ -66,7 +66,7 @@ func shortened(words string, most int) string {
 	}
 	width := 1.0 // of the sign that something is left out
 	for i, r := range words {
-		if width += breadth(r); width > float64(most) {
+		if width += letterWidth(r); width > float64(most) {
 			return words[:i] + "…"
 		}
 	}
@@ -77,12 +77,12 @@ func shortened(words string, most int) string {
 func letters(words string) float64 {
 	width := 0.0
 	for _, r := range words {
-		width += breadth(r)
+		width += letterWidth(r)
 	}
 	return width
 }
 
-func breadth(r rune) float64 {
+func letterWidth(r rune) float64 {
 	switch {
 	case strings.ContainsRune("MWmw@%", r), r >= 0x1100: // from there on come signs as broad as high
 		return 1.7
