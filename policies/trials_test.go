@@ -32,7 +32,8 @@ func TestTrials(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			t.Parallel()
 			set := load(t, name)
-			trials := append(trialsOf(t, set), trial.Generated(set)...)
+			trials := trialsOf(t, set)
+			trials = append(trials, trial.Generated(set, trials)...)
 			failures, err := trial.Run(context.Background(), set, trials)
 			if err != nil {
 				t.Fatal(err)

@@ -37,7 +37,7 @@ func runRulesetTest(ctx context.Context, env *environment, args []string) (int, 
 	if err != nil {
 		return exitError, err
 	}
-	trials = append(trials, trial.Generated(set)...)
+	trials = append(trials, trial.Generated(set, trials)...)
 	failures, err := trial.Run(ctx, set, trials)
 	if err != nil {
 		return exitError, err

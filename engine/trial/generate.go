@@ -10,29 +10,68 @@ import (
 	"sunclause/engine/ruleset"
 )
 
-// Generated makes the cases that only restate a row: of the set's own rows in which
-// no figure stands, that is which compare words, lists of words and what is yes or
-// no. For each there is a case that is met, one that is not, one that is not shown
-// for each fact left out, and one that does not apply for each condition. Where a
-// figure stands, somebody has to write it a second time.
-func Generated(set *ruleset.RuleSet) []Case {
+// Generated makes the cases that only restate a row, of the set's own rows. Where
+// no figure stands, that is where words, lists of words and what is yes or no are
+// compared, they are all there is to it: a case that is met, one that is not, one
+// that is not shown for each fact left out, and one that does not apply for each
+// condition. Where a figure stands, somebody has to write it a second time, in cases
+// on either side of it; from one of those that is not met follow the cases for facts
+// left out and for conditions without a figure.
+func Generated(set *ruleset.RuleSet, written []Case) []Case {
 	var all []Case
 	for _, q := range set.Own() {
-		if !q.Rego && !HasFigure(q) {
+		switch {
+		case q.Rego:
+		case !HasFigure(q):
 			all = append(all, casesFor(set, q)...)
+		default:
+			all = append(all, casesFrom(set, q, written)...)
 		}
 	}
 	return all
 }
 
+// casesFrom makes the cases that follow from one that somebody wrote. A row with a
+// group of comparisons, or a condition that looks a table up, is left to people.
+func casesFrom(set *ruleset.RuleSet, q *ruleset.Requirement, written []Case) []Case {
+	i := slices.IndexFunc(written, func(c Case) bool { return c.Requirement == q.ID && c.Want == judge.NotMet })
+	if i < 0 || slices.ContainsFunc(q.Compared(), func(c ruleset.Condition) bool { return c.AnyOf != nil }) ||
+		slices.ContainsFunc(q.When, func(c ruleset.Condition) bool { return c.Limit.Cell != nil || c.Limit.Factor != nil }) {
+		return nil
+	}
+	r := &rowCases{set: set, row: q, domain: map[string][]any{}}
+	r.takeDomains()
+	broken := written[i].given
+	for _, name := range r.names {
+		left := maps.Clone(broken)
+		delete(left, name)
+		r.add(judge.NotShown, name+" is not known", left)
+	}
+	for i, c := range q.When {
+		if isFigure(q, c) {
+			continue
+		}
+		for _, v := range r.domain[c.Fact] {
+			other := maps.Clone(broken)
+			if other[c.Fact] = v; !r.holds(c, other) && r.applies(other, i) {
+				r.add(judge.NotApplicable, "it does not apply without "+c.String(), other)
+				break
+			}
+		}
+	}
+	return r.cases
+}
+
 // HasFigure reports whether a row compares a number or a day.
 func HasFigure(q *ruleset.Requirement) bool {
+	return slices.ContainsFunc(q.Compared(), func(c ruleset.Condition) bool { return isFigure(q, c) })
+}
+
+func isFigure(q *ruleset.Requirement, c ruleset.Condition) bool {
 	of, _ := catalogue.Of(q.Subject)
-	return slices.ContainsFunc(q.Compared(), func(c ruleset.Condition) bool {
-		return slices.ContainsFunc(c.Each(), func(one ruleset.Condition) bool {
-			_, f, _ := of.Find(one.Fact)
-			return f.Kind == catalogue.Number || one.Comparison == "since" || one.Comparison == "until"
-		})
+	return slices.ContainsFunc(c.Each(), func(one ruleset.Condition) bool {
+		_, f, _ := of.Find(one.Fact)
+		return f.Kind == catalogue.Number || one.Comparison == "since" || one.Comparison == "until"
 	})
 }
 
@@ -126,6 +165,9 @@ func (r *rowCases) takeDomains() {
 	of, _ := catalogue.Of(r.row.Subject)
 	words := map[string][]string{}
 	for _, c := range r.row.Compared() {
+		for _, name := range c.Facts() {
+			words[name] = append(words[name], []string{}...)
+		}
 		for _, one := range c.Each() {
 			named := r.wordsOf(one)
 			words[one.Fact] = append(words[one.Fact], named...)
@@ -140,6 +182,7 @@ func (r *rowCases) takeDomains() {
 		named = slices.Compact(named)
 		r.names = append(r.names, name)
 		switch f.Kind {
+		case catalogue.Number: // somebody wrote a case with one
 		case catalogue.Flag:
 			r.domain[name] = []any{true, false}
 		case catalogue.List:

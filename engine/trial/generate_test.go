@@ -71,7 +71,7 @@ func TestGenerated(t *testing.T) {
 		{"since: 2026-01-01, require: fuse_fitted", "0 0 0 0"},
 	} {
 		set := rowSet(t, c.row)
-		cases := trial.Generated(set)
+		cases := trial.Generated(set, nil)
 		failures, err := trial.Run(ctx, set, cases)
 		if err != nil || len(failures) > 0 {
 			t.Errorf("%s: %v, %v", c.row, failures, err)
@@ -99,7 +99,7 @@ func counted(cases []trial.Case) string {
 func TestGeneratedNoticeNothing(t *testing.T) {
 	ctx := context.Background()
 	set := rowSet(t, "require: fuse_fitted", "require: voc_max_v at_most 600")
-	cases := trial.Generated(set)
+	cases := trial.Generated(set, nil)
 	if d := cmp.Diff([]string{"rows/row-b has no test for met, not met, not shown"}, trial.Uncovered(set, cases)); d != "" {
 		t.Error(d)
 	}
