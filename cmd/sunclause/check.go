@@ -169,7 +169,10 @@ func (env *environment) checkOne(ctx context.Context, load loading, s source, ma
 			r, err = env.checkBy(ctx, set, doc, o)
 		}
 		if wrong = err; err == nil {
-			c.job = report.JobOf(r, options)
+			c.job.Verdict = report.VerdictOf(r)
+			if many {
+				c.job = report.JobOf(r, options)
+			}
 			c.write = func(w io.Writer) error { return format.Part(w, r, options) }
 		}
 	}

@@ -39,6 +39,14 @@ const (
 	NotChecked  Verdict = "could_not_be_checked"
 )
 
+// VerdictOf is the verdict on a document that was judged.
+func VerdictOf(r *judge.Result) Verdict {
+	if r.Passes {
+		return Passes
+	}
+	return DoesNotPass
+}
+
 // Words are the verdict as people read it.
 func (v Verdict) Words() string { return strings.ReplaceAll(string(v), "_", " ") }
 
@@ -59,10 +67,7 @@ const mostToDo = 3
 // document, whose texts are pieces of one large one: a batch has many.
 func JobOf(r *judge.Result, o Options) Job {
 	counted := Count(r)
-	job := Job{r.Document.Name, strings.Clone(r.Document.Installation.Project.Reference.Value), DoesNotPass, &counted, []ToDo{}}
-	if r.Passes {
-		job.Verdict = Passes
-	}
+	job := Job{r.Document.Name, strings.Clone(r.Document.Installation.Project.Reference.Value), VerdictOf(r), &counted, []ToDo{}}
 	all := putRightFirst(r, o)
 	for _, c := range all[:min(len(all), mostToDo)] {
 		j := c.worst
