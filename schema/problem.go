@@ -62,9 +62,11 @@ func (s *Source) ProblemAtWord(pointer string, words []string, what, remedy stri
 	}
 	// Between two words may be the end of a line, and in a card of a rule the sign
 	// of a comment.
-	pattern := regexp.MustCompile(strings.Join(written, `[\s#]+`))
-	near := s.Raw[min(at, len(s.Raw)):min(at+maxText, len(s.Raw))]
-	if found := pattern.FindIndex(near); found != nil && len(words) > 0 {
+	pattern, err := regexp.Compile(strings.Join(written, `[\s#]+`))
+	if err != nil || len(words) == 0 {
+		return s.problem(at, pointer, what, remedy)
+	}
+	if found := pattern.FindIndex(s.Raw[min(at, len(s.Raw)):min(at+maxText, len(s.Raw))]); found != nil {
 		at += found[1] - len(words[len(words)-1])
 	}
 	return s.problem(at, pointer, what, remedy)

@@ -84,3 +84,28 @@ func TestTableCarriesRequirementsRefused(t *testing.T) {
 		}
 	}
 }
+
+// A set above raises, lowers and switches off a requirement of a table as any other,
+// and leaves a row out.
+func TestTableRequirementsAreChanged(t *testing.T) {
+	changes := `changes:
+  - {requirement: iec/label-dc-isolator, level: should, reason: r, date: 2026-01-01}
+  - {requirement: iec/papers-basic, off: true, reason: r, date: 2026-01-01}
+  - {table: labels, row: {legend: dc_cable}, cells: {due: never}, reason: r, date: 2026-01-01}
+`
+	set, err := labelSet(t, "labels_house", signAtBoard+"requirements:\n"+houseSign, changes)
+	if err != nil {
+		t.Fatal(err)
+	}
+	if q, _ := set.Requirement("iec/label-dc-isolator"); q.Level != ruleset.Should || len(q.Changes) != 1 || !q.Changes[0].Loosens {
+		t.Errorf("%+v", q)
+	}
+	if _, on := set.Requirement("iec/papers-basic"); on || len(set.Off) != 1 {
+		t.Error("the papers are still asked for")
+	}
+	for _, row := range set.Book.Tables["labels"].Rows {
+		if row["legend"] == "dc_cable" && row["due"] != "never" {
+			t.Error("the label is still due")
+		}
+	}
+}

@@ -1,6 +1,7 @@
 package ruleset
 
 import (
+	"regexp"
 	"strconv"
 	"strings"
 )
@@ -162,10 +163,12 @@ func (c Cell) String() string {
 
 func number(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 
+var oneWord = regexp.MustCompile(`^[^\s'"]+$`)
+
 // quoted writes a word as a row has it: in quotes where it would else be several.
 func quoted(word string) string {
 	switch {
-	case word != "" && !strings.ContainsAny(word, " \t\n'\""):
+	case oneWord.MatchString(word):
 		return word
 	case strings.Contains(word, "'"):
 		return `"` + word + `"`
