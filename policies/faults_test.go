@@ -98,20 +98,29 @@ func (f fault) apply(t testing.TB, base []byte) []byte {
 }
 
 func TestFaults(t *testing.T) {
-	files, err := filepath.Glob("../testdata/faults/*.json")
-	if err != nil || len(files) == 0 {
-		t.Fatal("no faults", err)
+	for name, files := range faultsOf(t) {
+		t.Run(name, func(t *testing.T) { tryFaults(t, name, files) })
 	}
-	tryFaults(t, examples.Cottage, files)
 }
 
-// TestBatteryFaults makes those of the example with a battery.
-func TestBatteryFaults(t *testing.T) {
-	files, err := filepath.Glob("../testdata/gb-battery/faults/*.json")
-	if err != nil || len(files) == 0 {
-		t.Fatal("no faults", err)
+// faultsOf lists the files of faults by the example that they are faults of. Those
+// of the cottage in the folder singly are made one at a time only; the others are
+// all of them in the faulty cottage, too.
+func faultsOf(t *testing.T) map[string][]string {
+	all := map[string][]string{}
+	for name, pattern := range map[string]string{examples.Cottage: "../testdata/faults/*.json", examples.Battery: "../testdata/gb-battery/faults/*.json"} {
+		files, err := filepath.Glob(pattern)
+		if err != nil || len(files) == 0 {
+			t.Fatal("no faults", err)
+		}
+		all[name] = files
 	}
-	tryFaults(t, examples.Battery, files)
+	singly, err := filepath.Glob("../testdata/faults/singly/*.json")
+	if err != nil {
+		t.Fatal(err)
+	}
+	all[examples.Cottage] = append(all[examples.Cottage], singly...)
+	return all
 }
 
 // tryFaults makes each fault alone in an example, and holds what it brings to

@@ -37,12 +37,12 @@ type Site struct {
 // Datasheets mirrors datasheets: values as the makers' sheets print them, each under a key that the parts refer to.
 type Datasheets struct {
 	Pointer
-	Modules             map[string]Module             `json:"modules"`              // PV modules
-	Inverters           map[string]InverterDatasheet  `json:"inverters"`            // inverters
-	Cables              map[string]CableDatasheet     `json:"cables"`               // cables
-	SwitchDisconnectors map[string]SwitchDisconnector `json:"switch_disconnectors"` // switch-disconnectors
-	SPDs                map[string]SPDDatasheet       `json:"spds"`                 // surge protective devices
-	ProtectiveDevices   map[string]ProtectiveDevice   `json:"protective_devices"`   // fuses, circuit-breakers and residual current devices
-	Fixings             map[string]FixingDatasheet    `json:"fixings"`              // roof hooks, screws, rails and clamps
-	Batteries           map[string]BatteryDatasheet   `json:"batteries"`            // batteries
+	Modules             map[string]*Module             `json:"modules"`              // PV modules
+	Inverters           map[string]*InverterDatasheet  `json:"inverters"`            // inverters
+	Cables              map[string]*CableDatasheet     `json:"cables"`               // cables
+	SwitchDisconnectors map[string]*SwitchDisconnector `json:"switch_disconnectors"` // switch-disconnectors
+	SPDs                map[string]*SPDDatasheet       `json:"spds"`                 // surge protective devices
+	ProtectiveDevices   map[string]*ProtectiveDevice   `json:"protective_devices"`   // fuses, circuit-breakers and residual current devices
+	Fixings             map[string]*FixingDatasheet    `json:"fixings"`              // roof hooks, screws, rails and clamps
+	Batteries           map[string]*BatteryDatasheet   `json:"batteries"`            // batteries
 }

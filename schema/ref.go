@@ -92,7 +92,7 @@ func (in *Installation) index(twice func(id Text, first part)) index {
 	return x
 }
 
-// sheets are the datasheets, each a copy: what a map holds has no address.
+// sheets are the datasheets.
 func (in *Installation) sheets() map[sheetKey]any {
 	all := map[sheetKey]any{}
 	sheets := reflect.ValueOf(&in.Datasheets).Elem()
@@ -101,9 +101,7 @@ func (in *Installation) sheets() map[sheetKey]any {
 			continue
 		}
 		for key, sheet := range sheets.Field(f.index).Seq2() {
-			held := reflect.New(sheet.Type())
-			held.Elem().Set(sheet)
-			all[sheetKey{"datasheets/" + f.name, key.String()}] = held.Interface()
+			all[sheetKey{"datasheets/" + f.name, key.String()}] = sheet.Interface()
 		}
 	}
 	return all

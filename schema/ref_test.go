@@ -40,7 +40,7 @@ func TestReferencesOfExamples(t *testing.T) {
 					if strings.HasPrefix(f.refersTo, "datasheets/") {
 						want = x.sheets[sheetKey{f.refersTo, r.text().Value}]
 					}
-					if !reflect.DeepEqual(to.Interface(), want) {
+					if to.Interface() != want {
 						t.Errorf("%s: %s leads to something else", name, r.text().At())
 					}
 				}
@@ -97,6 +97,9 @@ func TestEveryTypeCanBeBlank(t *testing.T) {
 	checkBlank(t, "/x", reflect.ValueOf(Blank[Installation]("/x")).Elem())
 	checkBlank(t, "/strings/0/plane", reflect.ValueOf(in.Strings[0].Plane.To()).Elem())
 	checkBlank(t, "/x", reflect.ValueOf(Ref[Run]{Text: NewText("/x", "R1")}.To()).Elem())
+	if s := in.Strings[0]; s.Module.To() != in.Datasheets.Modules["m"] {
+		t.Error("the string has another datasheet than the list")
+	}
 	if s := in.Strings[0]; s.Module.To().VocV.Value != 40 || !s.Module.Found() || s.Plane.Found() {
 		t.Error("the string does not know its module, or knows a plane")
 	}

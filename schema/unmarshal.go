@@ -18,6 +18,7 @@ type layout struct {
 	named   map[string]int // number of a field by the member's name
 	below   int            // length of all that leads to the members
 	each    *layout        // of lists and keyed ones
+	held    reflect.Type   // of keyed ones: what stands under each key, or what the pointer there leads to
 	inner   []*field       // fields that are objects or lists of such; datasheets are not among them
 	names   []*field       // fields whose texts name parts or datasheets
 }
@@ -76,7 +77,11 @@ func makeLayout(t reflect.Type) *layout {
 	case t.Kind() == reflect.Slice:
 		l.kind, l.each = aList, makeLayout(t.Elem())
 	case t.Kind() == reflect.Map && t.Key().Kind() == reflect.String:
-		l.kind, l.each = aKeyed, makeLayout(t.Elem())
+		l.kind, l.held = aKeyed, t.Elem()
+		if l.held.Kind() == reflect.Pointer {
+			l.held = l.held.Elem()
+		}
+		l.each = makeLayout(l.held)
 	case t.Kind() == reflect.Interface:
 		l.kind = anything
 	default:
@@ -233,12 +238,15 @@ func (l *layout) fillKeyed(v reflect.Value, n *node, at string) error {
 	}
 	v.Set(reflect.MakeMapWithSize(v.Type(), len(n.children)))
 	for i := range n.children {
-		e := reflect.New(v.Type().Elem()).Elem()
+		held := reflect.New(l.held)
 		name := n.children[i].name
-		if err := l.each.fill(e, &n.children[i], at+"/"+escape(name)); err != nil {
+		if err := l.each.fill(held.Elem(), &n.children[i], at+"/"+escape(name)); err != nil {
 			return err
 		}
-		v.SetMapIndex(reflect.ValueOf(name), e)
+		if v.Type().Elem() != held.Type() {
+			held = held.Elem()
+		}
+		v.SetMapIndex(reflect.ValueOf(name), held)
 	}
 	return nil
 }

@@ -55,26 +55,18 @@ func (l *layout) unstate(v reflect.Value, at string) (func(), error) {
 	return func() { v.Set(before) }, l.fill(v, nil, at)
 }
 
-// leaveOutOfMap does it for a datasheet, or for a member of one. What a map
-// holds cannot be changed in its place.
+// leaveOutOfMap does it for a datasheet, or for a member of one.
 func (l *layout) leaveOutOfMap(m reflect.Value, path []string, at string) (func(), error) {
 	key := reflect.ValueOf(path[0])
-	before := m.MapIndex(key)
-	if !before.IsValid() {
+	sheet := m.MapIndex(key)
+	switch {
+	case !sheet.IsValid():
 		return nil, fmt.Errorf("there is no %s in the mirror", Spoken(at))
+	case len(path) > 1:
+		return l.each.leaveOut(sheet.Elem(), path[1:], at)
 	}
-	if len(path) == 1 {
-		m.SetMapIndex(key, reflect.Value{})
-		return func() { m.SetMapIndex(key, before) }, nil
-	}
-	after := reflect.New(before.Type()).Elem()
-	after.Set(before)
-	again, err := l.each.leaveOut(after, path[1:], at)
-	if err != nil {
-		return nil, err
-	}
-	m.SetMapIndex(key, after)
-	return func() { again(); m.SetMapIndex(key, before) }, nil
+	m.SetMapIndex(key, reflect.Value{})
+	return func() { m.SetMapIndex(key, sheet) }, nil
 }
 
 // DesignedOn is the installation as if it had been designed on another day, a

@@ -9,7 +9,6 @@ import (
 	"maps"
 	"os"
 	"os/signal"
-	"runtime/debug"
 	"slices"
 	"strings"
 	"sync"
@@ -85,17 +84,17 @@ func runCheck(ctx context.Context, env *environment, args []string) (int, error)
 	f := env.flags("check")
 	o.flags(f)
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := o.check(); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() == 0 {
-		return couldNot, errors.New("name the installation to check, a folder of them, or - for the standard input")
+		return exitError, errors.New("name the installation to check, a folder of them, or - for the standard input")
 	}
 	docs, err := env.batchOf(f.Args())
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	return env.check(ctx, docs, o)
 }
@@ -109,7 +108,7 @@ func (env *environment) check(ctx context.Context, docs batch, o checkOptions) (
 	defer stop()
 	out, err := env.outlet(docs, o)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	defer out.to.abandon()
 	// The rule set is loaded beside the reading of the first document.
@@ -117,25 +116,25 @@ func (env *environment) check(ctx context.Context, docs batch, o checkOptions) (
 	go load()
 	tick := env.progress(docs.total)
 	if docs.many {
-		debug.SetGCPercent(100)
+		collectBy(ofBatch)
 	}
 	err = inOrder(ctx, docs.all, func(s source) checked { return env.checkOne(ctx, load, s, docs.many, o) }, func(c checked) error {
 		defer tick()
 		return env.report(out, c)
 	})
 	if err != nil {
-		return couldNot, out.interrupted(err)
+		return exitError, out.interrupted(err)
 	}
 	set, err := load()
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := out.end(set, docs.many); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	switch {
 	case out.summary.NotChecked > 0:
-		return couldNot, nil
+		return exitError, nil
 	case out.summary.DoNotPass > 0:
 		return doesNotPass, nil
 	}
@@ -170,7 +169,10 @@ func (env *environment) checkOne(ctx context.Context, load loading, s source, ma
 			r, err = env.checkBy(ctx, set, doc, o)
 		}
 		if wrong = err; err == nil {
-			c.job = report.JobOf(r, options)
+			c.job.Verdict = report.VerdictOf(r)
+			if many {
+				c.job = report.JobOf(r, options)
+			}
 			c.write = func(w io.Writer) error { return format.Part(w, r, options) }
 		}
 	}

@@ -31,13 +31,13 @@ func runCompare(ctx context.Context, env *environment, args []string) (int, erro
 	f.StringVar(&o.date, "date", "", dateHelp)
 	f.IntVar(&o.width, "width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := o.checkDays(); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := textOrJSON(o.format); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	var text bytes.Buffer
 	var differs bool
@@ -53,7 +53,7 @@ func runCompare(ctx context.Context, env *environment, args []string) (int, erro
 		err = errors.New("name two rule sets and the installations to judge by both, as in sunclause compare gb our-house jobs")
 	}
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if differs {
 		return doesNotPass, env.deliver(text.Bytes(), "")
@@ -124,6 +124,7 @@ func (env *environment) compareRules(ctx context.Context, text *bytes.Buffer, ar
 		wrong error
 	}
 	var wrong []error
+	collectBy(ofBatch)
 	tick := env.progress(len(names))
 	err = inOrder(ctx, slices.Values(names), func(name string) compared {
 		c, err := env.compareOne(ctx, sides, name, args, o)

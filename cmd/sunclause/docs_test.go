@@ -25,7 +25,8 @@ const generated = "<!-- Written by go test ./cmd/sunclause -update. Do not edit.
 func TestFactsPage(t *testing.T) {
 	var b strings.Builder
 	b.WriteString(generated + "# Facts\n\nWhat is derived from an installation and rules can judge, by subject. The unit stands at the end of the name.\n" +
-		"`sunclause facts --working FILE` shows each with its formula, the numbers put in and the lines they came from.\n" +
+		"`sunclause facts --working FILE PART` shows those of a part with formula, numbers put in and the lines they came from; without a\n" +
+		"part, how many there are in each list.\n" +
 		"For a program there is `--format json`, which [schema/facts.schema.json](../schema/facts.schema.json) describes.\n\n")
 	for _, s := range catalogue.Subjects() {
 		fmt.Fprintf(&b, "- [%s](#%s): %s, %d facts\n", s.Name, s.Name, lower(s.Words), len(s.Facts))
@@ -66,19 +67,17 @@ func TestRulesPages(t *testing.T) {
 func rulesPage(set *ruleset.RuleSet) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s# Rule set %s\n\n%s. Version %s.\n\n", generated, set.Name, set.Title, set.Version)
-	b.WriteString("Clauses are marked with how they are known; look each up in your own copy of the standard.\n\n")
+	b.WriteString("Of which parts each requirement asks what, in the words of its row, and what puts it right. Clauses are marked with how\n" +
+		"they are known; look each up in your own copy of the standard. The parameters, with their values, stand at the end.\n\n")
 	own := set.Own()
 	slices.SortStableFunc(own, func(a, b *ruleset.Requirement) int { return strings.Compare(a.Room, b.Room) })
 	for i, q := range own {
 		if i == 0 || q.Room != own[i-1].Room {
-			fmt.Fprintf(&b, "## %s\n\n", q.Room)
+			fmt.Fprintf(&b, "%s## %s\n\n", strings.Repeat("\n", min(i, 1)), q.Room)
 		}
-		fmt.Fprintf(&b, "### %s\n\n%s (%s). Asks of %s: %s.", q.ID, q.Title, q.Level, q.Subject, report.Asks(set, q))
-		for _, w := range q.When {
-			fmt.Fprintf(&b, " Applies where %s.", report.SayCondition(set, w))
-		}
-		fmt.Fprintf(&b, "\n\nTo put it right: %s\n\n*%s*\n\n", q.Remedy, report.Cite(q.Source))
+		b.WriteString(ruleLine(q))
 	}
+	b.WriteString("\n")
 	b.WriteString("## Parameters\n\n| parameter | value | what it is | source |\n|---|---|---|---|\n")
 	for _, p := range set.Parameters() {
 		value := p.Text
@@ -88,6 +87,19 @@ func rulesPage(set *ruleset.RuleSet) string {
 		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", p.Name, value, p.Title, report.Cite(p.Source))
 	}
 	return b.String()
+}
+
+// ruleLine puts a requirement on one line, with what it compares as its row has it.
+func ruleLine(q *ruleset.Requirement) string {
+	asks := "`" + q.Condition.String() + "`"
+	if q.Rego {
+		asks = "what its rule in Rego says"
+	}
+	line := fmt.Sprintf("- **%s** (%s): %s. Of %s: %s", q.ID, q.Level, q.Title, q.Subject, asks)
+	for i, w := range q.When {
+		line += [2]string{", where ", " and "}[min(i, 1)] + "`" + w.String() + "`"
+	}
+	return line + ". " + q.Remedy + " *" + report.Cite(q.Source) + "*\n"
 }
 
 // TestREADMEReport keeps the picture of a report in the README true.
@@ -129,7 +141,7 @@ func TestREADMECommands(t *testing.T) {
 			t.Fatal(err)
 		}
 		env := &environment{bytes.NewReader(job), &out, &errs}
-		if status := dispatch(context.Background(), env, strings.Fields(line)); status == couldNot {
+		if status := dispatch(context.Background(), env, strings.Fields(line)); status == exitError {
 			t.Errorf("sunclause %s: %s", line, errs.String())
 		}
 		found++

@@ -1,7 +1,6 @@
 package main
 
 import (
-	"bytes"
 	"context"
 	"errors"
 	"fmt"
@@ -19,36 +18,38 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	f := env.flags("facts")
 	o.declare(f, defaultRules, "rule set whose figures and tables are used")
 	format := f.String("format", "text", "format: json, text")
-	withWorking := f.Bool("working", false, "show formula, numbers put in, source and lines of the document")
+	var asked report.FactsAsked
+	f.BoolVar(&asked.Working, "working", false, "show formula, numbers put in, source and lines of the document, of the parts that are named; without one, how many facts there are")
+	all := f.Bool("all", false, "with --working, show that of every part")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() == 0 {
-		return couldNot, errors.New("name one installation, or - for the standard input; ids of parts after it limit what is shown")
+		return exitError, errors.New("name one installation, or - for the standard input; ids of parts after it limit what is shown")
 	}
 	if err := textOrJSON(*format); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	set, doc, err := env.loadWithDocument(ctx, o, f.Arg(0))
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	derived := facts.Derive(&doc.Installation, set.Book)
-	only, err := partsNamed(derived, f.Args()[1:])
-	if err != nil {
-		return couldNot, err
+	if asked.Parts, err = partsNamed(derived, f.Args()[1:]); err != nil {
+		return exitError, err
 	}
-	var text bytes.Buffer
+	asked.Summary = asked.Working && asked.Parts == nil && !*all
+	to := env.screen()
 	if *format == "json" {
-		err = report.FactsJSON(&text, doc, set, derived, *withWorking, only)
+		err = report.FactsJSON(to, doc, set, derived, asked)
 	} else {
-		err = report.FactsText(&text, doc, derived, *withWorking, only, env.reportOptions(checkOptions{width: *width}))
+		err = report.FactsText(to, doc, derived, asked, env.reportOptions(checkOptions{width: *width}))
 	}
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
-	return passes, env.deliver(text.Bytes(), "")
+	return passes, to.finish()
 }
 
 // partsNamed makes sure that the installation has the parts named; none named

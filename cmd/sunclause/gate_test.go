@@ -61,7 +61,7 @@ func TestGatePage(t *testing.T) {
 
 	writeGuideFile(t, "jobs/new.installation.json", "{")
 	commit(t)
-	gate(t, base, couldNot, "jobs/new.installation.json:1:2: ")
+	gate(t, base, exitError, "jobs/new.installation.json:1:2: ")
 	holds(t, "sunclause.sarif", `"executionSuccessful": false`, `"uri": "jobs/my%20house/installation.json"`)
 	holds(t, "sunclause.junit.xml", `<failure type="could_not_be_checked"`)
 	holds(t, "sunclause.md", "## Passes: GB-EX-01, as built", "## Could not be checked: `jobs/new.installation.json`", "2 pass, 0 do not pass, 1 could not be checked")

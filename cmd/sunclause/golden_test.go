@@ -80,7 +80,7 @@ func TestCases(t *testing.T) {
 		t.Run(name, func(t *testing.T) {
 			file, kept := "examples/"+name+"/installation.json", filepath.Join(repo, "testdata", name)
 			text, errs, status := typed(t, "check", "--width", "60", file)
-			if status == couldNot {
+			if status == exitError {
 				t.Fatal(errs)
 			}
 			golden(t, filepath.Join(kept, "report.txt"), text)

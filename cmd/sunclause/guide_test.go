@@ -76,7 +76,7 @@ func console(t *testing.T, block string) {
 		}
 		var out, errs bytes.Buffer
 		status := dispatch(context.Background(), &environment{strings.NewReader(""), &out, &errs}, strings.Fields(command))
-		if status == couldNot {
+		if status == exitError {
 			t.Fatalf("sunclause %s: %s", command, errs.String())
 		}
 		rest = out.String()

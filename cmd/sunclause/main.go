@@ -11,7 +11,6 @@ import (
 	"fmt"
 	"io"
 	"os"
-	"runtime/debug"
 	"strings"
 
 	"github.com/spf13/pflag"
@@ -24,7 +23,7 @@ import (
 const (
 	passes      = 0
 	doesNotPass = 1
-	couldNot    = 2
+	exitError   = 2
 )
 
 // command is one subcommand.
@@ -58,10 +57,7 @@ type environment struct {
 func main() { os.Exit(run()) }
 
 func run() int {
-	// Most installations are judged before the heap is worth collecting; a limit
-	// collects it when a large one needs more.
-	debug.SetGCPercent(-1)
-	debug.SetMemoryLimit(256 << 20)
+	collectBy(ofOne)
 	env := &environment{os.Stdin, os.Stdout, os.Stderr}
 	return dispatch(context.Background(), env, os.Args[1:])
 }
@@ -70,7 +66,7 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 	if len(args) == 0 || args[0] == "help" || args[0] == "-h" || args[0] == "--help" {
 		fmt.Fprint(env.stdout, usage())
 		if len(args) == 0 {
-			return couldNot
+			return exitError
 		}
 		return passes
 	}
@@ -84,12 +80,12 @@ func dispatch(ctx context.Context, env *environment, args []string) int {
 		}
 		if err != nil {
 			env.tell(err)
-			return couldNot
+			return exitError
 		}
 		return status
 	}
 	fmt.Fprintf(env.stderr, "sunclause has no command %q; %s\n", args[0], orNearest(args[0], commandNames()))
-	return couldNot
+	return exitError
 }
 
 // orNearest says which name may have been meant, or else which names there are.

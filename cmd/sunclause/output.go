@@ -92,17 +92,17 @@ func (w *wholeFile) abandon() {
 	os.Remove(w.file.Name()) // after the rename there is nothing left to remove
 }
 
-// writeWhole writes a file whole or not at all.
-func writeWhole(name string, text []byte) error {
-	return writeAll(map[string][]byte{name: text})
+// writeWhole writes a file whole or not at all, and over none of the inputs.
+func writeWhole(name string, text []byte, inputs ...string) error {
+	return writeAll(map[string][]byte{name: text}, inputs...)
 }
 
 // writeAll writes files whole, and none of them before all are on the disk beside
-// their places.
-func writeAll(files map[string][]byte) error {
+// their places. None takes the place of one of the inputs.
+func writeAll(files map[string][]byte, inputs ...string) error {
 	var all []*wholeFile
 	for _, name := range slices.Sorted(maps.Keys(files)) {
-		w, err := newWholeFile(name)
+		w, err := newWholeFile(name, inputs...)
 		if err != nil {
 			return err
 		}

@@ -41,20 +41,20 @@ func runLine(t *testing.T, line string) (status int) {
 		return passes
 	}
 	_, errs, status := typed(t, fields[1:]...)
-	if status == couldNot {
+	if status == exitError {
 		t.Fatalf("%s: %s", line, errs)
 	}
 	return status
 }
 
-// withoutOpenssl reports whether a command is left out for want of openssl. The
+// withoutOpenssl reports whether a command is left out because there is no openssl. The
 // keys that it would make are then made in Go.
 func withoutOpenssl(t *testing.T, line string, makeKeys func(*testing.T)) bool {
 	t.Helper()
 	if _, err := exec.LookPath("openssl"); err == nil || !strings.HasPrefix(line, "openssl ") {
 		return false
 	}
-	t.Logf("not run, for want of openssl: %s", line)
+	t.Logf("not run, as there is no openssl: %s", line)
 	if strings.Contains(line, " genpkey ") || strings.Contains(line, " -genkey ") {
 		makeKeys(t)
 	}
@@ -66,7 +66,7 @@ func checkRefused(t *testing.T, says map[string]string) {
 	t.Helper()
 	for args, why := range says {
 		_, errs, status := typed(t, strings.Fields(args)...)
-		if status != couldNot || !strings.Contains(errs, why) {
+		if status != exitError || !strings.Contains(errs, why) {
 			t.Errorf("sunclause %s: status %d: %s; it should say: %s", args, status, errs, why)
 		}
 	}

@@ -34,26 +34,26 @@ func runRecord(ctx context.Context, env *environment, args []string) (int, error
 	f.StringVar(&o.date, "date", "", dateHelp)
 	f.StringVar(&o.designed, "designed", "", designedHelp)
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 1 {
-		return couldNot, errors.New("name one installation to make a record of, or - for the standard input")
+		return exitError, errors.New("name one installation to make a record of, or - for the standard input")
 	}
 	if err := o.settle(time.Now); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	r, err := env.checkNamed(ctx, f.Arg(0), o.checkOptions)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	rec := recordOf(r, o.checkOptions)
 	rec.Time = o.time
 	var text bytes.Buffer
 	if err := report.Record(&text, rec); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
-	if err := env.deliverSigned(text.Bytes(), o); err != nil {
-		return couldNot, err
+	if err := env.deliverSigned(text.Bytes(), o, f.Arg(0), o.rules, o.sign); err != nil {
+		return exitError, err
 	}
 	if r.Passes {
 		return passes, nil
@@ -83,10 +83,11 @@ func (o *recordOptions) settle(clock func() time.Time) error {
 }
 
 // deliverSigned writes a record, and the signature first: a record is never
-// there without the signature that was asked for.
-func (env *environment) deliverSigned(text []byte, o recordOptions) error {
+// there without the signature that was asked for. Neither takes the place of one of
+// the inputs.
+func (env *environment) deliverSigned(text []byte, o recordOptions, inputs ...string) error {
 	if o.sign == "" {
-		return env.deliver(text, o.output)
+		return env.deliver(text, o.output, inputs...)
 	}
 	key, err := readKey(o.sign)
 	if err != nil {
@@ -96,10 +97,10 @@ func (env *environment) deliverSigned(text []byte, o recordOptions) error {
 	if err != nil {
 		return err
 	}
-	if err := writeWhole(o.output+signatureEnd, signature); err != nil {
+	if err := writeWhole(o.output+signatureEnd, signature, inputs...); err != nil {
 		return err
 	}
-	if err := writeWhole(o.output, text); err != nil {
+	if err := writeWhole(o.output, text, inputs...); err != nil {
 		os.Remove(o.output + signatureEnd) // of a record that is not there; the error says the rest
 		return err
 	}

@@ -29,27 +29,27 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 	f.StringVar(&o.format, "format", "text", "format: json, text")
 	f.IntVar(&o.width, "width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 2 {
-		return couldNot, errors.New("name a record and the installation it is about, as in sunclause reproduce record.json job.json")
+		return exitError, errors.New("name a record and the installation it is about, as in sunclause reproduce record.json job.json")
 	}
 	if err := textOrJSON(o.format); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	before, signature, err := env.readRecord(f.Arg(0), o)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if o.rules == "" {
 		if o.rules = before.RuleSet.Name; !slices.Contains(ruleset.Embedded(policies.FS), o.rules) {
-			return couldNot, fmt.Errorf("the record was made by rule set %q, which is not an embedded one; name it with --rules", o.rules)
+			return exitError, fmt.Errorf("the record was made by rule set %q, which is not an embedded one; name it with --rules", o.rules)
 		}
 	}
 	o.strict, o.date, o.designed = before.Options.Strict, before.Options.Date, before.Options.Designed
 	r, err := env.checkNamed(ctx, f.Arg(1), o.checkOptions)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	came := record.Reproduce(before, recordOf(r, o.checkOptions))
 	var text bytes.Buffer
@@ -59,7 +59,7 @@ func runReproduce(ctx context.Context, env *environment, args []string) (int, er
 		err = report.ReproductionText(&text, came, signature, env.reportOptions(o.checkOptions))
 	}
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if came.Identical {
 		return passes, env.deliver(text.Bytes(), "")

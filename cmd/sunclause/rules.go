@@ -19,21 +19,21 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 	room := f.String("room", "", "list only the requirements of one room, as pvstring")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := textOrJSON(*format); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	set, err := env.loadNamed(ctx, o)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	wanted, err := requirementsNamed(set, f.Args())
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if wanted = ofRoom(wanted, *room); len(wanted) == 0 {
-		return couldNot, fmt.Errorf("rule set %s has no requirements in a room called %q; %s", set.Name, *room, orNearest(*room, roomsOf(set)))
+		return exitError, fmt.Errorf("rule set %s has no requirements in a room called %q; %s", set.Name, *room, orNearest(*room, roomsOf(set)))
 	}
 	var text bytes.Buffer
 	if *format == "json" {
@@ -42,7 +42,7 @@ func runRules(ctx context.Context, env *environment, args []string) (int, error)
 		err = report.RulesText(&text, set, wanted, env.reportOptions(checkOptions{width: *width}))
 	}
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	return passes, env.deliver(text.Bytes(), "")
 }

@@ -41,5 +41,5 @@ func runRuleset(ctx context.Context, env *environment, args []string) (int, erro
 		fmt.Fprintln(env.stdout, help)
 		return passes, nil
 	}
-	return couldNot, fmt.Errorf("sunclause ruleset needs one of these words:\n%s", help)
+	return exitError, fmt.Errorf("sunclause ruleset needs one of these words:\n%s", help)
 }

@@ -17,21 +17,21 @@ func runRulesetNew(_ context.Context, env *environment, args []string) (int, err
 	f := env.flags("ruleset new")
 	extends := f.String("extends", defaultRules, "embedded rule set that the new one builds on")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 1 {
-		return couldNot, errors.New("name the folder of the new rule set, as in sunclause ruleset new our-house")
+		return exitError, errors.New("name the folder of the new rule set, as in sunclause ruleset new our-house")
 	}
 	dir := f.Arg(0)
 	if _, err := os.Stat(dir); err == nil {
-		return couldNot, fmt.Errorf("%s is there already; a new rule set needs a folder of its own", dir)
+		return exitError, fmt.Errorf("%s is there already; a new rule set needs a folder of its own", dir)
 	}
 	files, err := ruleset.Scaffold(policies.FS, filepath.Base(filepath.Clean(dir)), *extends)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if err := writeFolder(dir, files); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	fmt.Fprintf(env.stdout, "%s is a rule set that builds on %s. It passes its tests:\n\n  sunclause ruleset test %s\n", dir, *extends, dir)
 	return passes, nil

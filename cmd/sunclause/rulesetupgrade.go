@@ -14,15 +14,15 @@ import (
 func runRulesetUpgrade(ctx context.Context, env *environment, args []string) (int, error) {
 	f := env.flags("ruleset upgrade")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 1 {
-		return couldNot, errors.New("name the folder of the rule set, as in sunclause ruleset upgrade our-house")
+		return exitError, errors.New("name the folder of the rule set, as in sunclause ruleset upgrade our-house")
 	}
 	dir := f.Arg(0)
 	changed, err := ruleset.Upgrade(ctx, policies.FS, asFolder(dir))
 	if err != nil {
-		return couldNot, fmt.Errorf("%w\nnothing was written", err)
+		return exitError, fmt.Errorf("%w\nnothing was written", err)
 	}
 	if len(changed) == 0 {
 		fmt.Fprintf(env.stdout, "%s is in the present form already; nothing was written\n", dir)
@@ -33,7 +33,7 @@ func runRulesetUpgrade(ctx context.Context, env *environment, args []string) (in
 		files[filepath.Join(dir, filepath.FromSlash(c.Name))] = c.Text
 	}
 	if err := writeAll(files); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	for _, c := range changed {
 		fmt.Fprintf(env.stdout, "%s: %s\n", filepath.Join(dir, filepath.FromSlash(c.Name)), done(c))

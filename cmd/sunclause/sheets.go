@@ -16,26 +16,26 @@ func runSheets(ctx context.Context, env *environment, args []string) (int, error
 	o.declare(f, defaultRules, "rule set by whose figures the sheets are filled")
 	out := f.String("out", "", "folder to write; it must not be there yet")
 	if err := parse(f, args); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	if f.NArg() != 1 || *out == "" {
-		return couldNot, errors.New("name one installation and the folder to write, as in sunclause sheets installation.json --out papers")
+		return exitError, errors.New("name one installation and the folder to write, as in sunclause sheets installation.json --out papers")
 	}
 	folder, err := newWholeFolder(*out)
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	defer folder.abandon()
 	set, doc, err := env.loadWithDocument(ctx, o, f.Arg(0))
 	if err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	r, err := judge.Check(ctx, set, doc, judge.Options{})
 	if err != nil {
-		return couldNot, fmt.Errorf("%s: %w", f.Arg(0), err)
+		return exitError, fmt.Errorf("%s: %w", f.Arg(0), err)
 	}
 	if err := writeSheets(folder, r); err != nil {
-		return couldNot, err
+		return exitError, err
 	}
 	fmt.Fprintf(env.stdout, "%s holds the sheets; they are a help, and no more sure than the document they come from.\n", *out)
 	return passes, nil

@@ -12,9 +12,11 @@ import (
 // testdataUse says for every file of testdata which test goes by it, and with
 // which words that test names it or its folder.
 var testdataUse = []struct{ files, test, words string }{
+	{"README.md", "", ""},
 	{"broken/*.json", "schema/broken_test.go", "testdata/broken/*.json"},
 	{"broken/*.txt", "schema/broken_test.go", `".txt"`},
 	{"faults/*.json", "policies/faults_test.go", "testdata/faults/*.json"},
+	{"faults/singly/*.json", "policies/faults_test.go", "testdata/faults/singly/*.json"},
 	{"formats/README.md", "", ""},
 	{"formats/job.json", "engine/report/formats_test.go", "testdata/formats/"},
 	{"formats/report.*", "engine/report/formats_test.go", `"report.`},

@@ -31,7 +31,7 @@ func Compare(before, after *record.Record, all bool) Compared {
 	return c
 }
 
-// Otherwise tells whether a document comes out otherwise on the two sides.
+// Otherwise reports whether a document comes out otherwise on the two sides.
 func (c Compared) Otherwise() bool {
 	return c.Before.Passes != c.After.Passes || slices.ContainsFunc(c.Outcomes, record.OutcomeChange.Matters)
 }

@@ -14,31 +14,95 @@ import (
 	"sunclause/schema"
 )
 
-// FactsText lists what was derived from an installation, part by part. With
-// working it shows for each number the formula, the numbers put in, the source
-// and the lines of the document they came from. Only says of which parts; nil is
-// all.
-func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, withWorking bool, only []string, o Options) error {
+// FactsAsked says which facts are listed, and how fully.
+type FactsAsked struct {
+	Summary bool     // only how many there are in each list
+	Working bool     // with formula, numbers put in, source and lines of the document
+	Parts   []string // ids of the parts; nil is all
+}
+
+func (a FactsAsked) asks(part catalogue.Part) bool {
+	return !a.Summary && (a.Parts == nil || slices.Contains(a.Parts, part.ID))
+}
+
+// FactsText lists what was derived from an installation, part by part.
+func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, asked FactsAsked, o Options) error {
 	p := newPage(w, o)
+	if asked.Summary {
+		p.factsSummary(f)
+		return p.err
+	}
 	for _, subject := range catalogue.Subjects() {
 		parts, stated := subject.Parts(f)
-		if !stated && only == nil {
+		if !stated && asked.Parts == nil {
 			p.line(0, bold, subject.Name+": not stated")
 			p.blank()
 		}
 		for _, part := range parts {
-			if only != nil && !slices.Contains(only, part.ID) {
+			if !asked.asks(part) {
 				continue
 			}
 			line := doc.Position(part.At).Line
 			p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.Name), line))
 			for _, fact := range subject.Facts {
-				p.fact(doc, part, fact, withWorking)
+				p.fact(doc, part, fact, asked.Working)
 			}
 			p.blank()
 		}
 	}
 	return p.err
+}
+
+// factsSummary says of each list how many parts it has, and how many facts about
+// them are known.
+func (p *page) factsSummary(f *facts.Facts) {
+	for _, subject := range catalogue.Subjects() {
+		parts, stated := subject.Parts(f)
+		if !stated {
+			p.line(0, doubt, subject.Name+": not stated")
+			continue
+		}
+		s := summaryOf(subject, parts)
+		text := fmt.Sprintf("%s: %s, %s known", subject.Name, judge.Many(s.Parts, "part"), judge.Many(s.Known, "fact"))
+		if s.NotKnown > 0 {
+			text += fmt.Sprintf(", %d not known", s.NotKnown)
+		}
+		p.line(0, plain, text)
+		if ids := idsOf(parts); len(ids) > 0 && subject.Many {
+			p.line(2, faint, judge.Some(ids))
+		}
+	}
+	p.blank()
+	p.line(0, plain, "Name a part to see its working, or --all to see that of every part.")
+}
+
+func idsOf(parts []catalogue.Part) []string {
+	ids := make([]string, len(parts))
+	for i, part := range parts {
+		ids[i] = part.ID
+	}
+	return ids
+}
+
+// listSummary counts the facts of a list.
+type listSummary struct {
+	Parts    int `json:"parts"`
+	Known    int `json:"known"`
+	NotKnown int `json:"not_known"`
+}
+
+func summaryOf(subject *catalogue.Subject, parts []catalogue.Part) listSummary {
+	s := listSummary{Parts: len(parts)}
+	for _, part := range parts {
+		for _, f := range subject.Facts {
+			if part.Value(f).Known {
+				s.Known++
+			} else {
+				s.NotKnown++
+			}
+		}
+	}
+	return s
 }
 
 func (p *page) fact(doc *schema.Document, part catalogue.Part, f *catalogue.Fact, withWorking bool) {
@@ -108,16 +172,9 @@ func whence(doc *schema.Document, n working.Number) string {
 }
 
 // factsVersion is raised when any member changes; a new fact does not raise it.
-const factsVersion = 1
+const factsVersion = 2
 
-// The facts as JSON, as schema/facts.schema.json describes them.
-type jsonFacts struct {
-	FactsVersion int                   `json:"facts_version"`
-	Document     string                `json:"document"`
-	RuleSet      string                `json:"rule_set"`
-	Facts        map[string][]jsonPart `json:"facts"`
-}
-
+// A part with its facts as JSON, as schema/facts.schema.json describes it.
 type jsonPart struct {
 	ID    string              `json:"id"`
 	At    string              `json:"at"`
@@ -143,24 +200,47 @@ type jsonWorking struct {
 	From    []jsonWorking   `json:"from,omitempty"`
 }
 
-// FactsJSON writes the facts as one JSON object on one line.
-func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts.Facts, withWorking bool, only []string) error {
-	out := jsonFacts{factsVersion, doc.Name, set.Name, map[string][]jsonPart{}}
+// FactsJSON writes the facts as one JSON object on one line, part by part as they
+// come: with their working those of a large roof are a hundred megabytes.
+func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts.Facts, asked FactsAsked) error {
+	j := newJSONWriter(w)
+	j.begin('{')
+	j.member("facts_version")
+	j.int(factsVersion)
+	j.text("document", doc.Name)
+	j.text("rule_set", set.Name)
+	j.member("summary")
+	j.begin('{')
 	for _, subject := range catalogue.Subjects() {
-		parts, stated := subject.Parts(f)
-		if !stated {
-			continue
+		if parts, stated := subject.Parts(f); stated {
+			j.member(subject.Name)
+			j.encoded(summaryOf(subject, parts))
 		}
-		list := []jsonPart{}
-		for _, part := range parts {
-			if only != nil && !slices.Contains(only, part.ID) {
-				continue
-			}
-			list = append(list, partJSON(subject, part, withWorking))
-		}
-		out.Facts[subject.Name] = list
 	}
-	return encode(w, out, "")
+	j.end('}')
+	j.member("facts")
+	j.begin('{')
+	for _, subject := range catalogue.Subjects() {
+		if parts, stated := subject.Parts(f); stated && !asked.Summary {
+			j.member(subject.Name)
+			j.factsOf(subject, parts, asked)
+		}
+	}
+	j.end('}')
+	j.end('}')
+	return j.close()
+}
+
+func (j *jsonWriter) factsOf(subject *catalogue.Subject, parts []catalogue.Part, asked FactsAsked) {
+	j.begin('[')
+	for _, part := range parts {
+		if asked.asks(part) {
+			j.item()
+			j.encoded(partJSON(subject, part, asked.Working))
+			j.pause()
+		}
+	}
+	j.end(']')
 }
 
 func partJSON(subject *catalogue.Subject, part catalogue.Part, withWorking bool) jsonPart {

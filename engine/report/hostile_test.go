@@ -5,7 +5,6 @@ import (
 	"context"
 	"encoding/json"
 	"strings"
-	"sync"
 	"testing"
 	"unicode"
 
@@ -14,8 +13,6 @@ import (
 	"sunclause/engine/judge"
 	"sunclause/engine/record"
 	"sunclause/engine/report"
-	"sunclause/engine/ruleset"
-	"sunclause/policies"
 	"sunclause/schema"
 )
 
@@ -31,20 +28,12 @@ var hostile = []string{
 	strings.Repeat("long ", 400), strings.Repeat("W", 2000), strings.Repeat("|", 2000),
 }
 
-// shedRules is the small rule set, loaded once.
-var shedRules = sync.OnceValues(func() (*ruleset.RuleSet, error) {
-	return ruleset.Load(context.Background(), policies.FS, formats+"rules")
-})
-
 // hostileShed is the small job with a text in every place where a document has
 // texts that reach a report; its name is the text too. The text is put in after
 // reading, since reading already refuses control characters.
 func hostileShed(t testing.TB, text string) *judge.Result {
 	t.Helper()
-	set, err := shedRules()
-	if err != nil {
-		t.Fatal(err)
-	}
+	set := loaded(t, formats+"rules")
 	doc, err := schema.Decode(text, read(t, formats+"job.json"))
 	if err != nil {
 		t.Fatal(err)
@@ -56,9 +45,7 @@ func hostileShed(t testing.TB, text string) *judge.Result {
 		d.Reason.Value, d.Author.Value = text, text
 	}
 	in.Handover.Departures[1].Requirement.Value = text
-	fuse := in.Datasheets.ProtectiveDevices["f1"]
-	fuse.Standard.Value = text
-	in.Datasheets.ProtectiveDevices["f1"] = fuse
+	in.Datasheets.ProtectiveDevices["f1"].Standard.Value = text
 	r, err := judge.Check(context.Background(), set, doc, judge.Options{})
 	if err != nil {
 		t.Fatal(err)
@@ -127,10 +114,10 @@ func TestHostileComparisons(t *testing.T) {
 			"reproduction in JSON": func(b *bytes.Buffer) error { return report.ReproductionJSON(b, came, text) },
 			"record":               func(b *bytes.Buffer) error { return report.Record(b, before) },
 			"facts": func(b *bytes.Buffer) error {
-				return report.FactsText(b, judged.Document, judged.Facts, true, nil, report.Options{})
+				return report.FactsText(b, judged.Document, judged.Facts, report.FactsAsked{Working: true}, report.Options{})
 			},
 			"facts in JSON": func(b *bytes.Buffer) error {
-				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, true, nil)
+				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, report.FactsAsked{Working: true})
 			},
 		} {
 			var got bytes.Buffer

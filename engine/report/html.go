@@ -116,7 +116,7 @@ type htmlRow struct {
 	Lines          []int
 	Linked         bool // whether those lines stand in the report
 	Working        []workingLine
-	Alike          []htmlRow // requirements that are not shown for want of the same, this one first
+	Alike          []htmlRow // requirements that are not shown because the same is missing, this one first
 }
 
 func htmlPage(r *judge.Result, o Options) htmlReport {
@@ -170,7 +170,7 @@ func htmlPartOf(r *judge.Result, part partOf, o Options, anchor string, lines ma
 }
 
 // findingRow is one requirement that is not met or not shown, or several that are
-// not shown for want of the same.
+// not shown because the same is missing.
 func findingRow(r *judge.Result, together []judge.Judgment) htmlRow {
 	row := htmlRowOf(r, together[0])
 	row.Linked, row.Working = true, workingOf(r, together[0])

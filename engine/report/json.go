@@ -10,6 +10,7 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/working"
 )
 
 // reportVersion is raised when a member changes its meaning or goes; a new
@@ -142,7 +143,7 @@ func (j *jsonWriter) cards(set *ruleset.RuleSet) {
 		j.compared(set, q.Condition)
 		j.text("remedy", q.Remedy)
 		j.member("source")
-		j.encoded(q.Source)
+		j.source(q.Source)
 		if len(q.Changes) > 0 {
 			j.member("changes")
 			j.encoded(q.Changes)
@@ -170,6 +171,17 @@ func (j *jsonWriter) compared(set *ruleset.RuleSet, c ruleset.Condition) {
 		j.end('}')
 	}
 	j.end(']')
+}
+
+func (j *jsonWriter) source(s working.Source) {
+	j.begin('{')
+	j.text("document", s.Document)
+	j.textIfAny("edition", s.Edition)
+	j.textIfAny("clause", s.Clause)
+	j.text("how", string(s.How))
+	j.member("verified")
+	j.bool(s.Verified)
+	j.end('}')
 }
 
 // limitOf states a limit as the row has it: a value, a fact, the cell of a table, or

@@ -178,7 +178,7 @@ func (j *jsonWriter) close() error {
 	j.made = append(j.made, '\n')
 	j.flush()
 	if j.err != nil {
-		return fmt.Errorf("cannot write the report: %w", j.err)
+		return fmt.Errorf("cannot write it as JSON: %w", j.err)
 	}
 	return nil
 }

@@ -63,7 +63,7 @@ func worstFirst(r *judge.Result, o Options) []judge.Judgment {
 }
 
 // markdownToPutRight tells what to put right first.
-func markdownToPutRight(b *strings.Builder, all []counting) {
+func markdownToPutRight(b *strings.Builder, all []failure) {
 	if len(all) == 0 {
 		return
 	}

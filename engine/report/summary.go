@@ -39,6 +39,14 @@ const (
 	NotChecked  Verdict = "could_not_be_checked"
 )
 
+// VerdictOf is the verdict on a document that was judged.
+func VerdictOf(r *judge.Result) Verdict {
+	if r.Passes {
+		return Passes
+	}
+	return DoesNotPass
+}
+
 // Words are the verdict as people read it.
 func (v Verdict) Words() string { return strings.ReplaceAll(string(v), "_", " ") }
 
@@ -55,18 +63,16 @@ type ToDo struct {
 // mostToDo is how many things to put right the summary names for each job.
 const mostToDo = 3
 
-// JobOf is how a document came out that was judged.
+// JobOf is how a document came out that was judged. It keeps nothing of the
+// document, whose texts are pieces of one large one: a batch has many.
 func JobOf(r *judge.Result, o Options) Job {
 	counted := Count(r)
-	job := Job{r.Document.Name, r.Document.Installation.Project.Reference.Value, DoesNotPass, &counted, []ToDo{}}
-	if r.Passes {
-		job.Verdict = Passes
-	}
+	job := Job{r.Document.Name, strings.Clone(r.Document.Installation.Project.Reference.Value), VerdictOf(r), &counted, []ToDo{}}
 	all := putRightFirst(r, o)
 	for _, c := range all[:min(len(all), mostToDo)] {
 		j := c.worst
 		what := strings.TrimSpace(fmt.Sprintf("%s, %s %s", j.Requirement.Title, j.Subject.Name, c.sayMore()))
-		job.First = append(job.First, ToDo{j.Requirement.ID, j.Subject.ID, j.Position.Line, what, whatToDo(j)})
+		job.First = append(job.First, ToDo{j.Requirement.ID, strings.Clone(j.Subject.ID), j.Position.Line, what, whatToDo(j)})
 	}
 	return job
 }

@@ -93,7 +93,7 @@ func byPart(r *judge.Result, o Options) []partOf {
 	var parts []partOf
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !o.All && (!j.IsFinding() || waits(r, j)) {
+		if !o.All && (!j.IsFinding() || onlyMissingSections(r, j)) {
 			continue
 		}
 		i, ok := index[j.Subject.ID]
@@ -235,7 +235,8 @@ func (part partOf) alike(o Options) [][]judge.Judgment {
 	return all
 }
 
-// together tells of several requirements that are not shown for want of the same.
+// together tells of several requirements that are not shown because the same is
+// missing.
 func (p *page) together(r *judge.Result, all []judge.Judgment) {
 	first := all[0]
 	words := fmt.Sprintf("%s: %d requirements", outcomeWords[first.Outcome], len(all))

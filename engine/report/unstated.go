@@ -84,8 +84,9 @@ func adviceOn(all []Unstated) string {
 	return "Where there are no such parts, state an empty list: []. What is left out is not known."
 }
 
-// waits reports whether a judgment waits for nothing but what is not stated at all.
-func waits(r *judge.Result, j judge.Judgment) bool {
+// onlyMissingSections reports whether a judgment waits for nothing but what is not
+// stated at all.
+func onlyMissingSections(r *judge.Result, j judge.Judgment) bool {
 	if j.Outcome != judge.NotShown || len(j.Missing) == 0 {
 		return false
 	}

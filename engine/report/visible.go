@@ -30,7 +30,7 @@ func Visible(s string) string {
 	return b.String()
 }
 
-// acts tells whether a character does something other than be seen: controls,
+// acts reports whether a character does something other than be seen: controls,
 // invisible formatting with the marks of direction, and separators of lines.
 func acts(r rune) bool {
 	if r < utf8.RuneSelf { // nearly all are; of them only controls act

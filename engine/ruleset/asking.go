@@ -2,6 +2,7 @@ package ruleset
 
 import (
 	"fmt"
+	"maps"
 	"slices"
 	"strings"
 
@@ -90,13 +91,20 @@ func (s *RuleSet) addAsked(l *layer, t tableOf) (problems schema.Problems) {
 		switch {
 		case kind == nil:
 			return schema.Problems{t.source.ProblemAt("/requirements", fmt.Sprintf("table %s asks for nothing and carries no requirements", t.name), "labels and papers do, and tables whose names begin with labels_ and papers_")}
+		case slices.ContainsFunc(a.When, saysPlace):
+			problems = append(problems, t.source.ProblemAt(a.At()+"/when", "the requirement says at which places it applies, which the rows do", "leave it out, and let the rows for those places alone name the requirement"))
 		case len(rows) == 0:
 			problems = append(problems, t.source.ProblemAt(a.ID.At(), fmt.Sprintf("no row asks for what requirement %s is about", a.ID.Value), "name it in the column requirement of a row"))
 		default:
-			problems = append(problems, s.addRequirement(l, kind.room, t.source, kind.card(a, rows), inTable)...)
+			problems = append(problems, s.addRequirement(l, kind.room, t.source, kind.card(a, rows), writtenIn{table: t.name})...)
 		}
 	}
 	return problems
+}
+
+func saysPlace(when any) bool {
+	line, _ := when.(string)
+	return strings.HasPrefix(line, "place ")
 }
 
 // card is a requirement of a table as a limit row.
@@ -158,34 +166,35 @@ func (c Condition) names(word string) bool {
 }
 
 // keepPlaces narrows the requirements of label tables to the places that rows name
-// for them, where another asks for the same legend elsewhere.
-func (s *RuleSet) keepPlaces(layers []*layer) {
+// for them, where another asks for the same legend elsewhere. A set adds rows to
+// those of the sets below, so that the places of a requirement are found anew.
+func (s *RuleSet) keepPlaces() {
 	naming, places := map[string][]string{}, map[string][]string{} // requirements by legend, places by requirement
-	for _, l := range slices.Backward(layers) {
-		for _, t := range l.tables {
-			if kind := askingOf(t.name); kind == nil || kind.thing != "legend" {
-				continue
+	for _, name := range slices.Sorted(maps.Keys(s.Book.Tables)) {
+		if kind := askingOf(name); kind == nil || kind.thing != "legend" {
+			continue
+		}
+		for _, row := range s.Book.Tables[name].Rows {
+			id, _ := row[requirementColumn].(string)
+			legend, _ := row["legend"].(string)
+			place, _ := row["place"].(string)
+			if !slices.Contains(naming[legend], id) {
+				naming[legend] = append(naming[legend], id)
 			}
-			for _, row := range t.file.Rows {
-				id, _ := row[requirementColumn].(string)
-				legend, _ := row["legend"].(string)
-				place, _ := row["place"].(string)
-				if !slices.Contains(naming[legend], id) {
-					naming[legend] = append(naming[legend], id)
-				}
-				if !slices.Contains(places[id], place) {
-					places[id] = append(places[id], place)
-				}
+			if !slices.Contains(places[id], place) {
+				places[id] = append(places[id], place)
 			}
 		}
 	}
-	narrowed := map[string]bool{}
 	for _, ids := range naming {
 		for _, id := range ids {
-			if q := s.byID[id]; len(ids) > 1 && q.written == inTable && !narrowed[id] {
-				narrowed[id] = true
-				q.When = append(q.When, Condition{Fact: "place", Comparison: "one_of", Limit: Operand{Value: places[id]}})
+			if q := s.byID[id]; q != nil && q.Table != "" && len(ids) > 1 {
+				q.When = append(slices.DeleteFunc(slices.Clone(q.When), isPlaces), Condition{Fact: "place", Comparison: "one_of", Limit: Operand{Value: places[id]}})
 			}
 		}
 	}
 }
+
+// isPlaces reports whether a condition is about places, which in a requirement of a
+// table only the rows say.
+func isPlaces(c Condition) bool { return c.Fact == "place" }

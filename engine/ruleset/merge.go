@@ -23,7 +23,7 @@ func (s *RuleSet) merge(layers []*layer) error {
 		}
 		for _, r := range l.rows {
 			for _, row := range r.file.Requirements {
-				problems = append(problems, s.addRequirement(l, r.room, r.source, row, inRow)...)
+				problems = append(problems, s.addRequirement(l, r.room, r.source, row, writtenIn{})...)
 			}
 		}
 	}
@@ -33,7 +33,7 @@ func (s *RuleSet) merge(layers []*layer) error {
 	if len(problems) > 0 {
 		return problems
 	}
-	s.keepPlaces(layers)
+	s.keepPlaces()
 	return nil
 }
 
@@ -60,10 +60,10 @@ func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []param
 		name := p.Name.Value
 		if known, twice := s.Book.Parameters[name]; twice {
 			remedy := "to change its value, list it under changes with a reason"
-			if known.Set == l.name() {
+			if known.Listed == l.name() {
 				remedy = "keep one of the two"
 			}
-			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Set), remedy))
+			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Listed), remedy))
 			continue
 		}
 		s.Book.Parameters[name] = parameter(p, l.name())
@@ -72,7 +72,7 @@ func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []param
 }
 
 func parameter(p parameterFile, set string) book.Parameter {
-	b := book.Parameter{Name: p.Name.Value, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set}
+	b := book.Parameter{Name: p.Name.Value, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set, Listed: set}
 	b.Number, b.Text, b.IsText = numberOrWord(p.Value)
 	return b
 }
@@ -130,13 +130,20 @@ func tableFrom(t tableOf, set string) (*book.Table, schema.Problems) {
 	return b, problems
 }
 
+// writtenIn says of what kind of writing a requirement is made, where it is no row
+// of a room.
+type writtenIn struct {
+	rule  bool   // a Rego rule
+	table string // one that asks for things
+}
+
 // addRequirement takes a limit row or the card of a Rego rule, and holds it to
 // the facts and parameters there are.
-func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, written place) schema.Problems {
+func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, of writtenIn) schema.Problems {
 	r := &Requirement{
 		ID: c.ID.Value, Title: c.Title.Value, Room: room, Level: Level(c.Level.Value), Subject: c.Subject.Value,
 		Broken: c.Broken.Value, Remedy: c.Remedy.Value, Source: c.Source.source(),
-		Rego: written == inRule, written: written, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
+		Rego: of.rule, Table: of.table, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
 	}
 	p := cardProblems{s, src, nil}
 	if known, twice := s.byID[r.ID]; twice {

@@ -28,6 +28,7 @@ type Requirement struct {
 	Remedy    string
 	Source    working.Source
 	Rego      bool
+	Table     string // that asks for things, in which it is written; "" for a row of a room and a Rego rule
 
 	Set     string   // rule set that wrote it
 	File    string   // file and line where it is written
@@ -35,19 +36,9 @@ type Requirement struct {
 	Place   int      // among those of its set and room, as they are written: the gravest stand first
 	Changes []Change // what sets above it changed, in order
 
-	written place
-	when    []*Comparison // as resolved against the facts there are
-	row     *Comparison   // nil for a Rego rule
+	when []*Comparison // as resolved against the facts there are
+	row  *Comparison   // nil for a Rego rule
 }
-
-// place is where a requirement is written.
-type place int
-
-const (
-	inRow   place = iota // of a room
-	inTable              // that asks for things
-	inRule               // in Rego
-)
 
 // Conditions are the conditions under which the requirement applies, resolved.
 func (r *Requirement) Conditions() []*Comparison { return r.when }

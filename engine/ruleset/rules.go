@@ -58,7 +58,7 @@ func (s *RuleSet) addCard(l *layer, c rego.Card) error {
 		return err
 	}
 	file.Title = schema.NewText("/title", c.Title)
-	if problems := s.addRequirement(l, c.Module.Room, src, file, inRule); len(problems) > 0 {
+	if problems := s.addRequirement(l, c.Module.Room, src, file, writtenIn{rule: true}); len(problems) > 0 {
 		return problems
 	}
 	return nil

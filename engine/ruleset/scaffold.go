@@ -81,6 +81,5 @@ requirements:
     cases:
       - {says: at the limit, outcome: met, facts: {modules_in_series: 20}}
       - {says: one too many, outcome: not_met, facts: {modules_in_series: 21}}
-      - {says: not stated, outcome: not_shown}
 `,
 }

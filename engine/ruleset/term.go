@@ -2,19 +2,16 @@ package ruleset
 
 import "sunclause/engine/catalogue"
 
-// designDate is the fact by which a set chooses among the editions of its book:
-// a job is judged by what was in force when it was designed.
-const designDate = catalogue.Whole + ".design_date"
-
-// term puts since and until of a card into conditions on the date of the design.
-// A document that does not state it leaves the requirement not shown.
+// term puts since and until of a card into conditions on the date of the design: a
+// job is judged by what was in force when it was designed. A document that does not
+// state it leaves the requirement not shown.
 func (c cardFile) term() []Condition {
 	var when []Condition
 	if c.Since.Stated() {
-		when = append(when, Condition{Fact: designDate, Comparison: "since", Limit: Operand{Value: c.Since.Value}})
+		when = append(when, Condition{Fact: c.ofWhole("design_date"), Comparison: "since", Limit: Operand{Value: c.Since.Value}})
 	}
 	if c.Until.Stated() {
-		when = append(when, Condition{Fact: designDate, Comparison: "until", Limit: Operand{Value: c.Until.Value}})
+		when = append(when, Condition{Fact: c.ofWhole("design_date"), Comparison: "until", Limit: Operand{Value: c.Until.Value}})
 	}
 	return when
 }
@@ -25,9 +22,13 @@ func (c cardFile) stage() []Condition {
 	if !c.Stage.Stated() {
 		return nil
 	}
-	fact := catalogue.Whole + ".stage"
+	return []Condition{{Fact: c.ofWhole("stage"), Comparison: "equals", Limit: Operand{Value: c.Stage.Value}}}
+}
+
+// ofWhole is a fact of the installation as the card would name it.
+func (c cardFile) ofWhole(fact string) string {
 	if c.Subject.Value == catalogue.Whole {
-		fact = "stage"
+		return fact
 	}
-	return []Condition{{Fact: fact, Comparison: "equals", Limit: Operand{Value: c.Stage.Value}}}
+	return catalogue.Whole + "." + fact
 }

@@ -8,6 +8,26 @@ import (
 	"sunclause/engine/ruleset"
 )
 
+// GeneratedAlone lists the set's own requirements that no case tries but those
+// generated from them.
+func GeneratedAlone(set *ruleset.RuleSet, cases []Case) []string {
+	written, generated := map[string]bool{}, map[string]bool{}
+	for _, c := range cases {
+		if c.Generated {
+			generated[c.Requirement] = true
+		} else {
+			written[c.Requirement] = true
+		}
+	}
+	var alone []string
+	for _, q := range set.Own() {
+		if generated[q.ID] && !written[q.ID] {
+			alone = append(alone, q.ID)
+		}
+	}
+	return alone
+}
+
 // Uncovered lists the set's own requirements whose tests do not show each of
 // met, not met and not shown, with what is lacking.
 func Uncovered(set *ruleset.RuleSet, cases []Case) []string {

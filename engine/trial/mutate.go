@@ -26,13 +26,18 @@ type Mutation struct {
 // Mutate changes the set's own requirements and parameters one at a time: each
 // limit shifted either way, each comparison turned round and moved by the
 // limit itself, each condition dropped, each parameter weakened. For each
-// change it runs the cases and says whether one of them noticed.
-func Mutate(ctx context.Context, set *ruleset.RuleSet, cases []Case) ([]Mutation, error) {
+// change it runs the cases that somebody wrote, never those that were made of the
+// row itself, and says whether one of them noticed. What none noticed is tried on
+// documents, of which every finding is known; there may be none (nil).
+func Mutate(ctx context.Context, set *ruleset.RuleSet, cases []Case, documents iter.Seq[*facts.Facts]) ([]Mutation, error) {
 	byID := map[string][]Case{}
 	for _, c := range cases {
-		byID[c.Requirement] = append(byID[c.Requirement], c)
+		if !c.Generated {
+			byID[c.Requirement] = append(byID[c.Requirement], c)
+		}
 	}
 	var all []Mutation
+	var left []pending
 	for _, q := range set.Own() {
 		mutants, err := mutants(ctx, set, q)
 		if err != nil {
@@ -43,7 +48,18 @@ func Mutate(ctx context.Context, set *ruleset.RuleSet, cases []Case) ([]Mutation
 			if err != nil {
 				return nil, err
 			}
+			if !noticed {
+				left = append(left, pending{m, q, len(all)})
+			}
 			all = append(all, Mutation{q.ID, m.what, q.File, q.Line, noticed})
+		}
+	}
+	if documents != nil {
+		for f := range documents {
+			var err error
+			if left, err = tryOn(ctx, set, f, left, all); err != nil {
+				return nil, err
+			}
 		}
 	}
 	figures, err := mutateFigures(ctx, set, byID)

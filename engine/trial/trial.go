@@ -26,8 +26,10 @@ type Case struct {
 	File        string
 	Line        int
 	Want        judge.Outcome
+	Generated   bool // it restates the row, and proves nothing of it
 
 	facts *facts.Facts
+	given assignment // the facts of the part and of the installation, as the case has them
 	doc   *schema.Document
 	gives []givenFile
 }
@@ -102,7 +104,7 @@ func (r *reader) requirements(file testsFile) {
 		for _, c := range t.Cases {
 			r.cases = append(r.cases, Case{
 				Requirement: q.ID, Says: c.Says.Value, Want: judge.Outcome(c.Outcome.Value),
-				File: r.src.Name, Line: r.src.Position(c.At()).Line, facts: r.factsOf(q, c),
+				File: r.src.Name, Line: r.src.Position(c.At()).Line, facts: r.factsOf(q, c), given: givenBy(q, c),
 			})
 		}
 	}
@@ -134,6 +136,21 @@ func (r *reader) factsOf(q *ruleset.Requirement, c caseFile) *facts.Facts {
 		}
 	}
 	return f
+}
+
+// givenBy are the facts of a case by the names that a row has for them.
+func givenBy(q *ruleset.Requirement, c caseFile) assignment {
+	all := assignment{}
+	for name, v := range c.Facts {
+		all[name] = ruleset.Plain(v)
+	}
+	for name, v := range c.Installation {
+		if q.Subject != catalogue.Whole {
+			name = catalogue.Whole + "." + name
+		}
+		all[name] = ruleset.Plain(v)
+	}
+	return all
 }
 
 // put adds a part with the facts that a case gives; all others stay unknown.

@@ -36,13 +36,13 @@ func (m *mains) isolation(l *link) Isolation {
 	if l.traced() {
 		f.ACIsolators = working.Least("n", "", each(l.isolators, func(all []int) working.Number { return working.Counted("n_i", len(all), l.at) })...)
 	}
-	f.nearest(m.nearest(l))
+	f.worst(m.nearest(l))
 	f.IsolatorDutyA = m.isolatorDuty(l)
 	return f
 }
 
-// nearest takes the worst of the isolators nearest to each generator.
-func (f *Isolation) nearest(isolators []*schema.Isolator) {
+// worst takes the worst of the isolators nearest to each generator.
+func (f *Isolation) worst(isolators []*schema.Isolator) {
 	var distances, rated []working.Number
 	var lockable, accessible, breaking []working.Flag
 	for _, i := range isolators {

@@ -55,13 +55,17 @@ func (m *mains) links() []*link {
 // linkAt is the circuit that leaves a way of a board.
 func (m *mains) linkAt(terminal string) *link {
 	way := m.outlets[terminal].way
-	l := &link{id: terminal, at: way.At(), way: way, device: way.Device.To(), entry: m.noEntry()}
-	for i := range m.in.AC.Circuits {
-		if m.in.AC.Circuits[i].Way.Is(terminal) {
-			l.entry = &m.in.AC.Circuits[i]
+	return &link{id: terminal, at: way.At(), way: way, device: way.Device.To(), entry: m.entryOf(terminal)}
+}
+
+// entryOf finds the entry of a way among the circuits.
+func (m *mains) entryOf(way string) *schema.ACCircuit {
+	for i := len(m.in.AC.Circuits) - 1; i >= 0; i-- {
+		if m.in.AC.Circuits[i].Way.Is(way) {
+			return &m.in.AC.Circuits[i]
 		}
 	}
-	return l
+	return schema.Blank[schema.ACCircuit](m.in.AC.Member("circuits"))
 }
 
 // linkOf is the circuit of a generator whose way to the supply was not found.
@@ -69,13 +73,9 @@ func (m *mains) linkOf(g *generator) *link {
 	missing := m.untraced()
 	way := schema.Blank[schema.BoardWay](missing)
 	return &link{
-		id: g.terminal, at: g.at, way: way, device: way.Device.To(), entry: m.noEntry(),
+		id: g.terminal, at: g.at, way: way, device: way.Device.To(), entry: m.entryOf(""),
 		generators: []*generator{g}, endsAtGenerator: true, missing: []string{missing},
 	}
-}
-
-func (m *mains) noEntry() *schema.ACCircuit {
-	return schema.Blank[schema.ACCircuit](m.in.AC.Member("circuits"))
 }
 
 // traced reports whether the way to the supply was found.

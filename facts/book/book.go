@@ -19,6 +19,7 @@ type Parameter struct {
 	IsText bool
 	Source working.Source
 	Set    string // name of the rule set that decided the value
+	Listed string // name of the rule set that lists it
 }
 
 // Book is the figures of one rule set with its layers merged.

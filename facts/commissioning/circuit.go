@@ -41,16 +41,12 @@ func (d *deriver) circuits() []CircuitTest {
 	all := make([]CircuitTest, len(d.in.AC.Circuits))
 	for i := range all {
 		c := &d.in.AC.Circuits[i]
-		way := d.find.ways[c.Way.Value]
+		way := d.find.way(c.Way)
 		all[i] = CircuitTest{
 			Subject:       working.Subject{ID: c.ID.Value, At: c.At(), Name: "tests of circuit " + c.ID.Value},
-			Serves:        working.UnknownText(c.Way.At()),
+			Serves:        working.StatedText(way.Serves),
 			LoopStatedOhm: working.Stated("Z_s", "Ω", c.ZsOhm),
-			RCDFitted:     working.UnknownFlag(c.Way.At()),
-		}
-		if way != nil {
-			all[i].Serves = working.StatedText(way.Serves)
-			all[i].RCDFitted = rcdOn(way)
+			RCDFitted:     rcdOn(way),
 		}
 		all[i].loops(d, c.ID.Value)
 		all[i].insulated(d, c.ID.Value)
@@ -70,14 +66,10 @@ func rcdOn(way *schema.BoardWay) working.Flag {
 // withRCD are the kinds of protective device that open on residual current.
 var withRCD = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
-// residualDevice is the device with a residual current on the way of a circuit; a
-// blank one where the part tested is no circuit on a way.
+// residualDevice is the device with a residual current on the way of the circuit
+// tested.
 func (d *deriver) residualDevice(part schema.Text) *schema.ProtectiveDevice {
-	c := d.find.circuits[part.Value]
-	if c == nil || d.find.ways[c.Way.Value] == nil {
-		return schema.Blank[schema.ProtectiveDevice](part.At())
-	}
-	way := d.find.ways[c.Way.Value]
+	way := d.find.way(d.find.circuit(part).Way)
 	if way.RCD.Stated() {
 		return way.RCD.To()
 	}
@@ -106,11 +98,10 @@ func (f *CircuitTest) loops(d *deriver, id string) {
 func (f *CircuitTest) insulated(d *deriver, id string) {
 	var ohms, volts []working.Number
 	var connected []working.Flag
-	spds := d.spdsOn("ac")
 	for _, r := range d.find.insulated[id] {
 		ohms = append(ohms, working.Stated("R", "MΩ", r.ResistanceMegohm))
 		volts = append(volts, working.Stated("U_test", "V", r.TestVoltageV))
-		connected = append(connected, spdsConnected(spds, r.SPDsConnected))
+		connected = append(connected, spdsConnected(d.spdsAC, r.SPDsConnected))
 	}
 	f.InsulationMegohm, f.InsulationTestV = working.Least("R", "MΩ", ohms...), working.Least("U_test", "V", volts...)
 	f.SPDsConnected = working.Any(connected...)

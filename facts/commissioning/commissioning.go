@@ -44,7 +44,7 @@ var (
 
 // Derive derives the facts of commissioning.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in)}
+	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, "ac"), spdsDC: spdsOn(in, "pv_dc", "battery_dc")}
 	f := Facts{
 		Strings:     d.strings(),
 		Combiners:   d.combiners(),
@@ -68,6 +68,8 @@ type deriver struct {
 	cables cable.Facts
 	book   book.Book
 	find   index
+	spdsAC working.Number // surge protective devices on the AC side
+	spdsDC working.Number // those on the DC side
 }
 
 // emptyBeforeBuild is the list of an installation of which the document states no

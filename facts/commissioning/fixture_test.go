@@ -2,6 +2,7 @@ package commissioning_test
 
 import (
 	"fmt"
+	"maps"
 	"testing"
 
 	"sunclause/facts/book"
@@ -15,9 +16,9 @@ type list = []any
 
 // module is an invented one; a test that needs another changes it.
 func module() object {
-	return object{"technology": "mono_si", "pmax_w": 540, "voc_v": 49.5, "isc_a": 13.9, "vmp_v": 41.2, "imp_a": 13.1,
-		"voc_coeff_pct_per_k": -0.25, "isc_coeff_pct_per_k": 0.045, "bifacial": false, "system_voltage_max_v": 1500,
-		"length_mm": 2000, "width_mm": 1000}
+	m := facttest.Module()
+	maps.Copy(m, object{"isc_coeff_pct_per_k": 0.045, "system_voltage_max_v": 1500, "length_mm": 2000, "width_mm": 1000})
+	return m
 }
 
 // site is a finished installation of strings of so many modules each.
@@ -44,24 +45,15 @@ func record(doc object) object { return doc["commissioning"].(object) }
 
 // figures are those of a rule set, with the irradiance factor a.
 func figures(a float64) book.Book {
-	return book.Book{
-		Parameters: map[string]book.Parameter{
-			"voltage_method":            {Name: "voltage_method", Text: "coefficient", IsText: true},
-			"isc_factor":                {Name: "isc_factor", Number: 1.25},
-			"voltage_irradiance_factor": {Name: "voltage_irradiance_factor", Number: a},
-			"insulation_voltage_factor": {Name: "insulation_voltage_factor", Number: 1.25},
-		},
-		Tables: map[string]*book.Table{
-			"insulation_test": {Name: "insulation_test", Rows: []map[string]any{
-				{"below_v": 120.0, "test_voltage_v": 250.0, "resistance_min_megohm": 0.5},
-				{"up_to_v": 500.0, "test_voltage_v": 500.0, "resistance_min_megohm": 1.0},
-				{"up_to_v": 1000.0, "test_voltage_v": 1000.0, "resistance_min_megohm": 1.0},
-				{"test_voltage_v": 1500.0, "resistance_min_megohm": 1.0}}},
-			"conductor_resistance": {Name: "conductor_resistance", Rows: []map[string]any{
-				{"csa_mm2": 4.0, "resistance_20c_ohm_per_km": 4.61}, {"csa_mm2": 10.0, "resistance_20c_ohm_per_km": 1.83}}},
-			"inspection_points": {Name: "inspection_points", Rows: []map[string]any{{"point": "labels"}, {"point": "rcd_type"}}},
-		},
-	}
+	b := facttest.Book(object{"voltage_method": "coefficient", "isc_factor": 1.25, "voltage_irradiance_factor": a, "insulation_voltage_factor": 1.25})
+	facttest.Table(b, "conductor_resistance", "csa_mm2", "resistance_20c_ohm_per_km", 4.0, 4.61, 10.0, 1.83)
+	b.Tables["insulation_test"] = &book.Table{Name: "insulation_test", Rows: []map[string]any{
+		{"below_v": 120.0, "test_voltage_v": 250.0, "resistance_min_megohm": 0.5},
+		{"up_to_v": 500.0, "test_voltage_v": 500.0, "resistance_min_megohm": 1.0},
+		{"up_to_v": 1000.0, "test_voltage_v": 1000.0, "resistance_min_megohm": 1.0},
+		{"test_voltage_v": 1500.0, "resistance_min_megohm": 1.0}}}
+	b.Tables["inspection_points"] = &book.Table{Name: "inspection_points", Rows: []map[string]any{{"point": "labels"}, {"point": "rcd_type"}}}
+	return b
 }
 
 func derive(t testing.TB, doc object, b book.Book) commissioning.Facts {

@@ -16,8 +16,17 @@ type index struct {
 }
 
 func indexOf(in *schema.Installation) index {
-	x := index{map[string]*schema.Instrument{}, map[string]int{}, map[string]int{}, map[string]*schema.ACCircuit{}, map[string]*schema.BoardWay{},
-		map[string]int{}, map[string]int{}, map[string][]*schema.FunctionalTest{}, map[string][]*schema.InsulationReading{}}
+	x := index{
+		instruments: map[string]*schema.Instrument{},
+		strings:     map[string]int{},
+		runs:        map[string]int{},
+		circuits:    map[string]*schema.ACCircuit{},
+		ways:        map[string]*schema.BoardWay{},
+		curves:      map[string]int{},
+		rcdTests:    map[string]int{},
+		functional:  map[string][]*schema.FunctionalTest{},
+		insulated:   map[string][]*schema.InsulationReading{},
+	}
 	for i := range in.Strings {
 		x.strings[in.Strings[i].ID.Value] = i
 	}
@@ -54,4 +63,19 @@ func (x *index) readings(c *schema.Commissioning) {
 		r := &c.Insulation[i]
 		x.insulated[r.Part.Value] = append(x.insulated[r.Part.Value], r)
 	}
+}
+
+// instrument is the one that a reading names; a blank one where it names none. So are
+// circuit and way.
+func (x *index) instrument(id schema.Text) *schema.Instrument { return partOf(x.instruments, id) }
+
+func (x *index) circuit(id schema.Text) *schema.ACCircuit { return partOf(x.circuits, id) }
+
+func (x *index) way(terminal schema.Text) *schema.BoardWay { return partOf(x.ways, terminal) }
+
+func partOf[T any](parts map[string]*T, name schema.Text) *T {
+	if p := parts[name.Value]; p != nil {
+		return p
+	}
+	return schema.Blank[T](name.At())
 }

@@ -1,9 +1,6 @@
 package commissioning
 
-import (
-	"sunclause/facts/working"
-	"sunclause/schema"
-)
+import "sunclause/facts/working"
 
 // Instrument holds the facts of one test instrument.
 type Instrument struct {
@@ -41,12 +38,4 @@ func (d *deriver) instrumentFacts() []Instrument {
 		}
 	}
 	return all
-}
-
-// instrument is the one that a reading names; a blank one where it names none.
-func (d *deriver) instrument(by schema.Text) *schema.Instrument {
-	if i := d.find.instruments[by.Value]; i != nil {
-		return i
-	}
-	return schema.Blank[schema.Instrument](by.At())
 }

@@ -74,7 +74,7 @@ func (d *deriver) insulationTest(r *schema.InsulationReading) InsulationTest {
 		HeldS:             working.Stated("t", "s", r.HeldS),
 		Surface:           working.StatedText(r.Surface),
 		OverRange:         working.StatedFlag(r.OverRange),
-		RangeMegohm:       working.Stated("R_range", "MΩ", d.instrument(r.Instrument).InsulationMaxMegohm),
+		RangeMegohm:       working.Stated("R_range", "MΩ", d.find.instrument(r.Instrument).InsulationMaxMegohm),
 	}
 }
 
@@ -85,18 +85,18 @@ func (d *deriver) spdsBeside(side schema.Text) working.Number {
 	case d.in.SPDs != nil && !side.Stated():
 		return working.Unknown("n_SPD", "", side.At())
 	case side.Is("ac"):
-		return d.spdsOn("ac")
+		return d.spdsAC
 	}
-	return d.spdsOn("pv_dc", "battery_dc")
+	return d.spdsDC
 }
 
 // spdsOn counts the surge protective devices on circuits of some kinds.
-func (d *deriver) spdsOn(circuits ...string) working.Number {
-	if d.in.SPDs == nil {
+func spdsOn(in *schema.Installation, circuits ...string) working.Number {
+	if in.SPDs == nil {
 		return working.Unknown("n_SPD", "", "/spds")
 	}
 	var on []working.Flag
-	for _, s := range d.in.SPDs {
+	for _, s := range in.SPDs {
 		on = append(on, working.StatedText(s.Circuit).OneOf(circuits...))
 	}
 	return working.Count("n_SPD", "/spds", on...)

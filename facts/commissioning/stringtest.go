@@ -65,7 +65,7 @@ func (d *deriver) strings() []StringTest {
 
 // stringTest takes what the reading and its instrument state.
 func (d *deriver) stringTest(s *pvstring.String, r *schema.StringReading) StringTest {
-	instrument := d.instrument(r.Instrument)
+	instrument := d.find.instrument(r.Instrument)
 	f := StringTest{
 		Subject:          working.Subject{ID: s.ID, At: s.At, Name: "readings on string " + s.ID},
 		Polarity:         working.StatedText(r.Polarity),

@@ -99,7 +99,8 @@ func (f *Connection) addGenerators(in *schema.Installation, c *circuit.Circuit, 
 	all, missing := generators(in, c)
 	u0 := b.Number("generation_nominal_voltage_v", "U_0")
 	phases := map[string][]working.Number{}
-	units, powers := []working.Number{noCurrent(u0)}, []working.Number{}
+	units := []working.Number{working.Sum("0", "A")} // so that of no generators there is a greatest
+	powers := []working.Number{}
 	for _, g := range all {
 		a := phaseCurrent.Of(g.power, g.phases, u0)
 		units, powers = append(units, a), append(powers, g.power)
@@ -140,12 +141,6 @@ func (g generator) phasesFed(supply schema.Number) (phases, missing []string) {
 		return []string{g.phase.Value}, nil
 	}
 	return nil, []string{supply.At(), g.phase.At()}
-}
-
-// noCurrent is no current at all, so that of no generators there is a greatest.
-func noCurrent(u0 working.Number) working.Number {
-	f := working.Lookup{Symbol: "0", Unit: "A", Text: "0", Source: working.ByDefinition}
-	return f.Of(func(...float64) float64 { return 0 }, u0)
 }
 
 // withoutTypeTest counts the generators without a type test.

@@ -15,18 +15,12 @@ type object = map[string]any
 type list = []any
 
 func figures() book.Book {
-	return book.Book{
-		Parameters: map[string]book.Parameter{
-			"voltage_method":               {Name: "voltage_method", Text: "coefficient", IsText: true},
-			"generation_nominal_voltage_v": {Name: "generation_nominal_voltage_v", Number: 230},
-		},
-		Tables: map[string]*book.Table{
-			"bank_holidays": {Name: "bank_holidays", Rows: []map[string]any{{"date": "2026-04-03"}, {"date": "2026-04-06"}, {"date": "2026-05-04"}}},
-			"grid_settings": {Name: "grid_settings", Rows: []map[string]any{
-				{"setting": "over_voltage_1_v", "set": 262.2, "below": 3.45, "above": 3.45}, {"setting": "rocof_s", "set": 0.5, "below": 0.0, "above": 0.5},
-				{"setting": "no_such_setting", "set": 1.0, "below": 0.0, "above": 0.0}}},
-		},
-	}
+	b := facttest.Book(object{"voltage_method": "coefficient", "generation_nominal_voltage_v": 230.0})
+	b.Tables["bank_holidays"] = &book.Table{Name: "bank_holidays", Rows: []map[string]any{{"date": "2026-04-03"}, {"date": "2026-04-06"}, {"date": "2026-05-04"}}}
+	b.Tables["grid_settings"] = &book.Table{Name: "grid_settings", Rows: []map[string]any{
+		{"setting": "over_voltage_1_v", "set": 262.2, "below": 3.45, "above": 3.45}, {"setting": "rocof_s", "set": 0.5, "below": 0.0, "above": 0.5},
+		{"setting": "no_such_setting", "set": 1.0, "below": 0.0, "above": 0.0}}}
+	return b
 }
 
 // premises are a finished installation without generators, on so many phases.

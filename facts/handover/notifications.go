@@ -8,75 +8,39 @@ import (
 	"sunclause/schema"
 )
 
-// deriveNotifications works out when and how each authority was notified.
-func (f *Connection) deriveNotifications(in *schema.Installation, b book.Book) {
-	h, list := in.Handover, in.Handover.Member("notifications")
-	service := in.Commissioning.Date
-	network, building, scheme := sentTo(h, "network_operator"), sentTo(h, "building_control"), sentTo(h, "certification_scheme")
-	approved := answered(network)
-	f.Routes = routes(network, h.Notifications == nil, list)
-	f.Route = mainRoute(f.Routes, list)
-	f.ApplicationDays = days("t", earliest(each(network, func(n *schema.Notification) schema.Text { return n.Applied })), h.StartOfWork, list)
-	f.ApprovalDays = days("t", earliest(each(approved, func(n *schema.Notification) schema.Text { return n.Approved })), h.StartOfWork, list)
-	f.ApprovalLeft = days("t", service, latest(each(approved, func(n *schema.Notification) schema.Text { return n.ApprovalUntil })), list)
-	f.ApprovedW = approvedPower(approved, list)
-	f.NoticeDays = days("t", service, earliest(each(ofService(network), notified)), list)
-	f.BuildingNotices = working.Counted("n", len(building), list)
-	if h.Notifications == nil {
-		f.BuildingNotices = working.Unknown("n", "", list)
-	}
-	f.BuildingRoutes = routes(building, h.Notifications == nil, list)
-	f.BuildingDays = days("t", h.EndOfWork, earliest(each(byRoute(building, "competent_person_scheme"), notified)), list)
-	f.BuildingBefore = days("t", earliest(each(byRoute(building, "building_notice"), notified)), h.StartOfWork, list)
-	f.RegisterDays = workingDays("t", service, earliest(each(scheme, notified)), list, b)
-}
+// notifications are some of those of the document.
+type notifications []*schema.Notification
 
-func notified(n *schema.Notification) schema.Text { return n.Notified }
-
-func sentTo(h schema.Handover, who string) []*schema.Notification {
-	var some []*schema.Notification
-	for i := range h.Notifications {
-		if n := &h.Notifications[i]; n.To.Is(who) {
-			some = append(some, n)
-		}
-	}
-	return some
-}
-
-// byRoute are the notifications that took one route.
-func byRoute(all []*schema.Notification, route string) []*schema.Notification {
-	var some []*schema.Notification
+func (all notifications) where(is func(*schema.Notification) bool) (some notifications) {
 	for _, n := range all {
-		if n.Route.Is(route) {
+		if is(n) {
 			some = append(some, n)
 		}
 	}
 	return some
 }
 
-// answered are the notifications to which a yes came back.
-func answered(all []*schema.Notification) []*schema.Notification {
-	var some []*schema.Notification
-	for _, n := range all {
-		if n.Answer.Is("accepted") || n.Answer.Is("accepted_with_conditions") {
-			some = append(some, n)
-		}
-	}
-	return some
+func (all notifications) sentTo(who string) notifications {
+	return all.where(func(n *schema.Notification) bool { return n.To.Is(who) })
 }
 
-// ofService are the notifications that state the day of going into service.
-func ofService(all []*schema.Notification) []*schema.Notification {
-	var some []*schema.Notification
-	for _, n := range all {
-		if n.Commissioned.Stated() {
-			some = append(some, n)
-		}
-	}
-	return some
+func (all notifications) byRoute(route string) notifications {
+	return all.where(func(n *schema.Notification) bool { return n.Route.Is(route) })
 }
 
-func each(all []*schema.Notification, of func(*schema.Notification) schema.Text) []schema.Text {
+// accepted are those to which a yes came back.
+func (all notifications) accepted() notifications {
+	return all.where(func(n *schema.Notification) bool {
+		return n.Answer.Is("accepted") || n.Answer.Is("accepted_with_conditions")
+	})
+}
+
+// ofService are those that state the day of going into service.
+func (all notifications) ofService() notifications {
+	return all.where(func(n *schema.Notification) bool { return n.Commissioned.Stated() })
+}
+
+func (all notifications) dates(of func(*schema.Notification) schema.Text) []schema.Text {
 	dates := make([]schema.Text, len(all))
 	for i, n := range all {
 		dates[i] = of(n)
@@ -84,9 +48,40 @@ func each(all []*schema.Notification, of func(*schema.Notification) schema.Text)
 	return dates
 }
 
+// The dates of a notification.
+func applied(n *schema.Notification) schema.Text       { return n.Applied }
+func approved(n *schema.Notification) schema.Text      { return n.Approved }
+func approvalUntil(n *schema.Notification) schema.Text { return n.ApprovalUntil }
+func notified(n *schema.Notification) schema.Text      { return n.Notified }
+
+// deriveNotifications works out when and how each authority was notified.
+func (f *Connection) deriveNotifications(in *schema.Installation, b book.Book) {
+	h, list, service := in.Handover, in.Handover.Member("notifications"), in.Commissioning.Date
+	var all notifications
+	for i := range h.Notifications {
+		all = append(all, &h.Notifications[i])
+	}
+	network, building, scheme := all.sentTo("network_operator"), all.sentTo("building_control"), all.sentTo("certification_scheme")
+	f.Routes = routes(network, h.Notifications == nil, list)
+	f.Route = mainRoute(f.Routes, list)
+	f.ApplicationDays = days("t", earliest(network.dates(applied)), h.StartOfWork, list)
+	f.ApprovalDays = days("t", earliest(network.accepted().dates(approved)), h.StartOfWork, list)
+	f.ApprovalLeft = days("t", service, latest(network.accepted().dates(approvalUntil)), list)
+	f.ApprovedW = approvedPower(network.accepted(), list)
+	f.NoticeDays = days("t", service, earliest(network.ofService().dates(notified)), list)
+	f.BuildingNotices = working.Counted("n", len(building), list)
+	if h.Notifications == nil {
+		f.BuildingNotices = working.Unknown("n", "", list)
+	}
+	f.BuildingRoutes = routes(building, h.Notifications == nil, list)
+	f.BuildingDays = days("t", h.EndOfWork, earliest(building.byRoute("competent_person_scheme").dates(notified)), list)
+	f.BuildingBefore = days("t", earliest(building.byRoute("building_notice").dates(notified)), h.StartOfWork, list)
+	f.RegisterDays = workingDays("t", service, earliest(scheme.dates(notified)), list, b)
+}
+
 // routes lists the notification routes used. One notification that does not say its
 // route leaves the list unknown: it may be the one looked for.
-func routes(all []*schema.Notification, unstated bool, list string) working.Names {
+func routes(all notifications, unstated bool, list string) working.Names {
 	if unstated {
 		return working.UnknownList(list)
 	}
@@ -117,7 +112,7 @@ func mainRoute(used working.Names, list string) working.Text {
 }
 
 // approvedPower is the greatest power approved.
-func approvedPower(approved []*schema.Notification, list string) working.Number {
+func approvedPower(approved notifications, list string) working.Number {
 	var powers []working.Number
 	for _, n := range approved {
 		if n.ApprovedPowerW.Stated() {

@@ -232,6 +232,8 @@ func TestPolesUsed(t *testing.T) {
 	if f.BreaksAll.Known() {
 		t.Error("whether it breaks all conductors is known, though one way is not described")
 	}
+	ways[0] = object{"id": "1", "conductors_opened": "negative"}
+	facttest.Is(t, "one way is enough not to break all conductors", derive(t, doc, "coefficient").BreaksAll, false)
 }
 
 func TestIPFigures(t *testing.T) {

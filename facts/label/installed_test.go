@@ -100,6 +100,8 @@ func TestNamed(t *testing.T) {
 		{"not stated", site(), nil, unknown(3, "/labels/0/parts_named")},
 		{"generation board", third(), list{"B1", "B2"}, "0 2 1"},
 		{"role not stated", noRole(), list{"B1", "ISO1", "ISO2"}, "[/ac/boards/0/role] 0 0"},
+		{"role not stated of the only board named", noRole(), list{"B1"}, "[/ac/boards/0/role] 2 1"},
+		{"role not stated of a board not named", noRole(), list{"ISO2"}, "1 1 1"},
 	} {
 		t.Run(c.name, func(t *testing.T) {
 			l := on("B1")

@@ -18,9 +18,12 @@ type job struct {
 	b      book.Book
 
 	rows     []scheduleRow                        // rows of the label tables
-	byLegend map[string][]*schema.Label           // labels put up
+	hung     map[hanging][]int                    // labels put up, by where they hang
 	byRun    map[string][]*schema.Label           // labels along, or on, a run
 	runs     map[string]int                       // runs by their ids
+	isolator map[string]int                       // isolators by their ids
+	inputs   map[string][]int                     // tracking inputs by the inverter they are of
+	strings  map[string]int                       // strings by their ids
 	arrays   map[string]bool                      // ids of the arrays
 	leaves   map[string]int                       // runs by the terminal where they begin
 	through  [][][]int                            // strings through each way of each isolator
@@ -30,9 +33,13 @@ type job struct {
 	apart    []inverterWay                        // what parts each inverter from the supply
 }
 
+// hanging is a legend and where it hangs: on a part, along a run or at a location.
+type hanging struct{ legend, on, run, location string }
+
 func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) *job {
 	j := &job{in: in, c: c, pv: pv, cables: cables, b: b, rows: scheduleRows(b),
-		byLegend: map[string][]*schema.Label{}, byRun: map[string][]*schema.Label{},
+		hung: map[hanging][]int{}, byRun: map[string][]*schema.Label{},
+		isolator: map[string]int{}, inputs: map[string][]int{}, strings: map[string]int{},
 		runs: map[string]int{}, leaves: map[string]int{}, arrays: map[string]bool{}, sheets: map[string]*schema.InverterDatasheet{}, values: map[string]values{}, places: placesOf(in)}
 	for i := range in.Cables {
 		j.runs[in.Cables[i].ID.Value], j.leaves[in.Cables[i].From.Value] = i, i
@@ -45,7 +52,8 @@ func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cable
 	}
 	for i := range in.Labels {
 		l := &in.Labels[i]
-		j.byLegend[l.Legend.Value] = append(j.byLegend[l.Legend.Value], l)
+		where := hanging{l.Legend.Value, l.On.Value, l.Run.Value, l.Location.Value}
+		j.hung[where] = append(j.hung[where], i)
 		for _, run := range []string{l.Run.Value, l.On.Value} {
 			if _, is := j.runs[run]; is {
 				j.byRun[run] = append(j.byRun[run], l)
@@ -55,6 +63,14 @@ func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cable
 	var ids []string
 	for i := range pv.Strings {
 		ids = append(ids, pv.Strings[i].ID)
+		j.strings[pv.Strings[i].ID] = i
+	}
+	for i := range in.Isolators {
+		j.isolator[in.Isolators[i].ID.Value] = i
+	}
+	for i := range pv.Mppts {
+		inverter := circuit.Part(pv.Mppts[i].ID)
+		j.inputs[inverter] = append(j.inputs[inverter], i)
 	}
 	j.through = c.Through(ids)
 	j.apart = j.inverterWays()

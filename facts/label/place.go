@@ -6,7 +6,6 @@ import (
 	"strings"
 
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // Place is one place where a label table of the rule set asks for a label. Its
@@ -120,34 +119,38 @@ func (j *job) toPrint(a scheduleRow, s site) (voltage, current working.Number) {
 func (j *job) serve(p *Place, legend string, s site) {
 	var ids []string
 	var fixed []working.Flag
-	atMainBoard := false // a label is at the location main_board, which this place may be
-	for _, l := range j.byLegend[legend] {
-		if !s.carries(l) {
-			atMainBoard = atMainBoard || l.Location.Is("main_board")
-			continue
-		}
+	for _, i := range j.carriedBy(s, legend) {
+		l := &j.in.Labels[i]
 		ids = append(ids, l.ID.Value)
 		fixed = append(fixed, working.Not(working.StatedText(l.FixedTo).OneOf(removable...)))
 	}
 	p.ServedBy, p.OnFixed = working.List(ids...), working.Any(fixed...)
 	p.Present = working.KnownFlag(len(ids) >= max(s.least, 1), s.at)
-	if atMainBoard && s.undecided != "" {
+	atMainBoard := j.hung[hanging{legend: legend, location: mainBoard}] // which this place may be
+	if len(atMainBoard) > 0 && !slices.Contains(s.locations, mainBoard) && s.undecided != "" {
 		p.Present = working.Any(p.Present, working.UnknownFlag(s.undecided))
 	}
 }
 
+// mainBoard is a location of labels.
+const mainBoard = "main_board"
+
+// carriedBy lists the labels of a legend that a place has, in the order of the
+// document.
+func (j *job) carriedBy(s site, legend string) []int {
+	all := slices.Concat(j.hung[hanging{legend: legend, on: s.part}], j.hung[hanging{legend: legend, run: s.part}])
+	for _, part := range s.parts {
+		all = append(all, j.hung[hanging{legend: legend, on: part}]...)
+	}
+	for _, location := range s.locations {
+		all = append(all, j.hung[hanging{legend: legend, location: location}]...)
+	}
+	slices.Sort(all)
+	return slices.Compact(all)
+}
+
 // removable are the carriers that are not there when the work is done.
 var removable = []string{"removable_cover", "door_inside"}
-
-func (s *site) carries(l *schema.Label) bool {
-	switch {
-	case l.On.Stated():
-		return l.On.Value == s.part || slices.Contains(s.parts, l.On.Value)
-	case l.Run.Stated():
-		return l.Run.Value == s.part
-	}
-	return l.Location.Stated() && slices.Contains(s.locations, l.Location.Value)
-}
 
 // sites lists the places of a kind, and what is missing to know them all.
 func (j *job) sites(kind string, markings []Marking) ([]site, []string) {

@@ -3,7 +3,6 @@ package label
 import (
 	"slices"
 
-	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -70,15 +69,11 @@ func greatestSum(symbol string, ways [][]*pvstring.String, member func(*pvstring
 // stringsBehind lists the strings behind a part, by its ways or inputs, and
 // whether it is a part that carries the current of strings at all.
 func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries bool) {
-	for i, iso := range j.in.Isolators {
-		if iso.ID.Value == part {
-			return j.throughIsolator(i), iso.Circuit.Is("pv_dc")
-		}
+	if i, is := j.isolator[part]; is {
+		return j.throughIsolator(i), j.in.Isolators[i].Circuit.Is("pv_dc")
 	}
-	for i := range j.pv.Mppts {
-		if m := &j.pv.Mppts[i]; circuit.Part(m.ID) == part {
-			ways, carries = append(ways, j.stringsByID(m.Strings)), true
-		}
+	for _, i := range j.inputs[part] {
+		ways, carries = append(ways, j.stringsByID(j.pv.Mppts[i].Strings)), true
 	}
 	if carries {
 		return ways, true
@@ -105,17 +100,18 @@ func (j *job) throughIsolator(i int) [][]*pvstring.String {
 	return ways
 }
 
-// stringsByID finds strings by their ids.
+// stringsByID finds strings by their ids, in the order of the document.
 func (j *job) stringsByID(ids working.Names) []*pvstring.String {
-	wanted := map[string]bool{}
+	var places []int
 	for _, id := range ids.Values() {
-		wanted[id] = true
-	}
-	var found []*pvstring.String
-	for i := range j.pv.Strings {
-		if wanted[j.pv.Strings[i].ID] {
-			found = append(found, &j.pv.Strings[i])
+		if i, is := j.strings[id]; is {
+			places = append(places, i)
 		}
+	}
+	slices.Sort(places)
+	var found []*pvstring.String
+	for _, i := range slices.Compact(places) {
+		found = append(found, &j.pv.Strings[i])
 	}
 	return found
 }

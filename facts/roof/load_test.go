@@ -28,7 +28,7 @@ func TestUplift(t *testing.T) {
 }
 
 func area(n working.Number, m2 float64) working.Number {
-	return working.Closure{}.Of(func(x ...float64) float64 { return x[0] * m2 }, n)
+	return working.Product("F", "", working.ByDefinition, n, working.Figure("A", "m²", m2, "the test", working.ByDefinition))
 }
 
 // TestHookSpacing: with a hook of 1.25 kN the load is met exactly at a spacing of

@@ -71,7 +71,7 @@ func (s *slope) measureModule(f *Module, i int) {
 	f.EavesMm, f.TopMm, f.LeftMm, f.RightMm = b.eaves, b.ridge, b.left, b.right
 	f.InsideMm = working.Least("d_in", "mm", b.eaves, b.ridge, b.left, b.right)
 	f.EdgeMm = s.nearest("d_edge", m, roofEdges)
-	f.PartyWalls = s.hasFireWall()
+	f.PartyWalls = s.fireWall
 	f.PartyWallMm = s.nearest("d_wall", m, fireWalls)
 	f.Neighbours = working.Counted("n", len(s.layout)-1, s.doc.Member("modules"))
 	f.GapMm = s.gapOf(i)

@@ -65,6 +65,7 @@ type slope struct {
 	book book.Book
 
 	pitch           working.Number // of the plane
+	fireWall        working.Flag   // whether a side or line of it is a party or compartment wall
 	wind            Pressure       // on the plane
 	snow            Snow
 	dead            DeadLoad
@@ -90,6 +91,7 @@ func slopeOf(in *schema.Installation, doc *schema.Plane, b book.Book) *slope {
 	}
 	s.wind = s.windOn()
 	s.snow = s.snowOn()
+	s.fireWall = s.hasFireWall()
 	return s
 }
 

@@ -3,7 +3,6 @@ package storage_test
 import (
 	"testing"
 
-	"sunclause/facts/book"
 	"sunclause/facts/facttest"
 	"sunclause/facts/storage"
 )
@@ -47,7 +46,7 @@ func bat(doc object) object { return facttest.At(doc, "storage", "batteries", 0)
 
 func derive(t testing.TB, doc object) storage.Facts {
 	t.Helper()
-	b := book.Book{Parameters: map[string]book.Parameter{"battery_fire_separation_min": {Number: 60, Unit: "min"}}}
+	b := facttest.Book(object{"battery_fire_separation_min": 60.0})
 	r := facttest.Derive(t, doc, b)
 	return storage.Derive(r.Installation, r.Circuit, r.Strings, r.Cables, b)
 }

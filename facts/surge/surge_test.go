@@ -267,6 +267,7 @@ func TestNotStated(t *testing.T) {
 	doc = site()
 	delete(facttest.At(doc, "ac", "boards", 0), "role")
 	facttest.Wants(t, "a board without a role", derive(t, doc).Site.SPDsACAtOrigin, "/ac/boards/0/role")
+	facttest.Is(t, "a device of Type 2 is none of Type 1, wherever it hangs", derive(t, doc).Site.SPDsType1AtOrigin, 0)
 	doc = site()
 	doc["cables"] = append(doc["cables"].(list)[:1:1], doc["cables"].(list)[2:]...)
 	f = derive(t, doc)

@@ -18,29 +18,11 @@ type Lookup struct {
 	Source Source
 }
 
-// Of finds the quantity from some numbers. The result is unknown as soon as one
-// of them is, and whenever there is no finite answer.
+// Of finds the quantity from some numbers, which find takes in the same order. The
+// result is unknown as soon as one of them is, and whenever there is no finite
+// answer.
 func (l Lookup) Of(find func(x ...float64) float64, inputs ...Number) Number {
-	return described(l.Symbol, l.Unit, &description{l.Text, l.Source, true}, find, inputs)
-}
-
-// Closure is a formula that says what it works out twice, as text and as code.
-// It stands for those that are not yet a Formula.
-type Closure struct {
-	Symbol string
-	Unit   string
-	Text   string
-	Source Source
-}
-
-// Of puts numbers into the formula. The result is unknown as soon as one of
-// them is, and whenever the arithmetic has no finite answer.
-func (c Closure) Of(compute func(x ...float64) float64, inputs ...Number) Number {
-	return described(c.Symbol, c.Unit, &description{c.Text, c.Source, false}, compute, inputs)
-}
-
-func described(symbol, unit string, d *description, find func(x ...float64) float64, inputs []Number) Number {
-	n := Number{symbol: symbol, unit: unit, from: d, inputs: inputs}
+	n := Number{symbol: l.Symbol, unit: l.Unit, from: &description{l.Text, l.Source}, inputs: inputs}
 	if !n.complete() {
 		return n
 	}
@@ -55,14 +37,13 @@ func described(symbol, unit string, d *description, find func(x ...float64) floa
 type description struct {
 	text   string
 	source Source
-	looked bool
 }
 
 func (d *description) origin() Source { return d.source }
 
 func (d *description) written([]Number) string { return d.text }
 
-func (d *description) lookup() bool { return d.looked }
+func (d *description) lookup() bool { return true }
 
 // filled writes the text with the numbers put in. Where inputs share a symbol,
 // each stands where the symbol comes up next. The “titles” of tables stay as

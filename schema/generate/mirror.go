@@ -192,6 +192,9 @@ func (g *generator) typeOf(file string, n *node, tag *string) (string, error) {
 		return "[]" + each, err
 	case is.Type == "object" && is.Keyed.node != nil:
 		each, err := g.typeOf(d.file, is.Keyed.node, tag)
+		if g.ofDocument() {
+			each = "*" + each // so that references can lead to it
+		}
 		return "map[string]" + each, err
 	case is.Type == "object" && d.name != "":
 		name, err := g.goType(d, is)

@@ -138,7 +138,7 @@ func (s *circuitSketch) wire(w wire) {
 		class = "live"
 	}
 	bend := x2 - s.turnRoom(w)
-	s.add(`<path class=%q d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
+	s.add(`<path class="%s" d="M%s %sH%sV%sH%s"/>`, class, num(x1), num(y1), num(bend), num(y2), num(x2))
 	if w.run >= 0 {
 		s.text(s.classOf("small", s.runs[w.run].ID.Value), x1+5, y1-5, "start", s.runWords(w.run), mostLetters)
 	}
@@ -258,7 +258,7 @@ func (s *circuitSketch) beyond(p *diagramPart, terminal string) bool {
 	return p.kind == "inverter" && drawn != alternating(terminal)
 }
 
-// alternating tells whether a terminal of an inverter carries alternating current.
+// alternating reports whether a terminal of an inverter carries alternating current.
 func alternating(terminal string) bool {
 	return strings.HasSuffix(terminal, ".ac") || strings.HasSuffix(terminal, ".backup")
 }

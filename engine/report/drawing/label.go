@@ -124,7 +124,7 @@ func (m *labelSketch) gap(class string, run mappedRun, y float64) {
 	if m.x(to)-m.x(from) < 12 {
 		return
 	}
-	m.add(`<path class=%q d="M%s %sv-4h%sv4"/>`, class, num(m.x(from)), num(y), num(m.x(to)-m.x(from)))
+	m.add(`<path class="%s" d="M%s %sv-4h%sv4"/>`, class, num(m.x(from)), num(y), num(m.x(to)-m.x(from)))
 }
 
 // widest finds in the working of the widest gap from where to where it reaches,

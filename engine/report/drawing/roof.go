@@ -283,9 +283,9 @@ func (s *planSketch) edges() {
 	s.text("small", s.x(length/2), s.y(0)+36, "middle", s.plane.BottomEdge.Value+", "+metres(length), 40)
 	s.text("small", s.x(length/2), s.y(slope)-28, "middle", s.plane.TopEdge.Value, 20)
 	s.add(`<g transform="translate(%s %s) rotate(-90)"><text class="small" text-anchor="middle">%s</text></g>`,
-		num(s.x(0)-34), num(s.y(slope/2)), template.HTMLEscapeString(s.plane.LeftEdge.Value+", "+metres(slope)))
+		num(s.x(0)-34), num(s.y(slope/2)), s.plane.LeftEdge.Value+", "+metres(slope))
 	s.add(`<g transform="translate(%s %s) rotate(90)"><text class="small" text-anchor="middle">%s</text></g>`,
-		num(s.x(length)+34), num(s.y(slope/2)), template.HTMLEscapeString(s.plane.RightEdge.Value))
+		num(s.x(length)+34), num(s.y(slope/2)), s.plane.RightEdge.Value)
 }
 
 func metres(mm float64) string { return working.Plain(math.Round(mm/10)/100) + " m" }

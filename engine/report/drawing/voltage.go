@@ -39,7 +39,7 @@ func voltageDrawings(r *judge.Result) []Drawing {
 	return all
 }
 
-// drawable tells whether all is known that the picture shows.
+// drawable reports whether all is known that the picture shows.
 func drawable(s *facts.String) bool {
 	for _, n := range []working.Number{s.TempMinC, s.CellTempMaxC, s.VocCoefficientV, s.VocStcV, s.VocHotV, s.VmpColdV, s.VmpStcV, s.VmpHotV, s.InverterDcMaxV, s.MpptMinV, s.MpptMaxV, s.VocMaxV} {
 		if !n.Known() {

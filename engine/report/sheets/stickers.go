@@ -76,7 +76,7 @@ var inkOn = map[string]string{
 	colours["black"]: "white", colours["brown"]: "white", colours["red"]: "white", colours["green"]: "white", colours["blue"]: "white",
 }
 
-// Plain tells whether the words can be told from the ground at all.
+// Plain reports whether the words can be told from the ground at all.
 func (s sticker) Plain() bool { return s.Ground != s.Ink }
 
 // colour is a colour of the document, or another where it is not stated or not
@@ -93,8 +93,8 @@ const (
 	small   = 0.75
 )
 
-// breadth is the width of a letter over the size of the type, on the safe side.
-func breadth(r rune) float64 {
+// letterWidth is the width of a letter over the size of the type, on the safe side.
+func letterWidth(r rune) float64 {
 	switch {
 	case strings.ContainsRune("MWmw@%", r), r >= 0x1100: // from there on come signs as broad as high
 		return 1.15
@@ -104,26 +104,26 @@ func breadth(r rune) float64 {
 	return 0.72
 }
 
-// Wide tells whether a label is too wide for upright paper, with its margins.
+// Wide reports whether a label is too wide for upright paper, with its margins.
 func (s sticker) Wide() bool { return s.Width > 190 }
 
 // Size is the size of the type that gives capitals of the height wanted, in mm.
 func (s sticker) Size() float64 { return s.Letter / capital }
 
-// fits breaks the words as a browser would, and tells whether the lines have
+// fits breaks the words as a browser would, and reports whether the lines have
 // room. A word wider than the label does not fit.
 func (s sticker) fits() bool {
 	room, lines, at := s.Width-2*margin, 1, 0.0
 	for _, word := range strings.Fields(s.Words) {
 		width := 0.0
 		for _, r := range word {
-			width += breadth(r) * s.Size()
+			width += letterWidth(r) * s.Size()
 		}
 		if width > room {
 			return false
 		}
 		if at > 0 {
-			at += breadth(' ') * s.Size()
+			at += letterWidth(' ') * s.Size()
 		}
 		if at > 0 && at+width > room {
 			lines, at = lines+1, 0

@@ -36,30 +36,30 @@ func (p *htmlReport) first(r *judge.Result, o Options) {
 // putRightFirst lists what makes the check fail. What is not met stands before
 // what is not shown; then each room has its turn, with what its set has first, so
 // that one with much wrong does not hide the others.
-func putRightFirst(r *judge.Result, o Options) []counting {
-	all := countingOnce(r, o)
-	slices.SortStableFunc(all, func(a, b counting) int { return worst(a.worst, b.worst, o) })
+func putRightFirst(r *judge.Result, o Options) []failure {
+	all := groupFailures(r, o)
+	slices.SortStableFunc(all, func(a, b failure) int { return worst(a.worst, b.worst, o) })
 	turns := map[[2]any]int{}
 	for i := range all {
 		of := [2]any{all[i].worst.Requirement.Room, badness(all[i].worst, o)}
 		all[i].turn = turns[of]
 		turns[of]++
 	}
-	slices.SortStableFunc(all, func(a, b counting) int {
+	slices.SortStableFunc(all, func(a, b failure) int {
 		return cmp.Or(cmp.Compare(badness(a.worst, o), badness(b.worst, o)), cmp.Compare(a.turn, b.turn))
 	})
 	return all
 }
 
-// counting is one thing that makes the check fail: a requirement that is not met,
+// failure is one thing that makes the check fail: a requirement that is not met,
 // or members that are not stated.
-type counting struct {
+type failure struct {
 	worst judge.Judgment
 	more  int // further parts that break it, or outcomes that lack the same
 	turn  int // the place among those of its room
 }
 
-func (c counting) sayMore() string {
+func (c failure) sayMore() string {
 	switch {
 	case c.more == 0:
 		return ""
@@ -69,28 +69,28 @@ func (c counting) sayMore() string {
 	return fmt.Sprintf("and at %d more", c.more)
 }
 
-// puts is what would put a judgment right: what is not met, by requirement; what
-// is not shown, by what is missing.
-func puts(j judge.Judgment) string {
+// failureKey is the same for judgments that are put right together: what is not met,
+// by requirement; what is not shown, by what is missing.
+func failureKey(j judge.Judgment) string {
 	if j.Outcome == judge.NotShown {
 		return strings.Join(j.Missing, " ")
 	}
 	return j.Requirement.ID
 }
 
-// countingOnce lists what makes the check fail, each with the part that stands
+// groupFailures lists what makes the check fail, each with the part that stands
 // worst.
-func countingOnce(r *judge.Result, o Options) []counting {
-	var all []counting
+func groupFailures(r *judge.Result, o Options) []failure {
+	var all []failure
 	index := map[string]int{}
 	for _, j := range r.Judgments {
-		if !j.FailsCheck(o.Strict) || waits(r, j) {
+		if !j.FailsCheck(o.Strict) || onlyMissingSections(r, j) {
 			continue
 		}
-		i, seen := index[puts(j)]
+		i, seen := index[failureKey(j)]
 		if !seen {
-			index[puts(j)] = len(all)
-			all = append(all, counting{worst: j})
+			index[failureKey(j)] = len(all)
+			all = append(all, failure{worst: j})
 			continue
 		}
 		all[i].more++
