@@ -19,7 +19,7 @@ const (
 // comparison once, however many requirements ask for it.
 type reader struct {
 	part   catalogue.Part
-	visit   int // goes up with every part, so that nothing need be cleared
+	visit  int // goes up with every part, so that nothing need be cleared
 	values []readValue
 	held   []heldComparison
 }
