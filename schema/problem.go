@@ -47,6 +47,10 @@ func (s *Source) ProblemAt(pointer, what, remedy string) Problem {
 	return s.problem(s.offset(pointer), pointer, what, remedy)
 }
 
+// maxText is how many bytes of a file are looked through for a text that stands
+// there: a card, at most.
+const maxText = 8 << 10
+
 // ProblemAtWord names one word of a text, the last of those from the beginning of
 // the text to it. Where the text is not written so, as one with escapes in it, the
 // problem is with the whole of it.
@@ -59,7 +63,8 @@ func (s *Source) ProblemAtWord(pointer string, words []string, what, remedy stri
 	// Between two words may be the end of a line, and in a card of a rule the sign
 	// of a comment.
 	pattern := regexp.MustCompile(strings.Join(written, `[\s#]+`))
-	if found := pattern.FindIndex(s.Raw[min(at, len(s.Raw)):]); found != nil && len(words) > 0 {
+	near := s.Raw[min(at, len(s.Raw)):min(at+maxText, len(s.Raw))]
+	if found := pattern.FindIndex(near); found != nil && len(words) > 0 {
 		at += found[1] - len(words[len(words)-1])
 	}
 	return s.problem(at, pointer, what, remedy)

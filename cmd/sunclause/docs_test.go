@@ -67,19 +67,17 @@ func TestRulesPages(t *testing.T) {
 func rulesPage(set *ruleset.RuleSet) string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "%s# Rule set %s\n\n%s. Version %s.\n\n", generated, set.Name, set.Title, set.Version)
-	b.WriteString("Clauses are marked with how they are known; look each up in your own copy of the standard.\n\n")
+	b.WriteString("Of which parts each requirement asks what, in the words of its row, and what puts it right. Clauses are marked with how\n" +
+		"they are known; look each up in your own copy of the standard. The parameters, with their values, stand at the end.\n\n")
 	own := set.Own()
 	slices.SortStableFunc(own, func(a, b *ruleset.Requirement) int { return strings.Compare(a.Room, b.Room) })
 	for i, q := range own {
 		if i == 0 || q.Room != own[i-1].Room {
-			fmt.Fprintf(&b, "## %s\n\n", q.Room)
+			fmt.Fprintf(&b, "%s## %s\n\n", strings.Repeat("\n", min(i, 1)), q.Room)
 		}
-		fmt.Fprintf(&b, "### %s\n\n%s (%s). Asks of %s: %s.", q.ID, q.Title, q.Level, q.Subject, report.Asks(set, q))
-		for _, w := range q.When {
-			fmt.Fprintf(&b, " Applies where %s.", report.SayCondition(set, w))
-		}
-		fmt.Fprintf(&b, "\n\nTo put it right: %s\n\n*%s*\n\n", q.Remedy, report.Cite(q.Source))
+		b.WriteString(ruleLine(q))
 	}
+	b.WriteString("\n")
 	b.WriteString("## Parameters\n\n| parameter | value | what it is | source |\n|---|---|---|---|\n")
 	for _, p := range set.Parameters() {
 		value := p.Text
@@ -89,6 +87,19 @@ func rulesPage(set *ruleset.RuleSet) string {
 		fmt.Fprintf(&b, "| `%s` | %s | %s | %s |\n", p.Name, value, p.Title, report.Cite(p.Source))
 	}
 	return b.String()
+}
+
+// ruleLine puts a requirement on one line, with what it compares as its row has it.
+func ruleLine(q *ruleset.Requirement) string {
+	asks := "`" + q.Condition.String() + "`"
+	if q.Rego {
+		asks = "what its rule in Rego says"
+	}
+	line := fmt.Sprintf("- **%s** (%s): %s. Of %s: %s", q.ID, q.Level, q.Title, q.Subject, asks)
+	for i, w := range q.When {
+		line += [2]string{", where ", " and "}[min(i, 1)] + "`" + w.String() + "`"
+	}
+	return line + ". " + q.Remedy + " *" + report.Cite(q.Source) + "*\n"
 }
 
 // TestREADMEReport keeps the picture of a report in the README true.

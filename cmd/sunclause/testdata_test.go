@@ -16,6 +16,7 @@ var testdataUse = []struct{ files, test, words string }{
 	{"broken/*.json", "schema/broken_test.go", "testdata/broken/*.json"},
 	{"broken/*.txt", "schema/broken_test.go", `".txt"`},
 	{"faults/*.json", "policies/faults_test.go", "testdata/faults/*.json"},
+	{"faults/singly/*.json", "policies/faults_test.go", "testdata/faults/singly/*.json"},
 	{"formats/README.md", "", ""},
 	{"formats/job.json", "engine/report/formats_test.go", "testdata/formats/"},
 	{"formats/report.*", "engine/report/formats_test.go", `"report.`},

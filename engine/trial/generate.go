@@ -139,7 +139,8 @@ func (r *rowCases) matters(name string, a assignment) bool {
 // the fact that it asks about.
 func (r *rowCases) metOnes() []assignment {
 	var all []assignment
-	for _, v := range r.domain[r.row.Each()[0].Fact] {
+	values := r.domain[r.row.Each()[0].Fact]
+	for _, v := range values[:min(len(values), mostMet)] {
 		met := r.find(func(a assignment) bool {
 			return same(a[r.row.Each()[0].Fact], v) && r.applies(a, -1) && r.holds(r.row.Condition, a)
 		})
@@ -236,8 +237,11 @@ func (r *rowCases) holds(c ruleset.Condition, a assignment) bool {
 	})
 }
 
-// mostTried bounds the search for facts of a row that somebody made very long.
-const mostTried = 100_000
+// Bounds on the work for a row that somebody made very long.
+const (
+	mostTried = 5000 // assignments in one search
+	mostMet   = 20   // values for which there is a case that is met
+)
 
 // find is the first assignment of values to all facts for which something is so;
 // nil when there is none.
