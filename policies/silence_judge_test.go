@@ -214,7 +214,7 @@ func (j *judging) without(pointer string) (map[change]judge.Outcome, error) {
 }
 
 // cut leaves of the facts only the parts that are not as they were, and notes
-// what was judged of those that are gone. It tells whether anything changed.
+// what was judged of those that are gone. It reports whether anything changed.
 func (j *judging) cut(after *facts.Facts, gone map[change]judge.Outcome) bool {
 	some := false
 	whole := map[string]bool{}

@@ -142,7 +142,7 @@ func trySilence(t *testing.T, set *ruleset.RuleSet, document map[string]any, poi
 	workers.Wait()
 }
 
-// readable tells whether a document is read at all: a member may be required, or
+// readable reports whether a document is read at all: a member may be required, or
 // others may refer to it.
 func readable(document any) bool {
 	_, err := schema.Decode("installation.json", text(document))
@@ -196,7 +196,7 @@ func (j *judging) silenced(pointer string) (wrong []string) {
 	return wrong
 }
 
-// opened tells whether something is not shown or not met that was otherwise
+// opened reports whether something is not shown or not met that was otherwise
 // before: of a part, or of any, and at least as binding.
 func (j *judging) opened(after map[change]judge.Outcome, of string, as ruleset.Level) bool {
 	for k, o := range after {

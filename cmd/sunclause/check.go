@@ -156,35 +156,45 @@ type checked struct {
 // nothing else has to be kept until its turn comes.
 func (env *environment) checkOne(ctx context.Context, load loading, s source, many bool, o checkOptions) checked {
 	format, options := report.Formats[o.format], env.reportOptions(o)
+	raw, r, err := env.judgeSource(ctx, load, s, o)
 	var c checked
-	raw, name, wrong := s.read(env)
-	if wrong == nil {
-		var set *ruleset.RuleSet
-		var r *judge.Result
-		doc, err := schema.Decode(name, raw)
-		if err == nil {
-			if set, c.fatal = load(); c.fatal != nil {
-				return c
-			}
-			r, err = env.checkBy(ctx, set, doc, o)
+	if err == nil {
+		c.job.Verdict = report.VerdictOf(r)
+		if many {
+			c.job = report.JobOf(r, options)
 		}
-		if wrong = err; err == nil {
-			c.job.Verdict = report.VerdictOf(r)
-			if many {
-				c.job = report.JobOf(r, options)
-			}
-			c.write = func(w io.Writer) error { return format.Part(w, r, options) }
+		c.write = func(w io.Writer) error { return format.Part(w, r, options) }
+	} else {
+		if _, broken := load(); broken != nil {
+			return checked{fatal: broken} // nothing can be checked, and this need not be told of one document
 		}
-	}
-	if wrong != nil {
-		u := report.UncheckedOf(s.name, raw, wrong)
-		c.job, c.wrong = u.Job(), wrong
+		u := report.UncheckedOf(s.name, raw, err)
+		c.job, c.wrong = u.Job(), err
 		c.write = func(w io.Writer) error { return format.Unchecked(w, u, options) }
 	}
 	if many {
 		c.write, c.fatal = written(c.write)
 	}
 	return c
+}
+
+// judgeSource reads and judges one document. The text is nil where it cannot be
+// read.
+func (env *environment) judgeSource(ctx context.Context, load loading, s source, o checkOptions) ([]byte, *judge.Result, error) {
+	raw, name, err := s.read(env)
+	if err != nil {
+		return nil, nil, err
+	}
+	doc, err := schema.Decode(name, raw)
+	if err != nil {
+		return raw, nil, err
+	}
+	set, err := load()
+	if err != nil {
+		return raw, nil, err
+	}
+	r, err := env.checkBy(ctx, set, doc, o)
+	return raw, r, err
 }
 
 // texts are kept for the next report.

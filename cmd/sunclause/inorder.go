@@ -51,6 +51,9 @@ func inOrder[J, R any](ctx context.Context, jobs iter.Seq[J], work func(J) R, ha
 		}
 		select {
 		case r := <-outcome:
+			if ctx.Err() != nil {
+				return ctx.Err() // the work may have been cut short
+			}
 			if err := handOn(r); err != nil {
 				return err
 			}

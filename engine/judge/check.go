@@ -49,11 +49,11 @@ func Check(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, o Op
 
 // Derived judges the facts of an installation, for those who have derived them.
 func Derived(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, f *facts.Facts, o Options) (*Result, error) {
-	h, err := newHearing(ctx, set, f)
+	e, err := newEvaluation(ctx, set, f)
 	if err != nil {
 		return nil, err
 	}
-	r := &Result{Document: doc, RuleSet: set, Facts: f, Judgments: h.judgeAll(doc)}
+	r := &Result{Document: doc, RuleSet: set, Facts: f, Judgments: e.judgeAll(doc)}
 	r.depart(o)
 	r.Passes = r.passes(o)
 	return r, nil
@@ -62,14 +62,14 @@ func Derived(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, f 
 // Requirement judges one requirement of a set for every part it is about, where
 // there is no document, as in the tests of a rule set.
 func Requirement(ctx context.Context, set *ruleset.RuleSet, f *facts.Facts, q *ruleset.Requirement) ([]Judgment, error) {
-	h, err := newHearing(ctx, set, f)
+	e, err := newEvaluation(ctx, set, f)
 	if err != nil {
 		return nil, err
 	}
 	of, _ := catalogue.Of(q.Subject)
 	var all []Judgment
-	for _, b := range h.blocksOf(of, []*ruleset.Requirement{q}, nil) {
-		all = h.judgeBlock(b, all)
+	for _, b := range e.blocksOf(of, []*ruleset.Requirement{q}, nil) {
+		all = e.judgeBlock(b, all)
 	}
 	return all, nil
 }

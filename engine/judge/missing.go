@@ -13,10 +13,10 @@ import (
 // and of others, and has not got: for the conditions under which it applies, for
 // what is compared, and for a Rego rule what it was seen to read. Each stands
 // once, in order.
-func (h *hearing) missing(q *ruleset.Requirement) []string {
+func (e *evaluation) missing(q *ruleset.Requirement) []string {
 	var all []string
 	name := func(f ruleset.Reading) {
-		if v := h.value(f); !v.Known {
+		if v := e.value(f); !v.Known {
 			all = append(all, v.Missing...)
 		}
 	}
@@ -27,14 +27,14 @@ func (h *hearing) missing(q *ruleset.Requirement) []string {
 		for _, f := range c.Readings() {
 			name(f)
 		}
-		all = append(all, h.missingCells(c)...)
+		all = append(all, e.missingCells(c)...)
 	}
 	if q.Rego {
-		reads := h.set.Rules().Reads(q.ID)
+		reads := e.set.Rules().Reads(q.ID)
 		for _, f := range ownReads(q, reads) {
 			name(f)
 		}
-		all = append(all, h.missingElsewhere(q, reads)...)
+		all = append(all, e.missingElsewhere(q, reads)...)
 	}
 	slices.Sort(all)
 	return slices.Compact(all)
@@ -42,21 +42,21 @@ func (h *hearing) missing(q *ruleset.Requirement) []string {
 
 // missingCells names what would have to be stated otherwise where a table has no
 // row for what is known.
-func (h *hearing) missingCells(c *ruleset.Comparison) []string {
+func (e *evaluation) missingCells(c *ruleset.Comparison) []string {
 	var all []string
 	for _, one := range c.AnyOf {
-		all = append(all, h.missingCells(one)...)
+		all = append(all, e.missingCells(one)...)
 	}
 	if c.LimitCell != nil {
-		all = append(all, h.cell(c.LimitCell).Missing...)
+		all = append(all, e.cell(c.LimitCell).Missing...)
 	}
 	return all
 }
 
 // lacksOwn reports whether a Rego rule reads a fact of the part that is not
 // known.
-func (h *hearing) lacksOwn(q *ruleset.Requirement, reads rego.Reads) bool {
-	return slices.ContainsFunc(ownReads(q, reads), func(f ruleset.Reading) bool { return !h.value(f).Known })
+func (e *evaluation) lacksOwn(q *ruleset.Requirement, reads rego.Reads) bool {
+	return slices.ContainsFunc(ownReads(q, reads), func(f ruleset.Reading) bool { return !e.value(f).Known })
 }
 
 // ownReads lists the facts that a Rego rule reads of the part that it judges.
@@ -74,8 +74,8 @@ func ownReads(q *ruleset.Requirement, reads rego.Reads) []ruleset.Reading {
 // missingElsewhere names what a Rego rule reads from parts other than the one it
 // judges, and some such part has not got. Then nothing it says can be relied
 // upon for any part.
-func (h *hearing) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) []string {
-	if known, ok := h.elsewhere[q]; ok {
+func (e *evaluation) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) []string {
+	if known, ok := e.elsewhere[q]; ok {
 		return known
 	}
 	var missing []string
@@ -84,7 +84,7 @@ func (h *hearing) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) []s
 		if read.Own || !ok {
 			continue
 		}
-		parts, stated := s.Parts(h.facts)
+		parts, stated := s.Parts(e.facts)
 		if !stated {
 			missing = append(missing, facts.Lists[s.Name])
 		}
@@ -98,6 +98,6 @@ func (h *hearing) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) []s
 			}
 		}
 	}
-	h.elsewhere[q] = missing
+	e.elsewhere[q] = missing
 	return missing
 }

@@ -19,18 +19,18 @@ const (
 // comparison once, however many requirements ask for it.
 type reader struct {
 	part   catalogue.Part
-	turn   int // goes up with every part, so that nothing need be cleared
+	visit  int // goes up with every part, so that nothing need be cleared
 	values []readValue
 	held   []heldComparison
 }
 
 type readValue struct {
-	turn int
+	visit int
 	catalogue.Value
 }
 
 type heldComparison struct {
-	turn int
+	visit int
 	truth
 }
 
@@ -45,43 +45,43 @@ func newReader(set *ruleset.RuleSet) reader {
 // begin turns to another part.
 func (r *reader) begin(p catalogue.Part) {
 	r.part = p
-	r.turn++
+	r.visit++
 }
 
 func (r *reader) value(f *catalogue.Fact) *catalogue.Value {
 	v := &r.values[f.Place]
-	if v.turn != r.turn {
-		v.turn, v.Value = r.turn, r.part.Value(f)
+	if v.visit != r.visit {
+		v.visit, v.Value = r.visit, r.part.Value(f)
 	}
 	return &v.Value
 }
 
 // value reads a fact of the part that is being judged, or of the installation.
-func (h *hearing) value(f ruleset.Reading) *catalogue.Value {
+func (e *evaluation) value(f ruleset.Reading) *catalogue.Value {
 	if f.Whole {
-		return h.whole.value(f.Fact)
+		return e.whole.value(f.Fact)
 	}
-	return h.part.value(f.Fact)
+	return e.part.value(f.Fact)
 }
 
 // holds is whether the part that is being judged keeps a comparison.
-func (h *hearing) holds(c *ruleset.Comparison) truth {
-	r := &h.part
+func (e *evaluation) holds(c *ruleset.Comparison) truth {
+	r := &e.part
 	if c.Subject.Name == catalogue.Whole {
-		r = &h.whole
+		r = &e.whole
 	}
 	known := &r.held[c.Number]
-	if known.turn != r.turn {
-		known.turn, known.truth = r.turn, h.compare(c)
+	if known.visit != r.visit {
+		known.visit, known.truth = r.visit, e.compare(c)
 	}
 	return known.truth
 }
 
-func (h *hearing) compare(c *ruleset.Comparison) truth {
+func (e *evaluation) compare(c *ruleset.Comparison) truth {
 	if c.AnyOf != nil {
-		return h.anyOf(c.AnyOf)
+		return e.anyOf(c.AnyOf)
 	}
-	value, limit := h.value(c.Fact), h.limit(c)
+	value, limit := e.value(c.Fact), e.limit(c)
 	switch {
 	case !value.Known || !limit.Known, c.LimitCell != nil && value.Kind != limit.Kind:
 		return unknown
@@ -93,10 +93,10 @@ func (h *hearing) compare(c *ruleset.Comparison) truth {
 
 // anyOf is yes as soon as one comparison holds, no when none does, and else
 // unknown.
-func (h *hearing) anyOf(group []*ruleset.Comparison) truth {
+func (e *evaluation) anyOf(group []*ruleset.Comparison) truth {
 	all := no
 	for _, c := range group {
-		switch h.holds(c) {
+		switch e.holds(c) {
 		case yes:
 			return yes
 		case unknown:
@@ -107,32 +107,32 @@ func (h *hearing) anyOf(group []*ruleset.Comparison) truth {
 }
 
 // limit is what a fact is compared with.
-func (h *hearing) limit(c *ruleset.Comparison) catalogue.Value {
+func (e *evaluation) limit(c *ruleset.Comparison) catalogue.Value {
 	switch {
 	case c.LimitFact != nil:
-		return h.value(*c.LimitFact).Times(c.Factor)
+		return e.value(*c.LimitFact).Times(c.Factor)
 	case c.LimitCell != nil:
-		return h.cell(c.LimitCell).Times(c.Factor)
+		return e.cell(c.LimitCell).Times(c.Factor)
 	}
 	return c.Limit
 }
 
 // cell reads a cell of a table in the row that facts pick. Where one of them is
 // unknown, or the table has no such row, so is the cell.
-func (h *hearing) cell(c *ruleset.CellReading) catalogue.Value {
+func (e *evaluation) cell(c *ruleset.CellReading) catalogue.Value {
 	var missing []string
-	keys := make([]book.Key, len(c.Keys))
-	for i, k := range c.Keys {
-		if v := h.value(k.Reading); !v.Known {
+	var keys []book.Key
+	for _, k := range c.Keys {
+		if v := e.value(k.Reading); !v.Known {
 			missing = append(missing, v.Missing...)
 		} else {
-			keys[i] = h.key(k, v)
+			keys = append(keys, e.key(k, v))
 		}
 	}
-	if missing != nil {
+	if len(keys) < len(c.Keys) {
 		return catalogue.Value{Missing: missing}
 	}
-	row := h.set.Book.Pick(c.Table, keys...)
+	row := e.set.Book.Pick(c.Table, keys...)
 	if number := row.Number(c.Column, c.Column); number.Known() {
 		return catalogue.Value{Kind: catalogue.Number, Known: true, Number: number.Value(), Unit: number.Unit()}
 	}
@@ -141,10 +141,10 @@ func (h *hearing) cell(c *ruleset.CellReading) catalogue.Value {
 }
 
 // key holds the cells of a column to a fact that is known.
-func (h *hearing) key(k ruleset.KeyReading, v *catalogue.Value) book.Key {
-	part := h.part.part
+func (e *evaluation) key(k ruleset.KeyReading, v *catalogue.Value) book.Key {
+	part := e.part.part
 	if k.Whole {
-		part = h.whole.part
+		part = e.whole.part
 	}
 	if v.Kind == catalogue.Text {
 		return book.Is(k.Column, part.Word(k.Fact))

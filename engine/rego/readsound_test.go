@@ -93,7 +93,7 @@ func without(findings []string, id string) []string {
 	return slices.DeleteFunc(slices.Clone(findings), func(f string) bool { return strings.Contains(f, "subject:"+id) })
 }
 
-// has tells whether a fact is listed; a list or object also when something in
+// has reports whether a fact is listed; a list or object also when something in
 // it is.
 func (r Reads) has(path []string, own bool) bool {
 	return slices.ContainsFunc(r.Facts, func(f Read) bool {

@@ -6,6 +6,7 @@ import (
 	"runtime"
 	"runtime/debug"
 	"runtime/metrics"
+	"sync"
 	"time"
 )
 
@@ -39,7 +40,8 @@ func Within(ctx context.Context, l Limits, work func(context.Context) error) err
 	ctx, cancel := context.WithCancel(ctx)
 	defer cancel()
 	before := heap()
-	debug.SetMemoryLimit(int64(before + l.Heap/4*3)) // so that garbage is not taken for what the rules hold
+	collecting.begin(int64(before + l.Heap/4*3))
+	defer collecting.end()
 	clock, done := make(chan threadClock, 1), make(chan error, 1)
 	go func() {
 		runtime.LockOSThread() // never unlocked after an excess: the thread ends with the work
@@ -72,6 +74,37 @@ func Within(ctx context.Context, l Limits, work func(context.Context) error) err
 
 func (l Limits) exceeded(what string) error {
 	return fmt.Errorf("%s %s; rules from others are held to that; make it smaller or simpler", what, l.Does)
+}
+
+// collecting is the limit from which the heap is collected while rules run, so that
+// garbage is not taken for what the rules hold.
+var collecting collectionLimit
+
+// collectionLimit is set by the first of those who run side by side, raised by
+// others, and put back by the last.
+type collectionLimit struct {
+	mu     sync.Mutex
+	users  int
+	before int64
+}
+
+func (c *collectionLimit) begin(limit int64) {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	now := debug.SetMemoryLimit(limit)
+	if c.users++; c.users == 1 {
+		c.before = now
+	} else if now > limit {
+		debug.SetMemoryLimit(now)
+	}
+}
+
+func (c *collectionLimit) end() {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	if c.users--; c.users == 0 {
+		debug.SetMemoryLimit(c.before)
+	}
 }
 
 // heap is the memory that objects take, in bytes, with those not yet collected.

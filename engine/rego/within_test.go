@@ -4,7 +4,9 @@ import (
 	"context"
 	"errors"
 	"runtime"
+	"runtime/debug"
 	"strings"
+	"sync"
 	"sync/atomic"
 	"testing"
 	"time"
@@ -72,6 +74,22 @@ func TestWithin(t *testing.T) {
 		t.Errorf("%v", err)
 	}
 	runtime.KeepAlive(held)
+}
+
+// The limit from which the heap is collected is put back when the last is done.
+func TestWithinPutsTheLimitBack(t *testing.T) {
+	const limit = 1 << 40
+	defer debug.SetMemoryLimit(debug.SetMemoryLimit(limit))
+	var works sync.WaitGroup
+	for range 4 {
+		works.Go(func() {
+			_ = Within(context.Background(), Limits{"to judge", time.Hour, memory}, func(context.Context) error { runtime.Gosched(); return nil })
+		})
+	}
+	works.Wait()
+	if got := debug.SetMemoryLimit(-1); got != limit {
+		t.Errorf("afterwards it is %d, want %d", got, limit)
+	}
 }
 
 func TestWithinCancels(t *testing.T) {

@@ -167,7 +167,7 @@ func skipFolder(name string) error {
 	return fs.SkipDir
 }
 
-// belongs tells whether a file is part of what judges.
+// belongs reports whether a file is part of what judges.
 func belongs(name string) bool {
 	base := path.Base(name)
 	if strings.HasPrefix(base, ".") {

@@ -14,9 +14,9 @@ import (
 	"sunclause/schema"
 )
 
-// hearing is the judging of one installation: what the Rego rules of the set
+// evaluation is the judging of one installation: what the Rego rules of the set
 // find in its facts, and what has been read and compared so far.
-type hearing struct {
+type evaluation struct {
 	set    *ruleset.RuleSet
 	facts  *facts.Facts
 	broken map[rego.Key]string // by Rego rules
@@ -26,19 +26,19 @@ type hearing struct {
 	elsewhere map[*ruleset.Requirement][]string // what a Rego rule lacks of other parts than the one it judges
 }
 
-func newHearing(ctx context.Context, set *ruleset.RuleSet, f *facts.Facts) (*hearing, error) {
-	h := &hearing{set: set, facts: f, elsewhere: map[*ruleset.Requirement][]string{}}
+func newEvaluation(ctx context.Context, set *ruleset.RuleSet, f *facts.Facts) (*evaluation, error) {
+	e := &evaluation{set: set, facts: f, elsewhere: map[*ruleset.Requirement][]string{}}
 	if rules := set.Rules(); rules != nil {
 		broken, err := rules.Broken(ctx, f)
 		if err != nil {
 			return nil, fmt.Errorf("rule set %s could not judge: %w", set.Name, err)
 		}
-		h.broken = broken
+		e.broken = broken
 	}
 	installation, _ := catalogue.Installation().Parts(f)
-	h.whole, h.part = newReader(set), newReader(set)
-	h.whole.begin(installation[0])
-	return h, nil
+	e.whole, e.part = newReader(set), newReader(set)
+	e.whole.begin(installation[0])
+	return e, nil
 }
 
 // block is a part with the requirements that are about it.
@@ -52,16 +52,16 @@ type block struct {
 // judgeAll judges every requirement for every part it is about. Judgments stand
 // in the order of the document, and those of one place in the order of the
 // requirements' ids.
-func (h *hearing) judgeAll(doc *schema.Document) []Judgment {
+func (e *evaluation) judgeAll(doc *schema.Document) []Judgment {
 	bySubject := map[string][]*ruleset.Requirement{}
-	for _, q := range h.set.Requirements {
+	for _, q := range e.set.Requirements {
 		bySubject[q.Subject] = append(bySubject[q.Subject], q)
 	}
 	var blocks []block
 	n := 0
 	for _, s := range catalogue.Subjects() {
 		if about := bySubject[s.Name]; about != nil {
-			added := h.blocksOf(s, about, doc)
+			added := e.blocksOf(s, about, doc)
 			n += len(added) * len(about)
 			blocks = append(blocks, added...)
 		}
@@ -75,7 +75,7 @@ func (h *hearing) judgeAll(doc *schema.Document) []Judgment {
 		}
 		first := len(all)
 		for _, b := range blocks[:same] {
-			all = h.judgeBlock(b, all)
+			all = e.judgeBlock(b, all)
 		}
 		if same > 1 {
 			slices.SortStableFunc(all[first:], func(x, y Judgment) int { return cmp.Compare(x.Requirement.ID, y.Requirement.ID) })
@@ -94,14 +94,14 @@ func (b block) compare(o block) int {
 // blocksOf lists the parts of a subject with the requirements about them. Where
 // there are none the requirements stand by themselves: they do not apply when
 // the document says that there are none, and are not shown when it does not say.
-func (h *hearing) blocksOf(s *catalogue.Subject, about []*ruleset.Requirement, doc *schema.Document) []block {
+func (e *evaluation) blocksOf(s *catalogue.Subject, about []*ruleset.Requirement, doc *schema.Document) []block {
 	place := func(at string) schema.Position {
 		if doc == nil {
 			return schema.Position{}
 		}
 		return doc.Position(at)
 	}
-	parts, stated := s.Parts(h.facts)
+	parts, stated := s.Parts(e.facts)
 	if !stated || len(parts) == 0 {
 		at := facts.Lists[s.Name]
 		whole := working.Subject{ID: catalogue.Whole, At: at, Name: "the installation"}
@@ -117,15 +117,15 @@ func (h *hearing) blocksOf(s *catalogue.Subject, about []*ruleset.Requirement, d
 }
 
 // judgeBlock appends the judgments about one part.
-func (h *hearing) judgeBlock(b block, all []Judgment) []Judgment {
+func (e *evaluation) judgeBlock(b block, all []Judgment) []Judgment {
 	if b.about {
-		h.part.begin(b.facts)
+		e.part.begin(b.facts)
 	}
 	for _, q := range b.requirements {
 		j := Judgment{Requirement: q, Part: b.Part}
 		switch {
 		case b.about:
-			h.judge(&j)
+			e.judge(&j)
 		case b.stated:
 			j.Outcome = NotApplicable
 		default:
@@ -137,11 +137,11 @@ func (h *hearing) judgeBlock(b block, all []Judgment) []Judgment {
 }
 
 // judge states the outcome of a requirement for the part that is being judged.
-func (h *hearing) judge(j *Judgment) {
+func (e *evaluation) judge(j *Judgment) {
 	q := j.Requirement
 	doubtful := false // whether it applies at all
 	for _, c := range q.Conditions() {
-		switch h.holds(c) {
+		switch e.holds(c) {
 		case no:
 			j.Outcome = NotApplicable
 			return
@@ -149,34 +149,34 @@ func (h *hearing) judge(j *Judgment) {
 			doubtful = true
 		}
 	}
-	h.measure(j)
+	e.measure(j)
 	kept := yes
 	if q.Rego {
-		kept = h.keepsRule(j)
+		kept = e.keepsRule(j)
 	} else {
-		kept = h.holds(q.Row())
+		kept = e.holds(q.Row())
 	}
 	switch {
 	case kept == unknown || doubtful && kept == no:
-		j.Outcome, j.Missing = NotShown, h.missing(q)
+		j.Outcome, j.Missing = NotShown, e.missing(q)
 	case kept == no:
 		j.Outcome = NotMet
 	default:
 		j.Outcome = Met
 		if doubtful {
-			j.EitherWay, j.Missing = true, h.missing(q)
+			j.EitherWay, j.Missing = true, e.missing(q)
 		}
 	}
 }
 
 // keepsRule is whether the part keeps a Rego rule, and takes what the rule says.
-func (h *hearing) keepsRule(j *Judgment) truth {
+func (e *evaluation) keepsRule(j *Judgment) truth {
 	q := j.Requirement
-	reads := h.set.Rules().Reads(q.ID)
-	if len(h.missingElsewhere(q, reads)) > 0 || h.lacksOwn(q, reads) {
+	reads := e.set.Rules().Reads(q.ID)
+	if len(e.missingElsewhere(q, reads)) > 0 || e.lacksOwn(q, reads) {
 		return unknown
 	}
-	says, broken := h.broken[rego.Key{ID: q.ID, Subject: j.Subject.ID}]
+	says, broken := e.broken[rego.Key{ID: q.ID, Subject: j.Subject.ID}]
 	if !broken {
 		return yes
 	}
@@ -185,28 +185,28 @@ func (h *hearing) keepsRule(j *Judgment) truth {
 }
 
 // measure fills in what was compared with what, as far as it is known.
-func (h *hearing) measure(j *Judgment) {
+func (e *evaluation) measure(j *Judgment) {
 	q := j.Requirement
 	row := q.Row()
 	if row != nil && row.AnyOf != nil {
-		j.decides = h.deciding(row.AnyOf)
+		j.decides = e.deciding(row.AnyOf)
 		row = row.AnyOf[j.decides]
 	}
 	c := j.Compared()
-	if v := h.named(q, c.Fact); v != nil && v.Known {
+	if v := e.named(q, c.Fact); v != nil && v.Known {
 		j.Measured = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, c.Fact)}
 	}
 	switch limit := c.Limit; {
 	case row != nil && (limit.Factor != nil || limit.Cell != nil):
-		if v := h.limit(row); v.Known {
+		if v := e.limit(row); v.Known {
 			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit}
 		}
 	case limit.Fact != "":
-		if v := h.named(q, limit.Fact); v != nil && v.Known {
+		if v := e.named(q, limit.Fact); v != nil && v.Known {
 			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, limit.Fact)}
 		}
 	case limit.Parameter != "":
-		j.Limit = &Quantity{Value: h.set.Value(limit), Unit: h.set.Book.Parameters[limit.Parameter].Unit, From: limit.Parameter}
+		j.Limit = &Quantity{Value: e.set.Value(limit), Unit: e.set.Book.Parameters[limit.Parameter].Unit, From: limit.Parameter}
 	case limit.Value != nil:
 		j.Limit = &Quantity{Value: limit.Value}
 	}
@@ -217,10 +217,10 @@ func (h *hearing) measure(j *Judgment) {
 }
 
 // deciding is the place of the comparison that decides a group.
-func (h *hearing) deciding(group []*ruleset.Comparison) int {
+func (e *evaluation) deciding(group []*ruleset.Comparison) int {
 	for _, want := range []truth{yes, unknown} {
 		for i, c := range group {
-			if h.holds(c) == want {
+			if e.holds(c) == want {
 				return i
 			}
 		}
@@ -230,7 +230,7 @@ func (h *hearing) deciding(group []*ruleset.Comparison) int {
 
 // named reads a fact by the name that a requirement has for it; nil when there is
 // no such fact.
-func (h *hearing) named(q *ruleset.Requirement, name string) *catalogue.Value {
+func (e *evaluation) named(q *ruleset.Requirement, name string) *catalogue.Value {
 	if name == "" {
 		return nil
 	}
@@ -239,5 +239,5 @@ func (h *hearing) named(q *ruleset.Requirement, name string) *catalogue.Value {
 	if !ok {
 		return nil
 	}
-	return h.value(ruleset.Reading{Whole: of.Name == catalogue.Whole, Fact: f})
+	return e.value(ruleset.Reading{Whole: of.Name == catalogue.Whole, Fact: f})
 }
