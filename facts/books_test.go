@@ -16,6 +16,9 @@ import (
 // The printed working has to be true by the figures of every embedded set too,
 // whose tables the small book of the tests does not have.
 func TestPrintedWorkingIsTrueByTheSets(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	texts := samples(t)
 	for _, name := range ruleset.Embedded(policies.FS) {
 		set, err := ruleset.Load(context.Background(), policies.FS, name)

@@ -49,6 +49,9 @@ func deriveTwice(t *testing.T, in *schema.Installation, method string) {
 // Bytes changed at random seldom leave a document that can be read. Here members
 // are left out and numbers changed, so that many can.
 func TestDeriveDamagedDocuments(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	seeds, least := uint64(100), 40
 	if facttest.Thorough() {
 		seeds, least = 500, 200

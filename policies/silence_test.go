@@ -215,6 +215,9 @@ func (j *judging) level(k change) ruleset.Level {
 // TestSilenceJudgesAlike holds what is judged of a part of the facts to whole
 // checks of documents read anew.
 func TestSilenceJudgesAlike(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	set := load(t, "gb")
 	document := spoilt(t, examples.Battery, 1)
 	j := newJudging(t, set, text(document))

@@ -138,6 +138,9 @@ func TestDepth(t *testing.T) {
 }
 
 func TestSize(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	refuses(t, strings.Repeat(" ", 192<<20+1),
 		"x.json:1:1: the text has 201326593 bytes; at most 201326592 are read; split the job into several documents")
 }
@@ -577,6 +580,9 @@ func TestMoreProblems(t *testing.T) {
 
 // The segments of all runs together are bounded: each is judged by itself.
 func TestSegmentsInAll(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	runs := func(n int) string {
 		run := `{"id":"R%d","from":"INV1.1","to":"INV1.1","service":"bonding","segments":[` + strings.Repeat("{},", 199) + `{}]},`
 		var text strings.Builder

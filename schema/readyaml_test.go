@@ -135,6 +135,9 @@ func TestReadCard(t *testing.T) {
 
 // TestYAMLHostile makes sure that a small text cannot cost much.
 func TestYAMLHostile(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	const size = 1<<20 - 100
 	bomb := "a0: &a0 [x, x, x, x, x, x, x, x, x, x]\n"
 	for i := 1; i < 12; i++ {

@@ -16,6 +16,9 @@ import (
 // TestLeaveOut makes sure that a member left out of the mirror is as if the
 // document did not have it, and that it can be stated again.
 func TestLeaveOut(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	raw := examples.Text(t, examples.Battery)
 	d, again := read(t, raw), read(t, raw)
 	var root map[string]any

@@ -121,6 +121,9 @@ func TestREADMEReport(t *testing.T) {
 // files they name. Those that build and test this very repository are the ones
 // that run this test.
 func TestREADMECommands(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	raw, err := os.ReadFile("../../README.md")
 	if err != nil {
 		t.Fatal(err)

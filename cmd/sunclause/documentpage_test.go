@@ -40,6 +40,9 @@ type named struct {
 
 // TestDocumentPage keeps docs/document.md true to the schema of the document.
 func TestDocumentPage(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	var b strings.Builder
 	b.WriteString(generated + documentIntroduction)
 	writeContents(t, &b)

@@ -15,6 +15,9 @@ import (
 // TestGatePage does what docs/gate.md says, in a repository in which
 // installations are added, altered, broken and taken away.
 func TestGatePage(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	for _, needed := range []string{"git", "sh"} {
 		if _, err := exec.LookPath(needed); err != nil {
 			t.Skip("there is no ", needed)

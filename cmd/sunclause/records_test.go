@@ -12,6 +12,9 @@ import (
 // TestRecordsPage runs every command of docs/records.md, in order, in a folder
 // with a job.
 func TestRecordsPage(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	commands := pageCommands(t, "records.md")
 	if len(commands) != 8 {
 		t.Fatalf("the page has %d commands", len(commands))

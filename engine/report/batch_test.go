@@ -122,6 +122,9 @@ func TestBatchKeepsItsContracts(t *testing.T) {
 // TestHostileBatches holds what could not be checked, and the summary, to what no
 // text may do to a report.
 func TestHostileBatches(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	for _, text := range hostile {
 		r := hostileShed(t, text)
 		for format := range report.Formats {

@@ -67,6 +67,9 @@ func recordOf(r *judge.Result) *record.Record {
 }
 
 func TestFactsKeepTheirContract(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	for _, name := range held() {
 		r := result(t, name)
 		keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
@@ -91,6 +94,9 @@ func TestRulesKeepTheirContract(t *testing.T) {
 }
 
 func TestComparisonOfRuleSetsKeepsItsContract(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	c := report.RulesCompared{Before: loaded(t, "gb"), After: loaded(t, "house-example")}
 	for _, name := range held() {
 		raw := examples.Text(t, name)
@@ -105,6 +111,9 @@ func TestComparisonOfRuleSetsKeepsItsContract(t *testing.T) {
 }
 
 func TestComparisonOfDocumentsKeepsItsContract(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	sound := result(t, "gb-island-cottage")
 	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery"} {
 		other := result(t, name)
@@ -117,6 +126,9 @@ func TestComparisonOfDocumentsKeepsItsContract(t *testing.T) {
 }
 
 func TestReproductionKeepsItsContract(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	before := recordOf(result(t, "gb-island-cottage"))
 	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty", "gb-battery"} {
 		after := recordOf(result(t, name))

@@ -117,6 +117,9 @@ func readReport(t *testing.T, text []byte) jsonReport {
 // TestJSONStatesEverything holds that a program can work out from the report
 // every judgment there was, and that the report keeps to its schema.
 func TestJSONStatesEverything(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	results := map[string]*judge.Result{"shed": shed(t)}
 	for _, name := range []string{"gb-island-cottage", "gb-island-cottage-faulty"} {
 		results[name] = result(t, name)

@@ -50,6 +50,9 @@ func (n node) count(name string) int {
 // TestJUnitKeepsItsSchema holds reports to the published schema, and the counts
 // in them to what is there.
 func TestJUnitKeepsItsSchema(t *testing.T) {
+	if testing.Short() {
+		t.Skip("takes its time")
+	}
 	for _, results := range [][]*judge.Result{
 		{shed(t)},
 		{result(t, "gb-island-cottage")},
