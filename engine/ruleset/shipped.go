@@ -20,10 +20,10 @@ type Shipped struct {
 	Name, Title, Version string
 	SHA256               string
 	Layers               []LayerInfo
-	Requirements         []Requirement // in the order of their ids
+	Requirements         []*Requirement // in the order of their ids
 	Off, Changes         []Change
-	Parameters           []book.Parameter // in the order of their names
-	Tables               []ShippedTable   // likewise
+	Parameters           []*book.Parameter // in the order of their names
+	Tables               []*ShippedTable   // likewise
 }
 
 // ShippedTable is a table with its rows as lists of cells, in the order of the
@@ -49,12 +49,12 @@ func shippedForm(embedded fs.FS, ref string) *Shipped {
 
 // Ship puts a set that was loaded from its files into the form in which it ships.
 func (s *RuleSet) Ship() *Shipped {
-	out := &Shipped{Name: s.Name, Title: s.Title, Version: s.Version, SHA256: s.SHA256, Layers: s.Layers, Off: s.Off, Changes: s.Changes, Parameters: s.Parameters()}
-	for _, r := range s.Requirements {
-		out.Requirements = append(out.Requirements, *r)
+	out := &Shipped{Name: s.Name, Title: s.Title, Version: s.Version, SHA256: s.SHA256, Layers: s.Layers, Requirements: s.Requirements, Off: s.Off, Changes: s.Changes}
+	for _, p := range s.Parameters() {
+		out.Parameters = append(out.Parameters, &p)
 	}
 	for _, name := range slices.Sorted(maps.Keys(s.Book.Tables)) {
-		t := ShippedTable{Table: *s.Book.Tables[name]}
+		t := &ShippedTable{Table: *s.Book.Tables[name]}
 		for _, row := range t.Rows {
 			cells := make([]any, len(t.Columns))
 			for i, c := range t.Columns {
@@ -68,7 +68,8 @@ func (s *RuleSet) Ship() *Shipped {
 	return out
 }
 
-// begin makes a set of the shipped form, or an empty one where there is none.
+// begin makes a set of the shipped form, or an empty one where there is none. What
+// the form holds is shared by the forms of several sets, and is copied.
 func (form *Shipped) begin() *RuleSet {
 	s := &RuleSet{byID: map[string]*Requirement{}, written: map[[2]string]int{}, Book: book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}}
 	if form == nil {
@@ -76,19 +77,20 @@ func (form *Shipped) begin() *RuleSet {
 	}
 	s.Name, s.Title, s.Version, s.SHA256 = form.Name, form.Title, form.Version, form.SHA256
 	s.Layers, s.Off, s.Changes = form.Layers, slices.Clip(form.Off), slices.Clip(form.Changes)
-	own := slices.Clone(form.Requirements)
+	own := make([]Requirement, len(form.Requirements))
 	s.Requirements = make([]*Requirement, len(own))
 	s.byID = make(map[string]*Requirement, len(own))
 	for i := range own {
 		r := &own[i]
+		*r = *form.Requirements[i]
 		r.Changes = slices.Clip(r.Changes)
 		s.Requirements[i], s.byID[r.ID] = r, r
 	}
 	for _, p := range form.Parameters {
-		s.Book.Parameters[p.Name] = p
+		s.Book.Parameters[p.Name] = *p
 	}
-	for i := range form.Tables {
-		s.Book.Tables[form.Tables[i].Name] = form.Tables[i].table()
+	for _, t := range form.Tables {
+		s.Book.Tables[t.Name] = t.table()
 	}
 	return s
 }
