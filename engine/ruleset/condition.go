@@ -165,10 +165,11 @@ func number(v float64) string { return strconv.FormatFloat(v, 'f', -1, 64) }
 
 var oneWord = regexp.MustCompile(`^[^\s'"]+$`)
 
-// quoted writes a word as a row has it: in quotes where it would else be several.
+// quoted writes a word as a row has it: in quotes where it would else be several,
+// or a name.
 func quoted(word string) string {
 	switch {
-	case oneWord.MatchString(word):
+	case oneWord.MatchString(word) && !beginsAsName(word):
 		return word
 	case strings.Contains(word, "'"):
 		return `"` + word + `"`

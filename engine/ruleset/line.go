@@ -202,6 +202,10 @@ func (r *lineReader) list(want catalogue.Kind) Operand {
 			r.refuse(r.next-1, fmt.Sprintf("%q ends in a comma", w.written), "words of a list stand one after the other, without commas")
 			break
 		}
+		if !w.quoted && beginsAsName(w.text) {
+			r.refuse(r.next-1, fmt.Sprintf("%s is a name, and a list has none", w.text), "write out the words or numbers; a word that begins so stands in quotes")
+			break
+		}
 		words = append(words, w.text)
 		if want == catalogue.Number {
 			n, isNumber := r.number(w)
@@ -297,6 +301,15 @@ type meaning struct {
 	operand Operand
 }
 
+// beginsAsName reports whether a word begins as names do, with parameters or the
+// name of a list of facts and a dot. Without quotes it is then never a word that
+// stands for itself, so that a misspelt name is not taken for one.
+func beginsAsName(word string) bool {
+	first, _, dotted := strings.Cut(word, ".")
+	_, isList := catalogue.Of(first)
+	return dotted && (isList || first+"." == parameterPrefix)
+}
+
 // meanings lists what a name can stand for as a limit of a kind.
 func (r *lineReader) meanings(name string, want catalogue.Kind, how string) []meaning {
 	var all []meaning
@@ -308,8 +321,7 @@ func (r *lineReader) meanings(name string, want catalogue.Kind, how string) []me
 	if b, ok := r.set.Book.Parameters[parameter]; ok && b.IsText == (want == catalogue.Text) && want != catalogue.Flag {
 		all = append(all, meaning{"parameter", parameterPrefix + parameter, Operand{Parameter: parameter}})
 	}
-	prefixed := plainName != name || parameter != name || strings.HasPrefix(name, catalogue.Whole+".")
-	if want == catalogue.Text && !(prefixed && len(all) > 0) && (!isOfDays(how) || schema.IsDay(name)) {
+	if want == catalogue.Text && !beginsAsName(name) && (!isOfDays(how) || schema.IsDay(name)) {
 		all = append(all, meaning{"word", "'" + name + "'", Operand{Value: name}})
 	}
 	return all
@@ -328,7 +340,7 @@ func (r *lineReader) unknownLimit(at int, name string, want catalogue.Kind) {
 		r.refuse(at, fmt.Sprintf("parameter %q cannot limit a %s", parameter, want), "")
 	case named:
 		r.refuse(at, fmt.Sprintf("the rule set has no parameter %q", parameter), catalogue.DidYouMean(parameter, r.set.parameterNames()))
-	case of != r.of:
+	case of != r.of || own != name:
 		own = strings.TrimPrefix(own, catalogue.Whole+".")
 		r.refuse(at, fmt.Sprintf("%s have no fact called %q", of.Name, own), catalogue.DidYouMean(own, of.FactNames()))
 	default:

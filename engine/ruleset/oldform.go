@@ -167,7 +167,7 @@ func (o oldCard) word(word string, mayBeName bool) string {
 		f, isFact := of.Fact(word)
 		isName = isName || isFact && f.Kind == catalogue.Text
 	}
-	if bareWord.MatchString(word) && !(mayBeName && isName) {
+	if bareWord.MatchString(word) && !(mayBeName && isName) && !beginsAsName(word) {
 		return word
 	}
 	if strings.Contains(word, "'") {
