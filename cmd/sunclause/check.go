@@ -219,7 +219,7 @@ type outlet struct {
 	to      destination
 	all     report.Collector
 	summary report.Summary
-	file    bool // whether it is a file or folder, which is nothing before it is finished
+	atEnd   bool // nothing is written before the end: a file or folder, and some formats
 	said    bool // whether whoever sees the standard error sees the reports as well
 }
 
@@ -233,7 +233,7 @@ func (env *environment) outlet(docs batch, o checkOptions) (*outlet, error) {
 		if err != nil {
 			return nil, err
 		}
-		return &outlet{to: folder, all: report.Pages(folder.create), file: true}, nil
+		return &outlet{to: folder, all: report.Pages(folder.create), atEnd: true}, nil
 	}
 	to, err := env.page(o.output, append(docs.files, o.rules)...)
 	if err != nil {
@@ -242,7 +242,7 @@ func (env *environment) outlet(docs batch, o checkOptions) (*outlet, error) {
 	_, reportsSeen := terminalWidth(env.stdout)
 	_, errorsSeen := terminalWidth(env.stderr)
 	return &outlet{
-		to: to, all: report.Formats[o.format].Collect(to, env.reportOptions(o)), file: o.output != "",
+		to: to, all: report.Formats[o.format].Collect(to, env.reportOptions(o)), atEnd: o.output != "" || report.Formats[o.format].AtEnd,
 		said: o.output == "" && o.format == "text" && reportsSeen && errorsSeen,
 	}, nil
 }
@@ -283,7 +283,7 @@ func (out *outlet) interrupted(err error) error {
 	switch {
 	case !errors.Is(err, context.Canceled):
 		return err
-	case out.file:
+	case out.atEnd:
 		return errors.New("interrupted; nothing is written")
 	}
 	return fmt.Errorf("interrupted after %s; what is written so far is whole", judge.Many(len(out.summary.Jobs), "installation"))

@@ -18,8 +18,8 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 	f := env.flags("facts")
 	o.declare(f, defaultRules, "rule set whose figures and tables are used")
 	format := f.String("format", "text", "format: json, text")
-	var asked report.FactsAsked
-	f.BoolVar(&asked.Working, "working", false, "show formula, numbers put in, source and lines of the document, of the parts that are named; without one, how many facts there are")
+	var selection report.FactSelection
+	f.BoolVar(&selection.Working, "working", false, "show formula, numbers put in, source and lines of the document, of the parts that are named; without one, how many facts there are")
 	all := f.Bool("all", false, "with --working, show that of every part")
 	width := f.Int("width", 0, "columns of the text; the width of the terminal when not given")
 	if err := parse(f, args); err != nil {
@@ -36,15 +36,15 @@ func runFacts(ctx context.Context, env *environment, args []string) (int, error)
 		return exitError, err
 	}
 	derived := facts.Derive(&doc.Installation, set.Book)
-	if asked.Parts, err = partsNamed(derived, f.Args()[1:]); err != nil {
+	if selection.Parts, err = partsNamed(derived, f.Args()[1:]); err != nil {
 		return exitError, err
 	}
-	asked.Summary = asked.Working && asked.Parts == nil && !*all
+	selection.Summary = selection.Working && selection.Parts == nil && !*all
 	to := env.screen()
 	if *format == "json" {
-		err = report.FactsJSON(to, doc, set, derived, asked)
+		err = report.FactsJSON(to, doc, set, derived, selection)
 	} else {
-		err = report.FactsText(to, doc, derived, asked, env.reportOptions(checkOptions{width: *width}))
+		err = report.FactsText(to, doc, derived, selection, env.reportOptions(checkOptions{width: *width}))
 	}
 	if err != nil {
 		return exitError, err

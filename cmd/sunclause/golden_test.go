@@ -115,7 +115,7 @@ func outcomes(r *judge.Result) string {
 			counts[room], digests[room] = map[judge.Outcome]int{}, sha256.New()
 		}
 		counts[room][j.Outcome]++
-		fmt.Fprintln(digests[room], j.Outcome, j.Subject.ID, j.Requirement.ID, j.Say())
+		fmt.Fprintln(digests[room], j.Outcome, j.Subject.ID, j.Requirement.ID, j.Describe())
 	}
 	var b strings.Builder
 	fmt.Fprintf(&b, "%-14s %7s %7s %9s %14s  %s\n", "room", "met", "not met", "not shown", "not applicable", "digest")

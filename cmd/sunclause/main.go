@@ -44,7 +44,7 @@ func commands() []command {
 		{"record", "FILE|-", "keep the evidence of a check", runRecord},
 		{"reproduce", "RECORD FILE|-", "judge again and hold the outcome against a record", runReproduce},
 		{"compare", "RULES RULES FILE …", "see what differs between two rule sets, or with --documents two installations", runCompare},
-		{"ruleset", "new|test|seal …", "write, test and seal a rule set", runRuleset},
+		{"ruleset", strings.Join(rulesetWords(), "|") + " …", "write, test, upgrade and seal a rule set", runRuleset},
 	}
 }
 

@@ -24,6 +24,15 @@ func rulesetCommands() []rulesetCommand {
 	}
 }
 
+// rulesetWords are the words of the subcommand, in the order of the help.
+func rulesetWords() []string {
+	var words []string
+	for _, c := range rulesetCommands() {
+		words = append(words, c.word)
+	}
+	return words
+}
+
 func runRuleset(ctx context.Context, env *environment, args []string) (int, error) {
 	if len(args) > 0 {
 		for _, c := range rulesetCommands() {

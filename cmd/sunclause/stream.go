@@ -66,10 +66,17 @@ func (s *stream) many() bool {
 // aDocumentALine reports whether a line and the next that is not blank are a
 // document each, right or wrong. A line is one if it is whole by itself. One that
 // is not could still be the beginning of a document of many lines, unless the
-// next begins an object where none can begin: in one document what stands before
-// an object is an opening bracket, a comma or a colon.
+// next is a whole installation, or begins an object where none can begin: in one
+// document what stands before an object is an opening bracket, a comma or a colon.
 func aDocumentALine(first, next []byte) bool {
-	return json.Valid(first) || next[0] == '{' && !bytes.ContainsRune([]byte("{[,:"), rune(first[len(first)-1]))
+	return json.Valid(first) || isInstallation(next) || next[0] == '{' && !bytes.ContainsRune([]byte("{[,:"), rune(first[len(first)-1]))
+}
+
+// isInstallation reports whether a text is one object with the member that every
+// installation has, and no part of one.
+func isInstallation(text []byte) bool {
+	var members map[string]json.RawMessage
+	return json.Unmarshal(text, &members) == nil && members["project"] != nil
 }
 
 // documents are the documents of the stream, each as it comes.

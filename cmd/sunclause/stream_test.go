@@ -27,17 +27,18 @@ func namedIn(r io.Reader) []string {
 // document a line.
 func TestStreamIsReadAsMeant(t *testing.T) {
 	for text, want := range map[string][]string{
-		"":                            {"standard input:  <nil>"},
-		"{}":                          {"standard input: {} <nil>"},
-		"\n {}\n\n":                   {"standard input: \n {}\n\n <nil>"},
-		"{\n\"a\":\n{\"b\": [\n]}\n}": {"standard input: {\n\"a\":\n{\"b\": [\n]}\n} <nil>"},
-		"{\"a\": [\n{}\n]}":           {"standard input: {\"a\": [\n{}\n]} <nil>"},
-		"{\"a\": 1,\n{}":              {"standard input: {\"a\": 1,\n{} <nil>"}, // could be a slip in one document
-		"{}\n{}":                      {"standard input:1: {} <nil>", "standard input:2: {} <nil>"},
-		"\n{}\r\n\n{\"a\": 1}\n":      {"standard input:2: {} <nil>", "standard input:4: {\"a\": 1} <nil>"},
-		"{}\nnonsense\n{}\n":          {"standard input:1: {} <nil>", "standard input:2: nonsense <nil>", "standard input:3: {} <nil>"},
-		"{\"a\" 1}\n{}\n":             {"standard input:1: {\"a\" 1} <nil>", "standard input:2: {} <nil>"},
-		"nonsense\n{}\n":              {"standard input:1: nonsense <nil>", "standard input:2: {} <nil>"},
+		"":                                 {"standard input:  <nil>"},
+		"{}":                               {"standard input: {} <nil>"},
+		"\n {}\n\n":                        {"standard input: \n {}\n\n <nil>"},
+		"{\n\"a\":\n{\"b\": [\n]}\n}":      {"standard input: {\n\"a\":\n{\"b\": [\n]}\n} <nil>"},
+		"{\"a\": [\n{}\n]}":                {"standard input: {\"a\": [\n{}\n]} <nil>"},
+		"{\"a\": 1,\n{}":                   {"standard input: {\"a\": 1,\n{} <nil>"}, // could be a slip in one document
+		"{}\n{}":                           {"standard input:1: {} <nil>", "standard input:2: {} <nil>"},
+		"\n{}\r\n\n{\"a\": 1}\n":           {"standard input:2: {} <nil>", "standard input:4: {\"a\": 1} <nil>"},
+		"{}\nnonsense\n{}\n":               {"standard input:1: {} <nil>", "standard input:2: nonsense <nil>", "standard input:3: {} <nil>"},
+		"{\"a\" 1}\n{}\n":                  {"standard input:1: {\"a\" 1} <nil>", "standard input:2: {} <nil>"},
+		"{\"a\":\n{\"project\": {}}\n{}\n": {"standard input:1: {\"a\": <nil>", "standard input:2: {\"project\": {}} <nil>", "standard input:3: {} <nil>"},
+		"nonsense\n{}\n":                   {"standard input:1: nonsense <nil>", "standard input:2: {} <nil>"},
 	} {
 		if got := namedIn(strings.NewReader(text)); !slices.Equal(got, want) {
 			t.Errorf("%q is read as %q, want %q", text, got, want)

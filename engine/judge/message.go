@@ -12,8 +12,8 @@ import (
 	"sunclause/schema"
 )
 
-// Say puts a judgment into one line: what was measured against what is allowed.
-func (j Judgment) Say() string {
+// Describe puts a judgment into one line: what was measured against what is allowed.
+func (j Judgment) Describe() string {
 	switch {
 	case j.Outcome == NotShown:
 		return "not shown: " + j.SayMissing()

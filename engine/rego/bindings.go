@@ -11,12 +11,12 @@ import (
 
 // readPlace is where in the input something is.
 type readPlace struct {
-	path []string // strings, *; empty for the input itself
-	lap  string   // the iteration that the path goes through; empty before the first
-	list string   // for a list: what is iterated over, when not the path says so
-	each bool     // a list, made in the rule, of what is at path
+	path      []string // strings, *; empty for the input itself
+	iteration string   // the iteration that the path goes through; empty before the first
+	list      string   // for a list: what is iterated over, when not the path says so
+	each      bool     // a list, made in the rule, of what is at path
 
-	blind *ast.Term // the step that could not be seen through, when there is no place
+	dynamicKey *ast.Term // the step that could not be seen through, when there is no place
 }
 
 func (p readPlace) String() string {
@@ -237,14 +237,14 @@ func (b *readBindings) step(p readPlace, by *ast.Term) (readPlace, bool) {
 	case shape == aFact: // what is inside a fact is that fact
 		return p, true
 	case shape == aWholeObject && !named:
-		return readPlace{path: p.path, blind: by}, false
+		return readPlace{path: p.path, dynamicKey: by}, false
 	case shape == aWholeObject:
 		p.path = append(slices.Clone(p.path), string(name))
 	case p.each:
-		return readPlace{path: p.path, lap: p.list + "[" + by.String() + "]"}, true
+		return readPlace{path: p.path, iteration: p.list + "[" + by.String() + "]"}, true
 	default:
-		if p.lap == "" {
-			p.lap = strings.Join(p.path, ".") + "[" + by.String() + "]"
+		if p.iteration == "" {
+			p.iteration = strings.Join(p.path, ".") + "[" + by.String() + "]"
 		}
 		p.path = append(slices.Clone(p.path), "*")
 	}

@@ -26,7 +26,7 @@ func (r *Rules) Broken(ctx context.Context, f *facts.Facts) (map[Key]string, err
 	if len(r.rooms) == 0 {
 		return nil, nil
 	}
-	if !r.foreign {
+	if !r.untrusted {
 		return r.broken(ctx, f)
 	}
 	var broken map[Key]string

@@ -74,6 +74,6 @@ func (r *ruleReader) isSubject(t *ast.Term) bool {
 	if r.list == catalogue.Whole {
 		return slices.Equal(p.path, []string{catalogue.Whole, "id"})
 	}
-	r.ownLap = p.lap
-	return p.lap != "" && slices.Equal(p.path, []string{r.list, "*", "id"})
+	r.ownIteration = p.iteration
+	return p.iteration != "" && slices.Equal(p.path, []string{r.list, "*", "id"})
 }

@@ -105,10 +105,10 @@ type reader struct {
 type ruleReader struct {
 	*reader
 	*readBindings
-	rule   *ast.Rule
-	found  *ast.Term     // the object that the rule finds; nil in other rules
-	ownLap string        // the iteration whose id the finding names
-	at     *ast.Location // of the expression being read, for terms that have none
+	rule         *ast.Rule
+	found        *ast.Term     // the object that the rule finds; nil in other rules
+	ownIteration string        // the iteration whose id the finding names
+	at           *ast.Location // of the expression being read, for terms that have none
 }
 
 func (r *reader) of(rule *ast.Rule) *ruleReader {
@@ -319,8 +319,8 @@ func (r *ruleReader) ref(t *ast.Term) {
 	switch {
 	case ok:
 		r.note(p)
-	case p.blind != nil:
-		r.refuse(t.Location, "this rule picks a member of "+p.String()+" by "+r.words(p.blind, readPlace{})+
+	case p.dynamicKey != nil:
+		r.refuse(t.Location, "this rule picks a member of "+p.String()+" by "+r.words(p.dynamicKey, readPlace{})+
 			", so sunclause cannot see which fact it reads", "write the member's name, as in "+r.example(p, p.String()))
 	}
 }
@@ -335,7 +335,7 @@ func (r *ruleReader) note(p readPlace) {
 	if len(path) == 0 {
 		return
 	}
-	own := r.ownLap != "" && p.lap == r.ownLap
+	own := r.ownIteration != "" && p.iteration == r.ownIteration
 	if r.list == catalogue.Whole {
 		own = path[0] == catalogue.Whole
 	}

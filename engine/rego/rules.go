@@ -23,11 +23,11 @@ import (
 
 // Module is the text of one Rego module.
 type Module struct {
-	Name    string // of the file, as shown in errors
-	Room    string
-	Package string // that it has to have, without data: house_example.pvstring
-	Text    string
-	Foreign bool // it is not embedded, and is held to bounds
+	Name      string // of the file, as shown in errors
+	Room      string
+	Package   string // that it has to have, without data: house_example.pvstring
+	Text      string
+	Untrusted bool // it is not embedded, and is held to bounds
 }
 
 // Card is the METADATA block over a rule that hands out findings.
@@ -42,13 +42,13 @@ type Card struct {
 // Compile make them; then they do not change: what alters them hands out others.
 // They may be used from several goroutines.
 type Rules struct {
-	modules  map[string]*ast.Module // as parsed, by file
-	cards    []Card
-	rooms    []roomQuery
-	foreign  bool
-	compiler *ast.Compiler
-	reads    map[string]Reads // by the id of the requirement
-	query    rego.PreparedEvalQuery
+	modules   map[string]*ast.Module // as parsed, by file
+	cards     []Card
+	rooms     []roomQuery
+	untrusted bool
+	compiler  *ast.Compiler
+	reads     map[string]Reads // by the id of the requirement
+	query     rego.PreparedEvalQuery
 }
 
 // roomQuery is a module whose rules hand out findings.
@@ -63,7 +63,7 @@ func Parse(modules []Module) (*Rules, error) {
 			return nil, err
 		}
 		r.modules[m.Name] = parsed
-		r.foreign = r.foreign || m.Foreign
+		r.untrusted = r.untrusted || m.Untrusted
 		if err := r.addCards(m, parsed); err != nil {
 			return nil, err
 		}
@@ -74,7 +74,7 @@ func Parse(modules []Module) (*Rules, error) {
 // parse parses a module and holds its package to its place. Only a module of
 // ours may be of any size.
 func (m Module) parse() (*ast.Module, error) {
-	if m.Foreign {
+	if m.Untrusted {
 		if err := m.checkSize(); err != nil {
 			return nil, err
 		}
@@ -91,7 +91,7 @@ func (m Module) parse() (*ast.Module, error) {
 	if got := strings.TrimPrefix(parsed.Package.Path.String(), "data."); got != m.Package {
 		return nil, fmt.Errorf("%s:%d: the package is %s; it must be %s, after the name of the set and of the file", m.Name, parsed.Package.Location.Row, got, m.Package)
 	}
-	if m.Foreign {
+	if m.Untrusted {
 		return parsed, checkBounds(parsed)
 	}
 	return parsed, nil

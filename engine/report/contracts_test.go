@@ -73,13 +73,13 @@ func TestFactsKeepTheirContract(t *testing.T) {
 	for _, name := range held() {
 		r := result(t, name)
 		keepsContract(t, name, schema.FactsSchema, func(w *bytes.Buffer) error {
-			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, report.FactsAsked{})
+			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, report.FactSelection{})
 		})
 	}
 	r := result(t, "gb-island-cottage-faulty") // the working of all parts has more values than a document may have
 	for _, part := range []string{"installation", "S1", "R5", "INV1", "SPD1", "SEF05", "SW1"} {
 		keepsContract(t, part, schema.FactsSchema, func(w *bytes.Buffer) error {
-			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, report.FactsAsked{Working: true, Parts: []string{part}})
+			return report.FactsJSON(w, r.Document, r.RuleSet, r.Facts, report.FactSelection{Working: true, Parts: []string{part}})
 		})
 	}
 }

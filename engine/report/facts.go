@@ -14,38 +14,38 @@ import (
 	"sunclause/schema"
 )
 
-// FactsAsked says which facts are listed, and how fully.
-type FactsAsked struct {
+// FactSelection says which facts are listed, and how fully.
+type FactSelection struct {
 	Summary bool     // only how many there are in each list
 	Working bool     // with formula, numbers put in, source and lines of the document
 	Parts   []string // ids of the parts; nil is all
 }
 
-func (a FactsAsked) asks(part catalogue.Part) bool {
+func (a FactSelection) includes(part catalogue.Part) bool {
 	return !a.Summary && (a.Parts == nil || slices.Contains(a.Parts, part.ID))
 }
 
 // FactsText lists what was derived from an installation, part by part.
-func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, asked FactsAsked, o Options) error {
+func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, selection FactSelection, o Options) error {
 	p := newPage(w, o)
-	if asked.Summary {
+	if selection.Summary {
 		p.factsSummary(f)
 		return p.err
 	}
 	for _, subject := range catalogue.Subjects() {
 		parts, stated := subject.Parts(f)
-		if !stated && asked.Parts == nil {
+		if !stated && selection.Parts == nil {
 			p.line(0, bold, subject.Name+": not stated")
 			p.blank()
 		}
 		for _, part := range parts {
-			if !asked.asks(part) {
+			if !selection.includes(part) {
 				continue
 			}
 			line := doc.Position(part.At).Line
 			p.line(0, bold, fmt.Sprintf("%s (line %d)", upperFirst(part.Name), line))
 			for _, fact := range subject.Facts {
-				p.fact(doc, part, fact, asked.Working)
+				p.fact(doc, part, fact, selection.Working)
 			}
 			p.blank()
 		}
@@ -202,7 +202,7 @@ type jsonWorking struct {
 
 // FactsJSON writes the facts as one JSON object on one line, part by part as they
 // come: with their working those of a large roof are a hundred megabytes.
-func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts.Facts, asked FactsAsked) error {
+func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts.Facts, selection FactSelection) error {
 	j := newJSONWriter(w)
 	j.begin('{')
 	j.member("facts_version")
@@ -221,9 +221,9 @@ func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts
 	j.member("facts")
 	j.begin('{')
 	for _, subject := range catalogue.Subjects() {
-		if parts, stated := subject.Parts(f); stated && !asked.Summary {
+		if parts, stated := subject.Parts(f); stated && !selection.Summary {
 			j.member(subject.Name)
-			j.factsOf(subject, parts, asked)
+			j.factsOf(subject, parts, selection)
 		}
 	}
 	j.end('}')
@@ -231,12 +231,12 @@ func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts
 	return j.close()
 }
 
-func (j *jsonWriter) factsOf(subject *catalogue.Subject, parts []catalogue.Part, asked FactsAsked) {
+func (j *jsonWriter) factsOf(subject *catalogue.Subject, parts []catalogue.Part, selection FactSelection) {
 	j.begin('[')
 	for _, part := range parts {
-		if asked.asks(part) {
+		if selection.includes(part) {
 			j.item()
-			j.encoded(partJSON(subject, part, asked.Working))
+			j.encoded(partJSON(subject, part, selection.Working))
 			j.pause()
 		}
 	}

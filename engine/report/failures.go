@@ -64,7 +64,7 @@ func (c failure) sayMore() string {
 	case c.more == 0:
 		return ""
 	case c.worst.Outcome == judge.NotShown:
-		return fmt.Sprintf("and %d more for want of the same", c.more)
+		return fmt.Sprintf("and %d more because the same is missing", c.more)
 	}
 	return fmt.Sprintf("and at %d more", c.more)
 }

@@ -114,10 +114,10 @@ func TestHostileComparisons(t *testing.T) {
 			"reproduction in JSON": func(b *bytes.Buffer) error { return report.ReproductionJSON(b, came, text) },
 			"record":               func(b *bytes.Buffer) error { return report.Record(b, before) },
 			"facts": func(b *bytes.Buffer) error {
-				return report.FactsText(b, judged.Document, judged.Facts, report.FactsAsked{Working: true}, report.Options{})
+				return report.FactsText(b, judged.Document, judged.Facts, report.FactSelection{Working: true}, report.Options{})
 			},
 			"facts in JSON": func(b *bytes.Buffer) error {
-				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, report.FactsAsked{Working: true})
+				return report.FactsJSON(b, judged.Document, judged.RuleSet, judged.Facts, report.FactSelection{Working: true})
 			},
 		} {
 			var got bytes.Buffer

@@ -303,7 +303,7 @@ func (j *jsonWriter) outcome(one judge.Judgment) {
 		j.number(*one.MarginPct)
 	}
 	if one.IsFinding() {
-		j.text("message", one.Say())
+		j.text("message", one.Describe())
 	}
 	if len(one.Missing) > 0 {
 		j.member("missing")

@@ -199,7 +199,7 @@ func judgmentsOf(r *judge.Result) []string {
 			limit, limitUnit = l.Value, l.Unit
 		}
 		if j.IsFinding() {
-			says = j.Say()
+			says = j.Describe()
 		}
 		q := jsonCard{ID: j.Requirement.ID, Title: j.Requirement.Title, Room: j.Requirement.Room, Level: j.Requirement.Level, Remedy: j.Requirement.Remedy, Source: j.Requirement.Source}
 		all = append(all, outcomeLine(q, j.Subject.ID, j.Subject.At, j.Position.Line, j.Position.Column, j.Outcome, j.EitherWay, value, unit, limit, limitUnit, j.MarginPct, says, j.Missing, j.Departure))

@@ -25,6 +25,7 @@ type Format struct {
 	Part      func(w io.Writer, r *judge.Result, o Options) error // what one document contributes
 	Unchecked func(w io.Writer, u Unchecked, o Options) error     // what one contributes that could not be checked
 	Collect   func(w io.Writer, o Options) Collector              // puts the parts together
+	AtEnd     bool                                                // nothing is written before the end
 }
 
 // Collector puts what documents contribute together into one report, in the
@@ -39,12 +40,12 @@ type Collector interface {
 
 // Formats are the formats there are, by the name that the command line uses.
 var Formats = map[string]Format{
-	"text":     {Text, textUnchecked, collectText},
-	"json":     {JSON, jsonUnchecked, collectJSON},
-	"html":     {HTML, htmlUnchecked, collectHTML},
-	"junit":    {junitPart, junitUnchecked, collectJUnit},
-	"markdown": {markdownPart, markdownUnchecked, collectMarkdown},
-	"sarif":    {sarifPart, sarifUnchecked, collectSARIF},
+	"text":     {Text, textUnchecked, collectText, false},
+	"json":     {JSON, jsonUnchecked, collectJSON, false},
+	"html":     {HTML, htmlUnchecked, collectHTML, false},
+	"junit":    {junitPart, junitUnchecked, collectJUnit, true},
+	"markdown": {markdownPart, markdownUnchecked, collectMarkdown, false},
+	"sarif":    {sarifPart, sarifUnchecked, collectSARIF, true},
 }
 
 // Write writes results of one rule set in a format, without a summary.

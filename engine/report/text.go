@@ -282,7 +282,7 @@ func standing(j judge.Judgment) string {
 
 // sayJudgment says what was measured against what, or what is not stated.
 func sayJudgment(j judge.Judgment) string {
-	return upperFirst(strings.TrimPrefix(j.Say(), "not shown: "))
+	return upperFirst(strings.TrimPrefix(j.Describe(), "not shown: "))
 }
 
 func (p *page) judgment(r *judge.Result, j judge.Judgment) {

@@ -104,7 +104,7 @@ func (p *page) unstated(r *judge.Result) {
 	}
 	p.line(0, bold, "Nothing is stated yet of")
 	for _, u := range all {
-		p.line(2, doubt, u.Member+": "+judge.Many(u.Requirements, "requirement")+" not shown for want of it")
+		p.line(2, doubt, u.Member+": "+judge.Many(u.Requirements, "requirement")+" not shown without it")
 	}
 	if advice := adviceOn(all); advice != "" {
 		p.line(2, plain, advice)

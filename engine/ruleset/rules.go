@@ -20,7 +20,7 @@ func (s *RuleSet) addRules(base *Shipped, layers []*layer) error {
 	of := map[string]*layer{}
 	for _, l := range slices.Backward(layers) {
 		for _, m := range l.modules {
-			modules = append(modules, rego.Module{Name: m.name, Room: m.room, Package: l.namespace() + "." + m.room, Text: m.text, Foreign: !l.embedded})
+			modules = append(modules, rego.Module{Name: m.name, Room: m.room, Package: l.namespace() + "." + m.room, Text: m.text, Untrusted: !l.embedded})
 			of[m.name] = l
 		}
 	}

@@ -37,7 +37,6 @@ type RuleSet struct {
 	Changes      []Change // everything that sets changed in the sets below them
 	Book         book.Book
 
-	foreign     bool // it or a set that it builds on is not embedded
 	embedded    fs.FS
 	byID        map[string]*Requirement
 	comparisons map[string]*Comparison // by what they compare
@@ -110,7 +109,6 @@ func (s *RuleSet) build(base *Shipped, layers []*layer) error {
 	}
 	var infos []LayerInfo
 	for _, l := range layers {
-		s.foreign = s.foreign || !l.embedded
 		infos = append(infos, LayerInfo{l.name(), l.manifest.Title.Value, l.manifest.Version.Value, l.digest})
 	}
 	s.Layers = append(infos, s.Layers...)

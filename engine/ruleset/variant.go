@@ -14,7 +14,7 @@ import (
 // can be tried.
 func (s *RuleSet) Only(q Requirement) *RuleSet {
 	only := &RuleSet{
-		Name: s.Name, Title: s.Title, Version: s.Version, Book: s.Book, foreign: s.foreign,
+		Name: s.Name, Title: s.Title, Version: s.Version, Book: s.Book,
 		Requirements: []*Requirement{&q}, byID: map[string]*Requirement{q.ID: &q}, library: s.library,
 	}
 	if q.Rego {
