@@ -21,6 +21,7 @@ import (
 	"strings"
 
 	"sunclause/engine/rego"
+	"sunclause/facts"
 	"sunclause/facts/book"
 )
 
@@ -259,8 +260,23 @@ func (s *RuleSet) Own() []*Requirement {
 	return own
 }
 
+// Rego is what the rest of the engine needs of rules that are written in Rego.
+type Rego interface {
+	// Broken lists the requirements that rules find broken, with what each says.
+	Broken(ctx context.Context, f *facts.Facts) (map[rego.Key]string, error)
+	// Reads is what the rule of a requirement looks at.
+	Reads(id string) rego.Reads
+	// Mutants are the rules with one small change in that of a requirement.
+	Mutants(id string) []rego.Mutant
+}
+
 // Rules are the Rego rules of the set; nil when it has none.
-func (s *RuleSet) Rules() *rego.Rules { return s.rules }
+func (s *RuleSet) Rules() Rego {
+	if s.rules == nil {
+		return nil
+	}
+	return s.rules
+}
 
 // Comparisons is how many distinct comparisons the set has.
 func (s *RuleSet) Comparisons() int { return len(s.comparisons) }
