@@ -31,6 +31,7 @@ func (r *lineReader) cell(f namedFact) Operand {
 		return Operand{}
 	}
 	c := &Cell{Table: name, Column: r.column(t, r.next-1, column)}
+	r.comparable(t, r.next-1, column, f)
 	r.next++ // where
 	for {
 		k, ok := r.key(t)
@@ -59,6 +60,19 @@ func (r *lineReader) column(t *book.Table, word int, name string) string {
 	return name
 }
 
+// comparable refuses a column that has no cell of the kind of a fact, and so never
+// limits it or picks a row by it.
+func (r *lineReader) comparable(t *book.Table, word int, column string, f namedFact) {
+	has := func(cell any) bool {
+		_, isNumber := cell.(float64)
+		return cell != nil && isNumber == (f.Kind == catalogue.Number) || cell == book.Any
+	}
+	known := slices.ContainsFunc(t.Columns, func(c book.Column) bool { return c.Name == column })
+	if known && len(t.Rows) > 0 && !slices.ContainsFunc(t.Rows, func(row map[string]any) bool { return has(row[column]) }) {
+		r.refuse(word, fmt.Sprintf("column %s of table %s has no %s in it, and %s is one", column, t.Name, f.Kind, f.name), "")
+	}
+}
+
 // key reads what picks the row: COLUMN COMPARISON FACT.
 func (r *lineReader) key(t *book.Table) (Key, bool) {
 	before := len(r.found)
@@ -74,6 +88,7 @@ func (r *lineReader) key(t *book.Table) (Key, bool) {
 		return k, false
 	}
 	k.Fact = f.name
+	r.comparable(t, r.next-3, k.Column, f)
 	if allowed := keyComparisons[f.Kind]; !slices.Contains(allowed, k.Comparison) {
 		remedy := "a row is picked by numbers and words"
 		if len(allowed) > 0 {

@@ -126,6 +126,8 @@ func TestLinesRefused(t *testing.T) {
 		"voc_max_v at_most breaking.breaks_a where technlogy equals mppt":   `6:56: table breaking has no column "technlogy"; did you mean "technology"?`,
 		"voc_max_v at_most breaking.breaks_a where technology equals mpt":   `6:74: strings have no fact called "mpt"; did you mean "mppt"?`,
 		"voc_max_v at_most breaking.breaks_a where technology at_most mppt": `6:67: a row cannot be picked by "at_most" of mppt, which is a text; it can be equals`,
+		"voc_max_v at_most breaking.says where technology equals mppt":      `6:32: column says of table breaking has no number in it, and voc_max_v is one`,
+		"voc_max_v at_most breaking.breaks_a where modules equals mppt":     `6:56: column modules of table breaking has no text in it, and mppt is one`,
 		"voc_max_v at_most breaking.breaks_a where modules":                 `6:56: what picks the row of the table is not said whole`,
 		"{any_of: [fuse_fitted, voc_max_v at_mst 600]}":                     `6:47: "at_mst" is no comparison; did you mean "at_most"?`,
 		"[fuse_fitted]":                                                     `6:14: requirements[0].require`,
