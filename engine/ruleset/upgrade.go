@@ -134,7 +134,20 @@ func newUpgrader(ctx context.Context, embedded fs.FS, dir string, files []setFil
 	return u, nil
 }
 
+// file rewrites a file, and keeps how its lines end.
 func (u *upgrader) file(f setFile) ([]byte, error) {
+	plain := bytes.ReplaceAll(f.raw, []byte("\r\n"), []byte("\n"))
+	text, err := u.rewritten(setFile{f.name, plain})
+	switch {
+	case err != nil || bytes.Equal(text, plain):
+		return f.raw, err
+	case len(plain) < len(f.raw):
+		text = bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n"))
+	}
+	return text, nil
+}
+
+func (u *upgrader) rewritten(f setFile) ([]byte, error) {
 	switch {
 	case path.Ext(f.name) == ".rego":
 		return u.rules(f.raw)

@@ -2,6 +2,7 @@ package ruleset_test
 
 import (
 	"context"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -41,6 +42,37 @@ func TestUpgrade(t *testing.T) {
 	again, err := ruleset.Upgrade(context.Background(), policies.FS, want)
 	if err != nil || len(again) > 0 {
 		t.Errorf("a second time: %d files, %v", len(again), err)
+	}
+}
+
+// Lines that end in a carriage return and a line feed do so afterwards.
+func TestUpgradeKeepsLineEndings(t *testing.T) {
+	dos := func(text []byte) string { return strings.ReplaceAll(string(text), "\n", "\r\n") }
+	files := map[string]string{}
+	old, want := os.DirFS("testdata/old/older"), os.DirFS("testdata/upgraded/older")
+	err := fs.WalkDir(old, ".", func(name string, d fs.DirEntry, err error) error {
+		if err != nil || d.IsDir() {
+			return err
+		}
+		raw, err := fs.ReadFile(old, name)
+		files[name] = dos(raw)
+		return err
+	})
+	if err != nil {
+		t.Fatal(err)
+	}
+	changed, err := ruleset.Upgrade(context.Background(), policies.FS, writeSet(t, "older", files))
+	if err != nil || len(changed) == 0 {
+		t.Fatal(len(changed), err)
+	}
+	for _, c := range changed {
+		raw, err := fs.ReadFile(want, c.Name)
+		if err != nil {
+			t.Fatal(err)
+		}
+		if d := cmp.Diff(dos(raw), string(c.Text)); d != "" {
+			t.Errorf("%s (- wanted, + got):\n%s", c.Name, d)
+		}
 	}
 }
 
