@@ -193,7 +193,7 @@ func (e *evaluation) measure(j *Judgment) {
 		row = row.AnyOf[j.decides]
 	}
 	c := j.Compared()
-	if v := e.named(q, c.Fact); v != nil && v.Known {
+	if v := e.factNamed(q, c.Fact); v != nil && v.Known {
 		j.Measured = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, c.Fact)}
 	}
 	switch limit := c.Limit; {
@@ -202,7 +202,7 @@ func (e *evaluation) measure(j *Judgment) {
 			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit}
 		}
 	case limit.Fact != "":
-		if v := e.named(q, limit.Fact); v != nil && v.Known {
+		if v := e.factNamed(q, limit.Fact); v != nil && v.Known {
 			j.Limit = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, limit.Fact)}
 		}
 	case limit.Parameter != "":
@@ -228,9 +228,9 @@ func (e *evaluation) deciding(group []*ruleset.Comparison) int {
 	return 0
 }
 
-// named reads a fact by the name that a requirement has for it; nil when there is
+// factNamed reads a fact by the name that a requirement has for it; nil when there is
 // no such fact.
-func (e *evaluation) named(q *ruleset.Requirement, name string) *catalogue.Value {
+func (e *evaluation) factNamed(q *ruleset.Requirement, name string) *catalogue.Value {
 	if name == "" {
 		return nil
 	}

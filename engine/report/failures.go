@@ -34,19 +34,19 @@ func (p *htmlReport) first(r *judge.Result, o Options) {
 }
 
 // putRightFirst lists what makes the check fail. What is not met stands before
-// what is not shown; then each room has its turn, with what its set has first, so
+// what is not shown; then the rooms take turns, with what its set has first, so
 // that one with much wrong does not hide the others.
 func putRightFirst(r *judge.Result, o Options) []failure {
 	all := groupFailures(r, o)
 	slices.SortStableFunc(all, func(a, b failure) int { return worst(a.worst, b.worst, o) })
-	turns := map[[2]any]int{}
+	placed := map[[2]any]int{}
 	for i := range all {
 		of := [2]any{all[i].worst.Requirement.Room, badness(all[i].worst, o)}
-		all[i].turn = turns[of]
-		turns[of]++
+		all[i].place = placed[of]
+		placed[of]++
 	}
 	slices.SortStableFunc(all, func(a, b failure) int {
-		return cmp.Or(cmp.Compare(badness(a.worst, o), badness(b.worst, o)), cmp.Compare(a.turn, b.turn))
+		return cmp.Or(cmp.Compare(badness(a.worst, o), badness(b.worst, o)), cmp.Compare(a.place, b.place))
 	})
 	return all
 }
@@ -56,7 +56,7 @@ func putRightFirst(r *judge.Result, o Options) []failure {
 type failure struct {
 	worst judge.Judgment
 	more  int // further parts that break it, or outcomes that lack the same
-	turn  int // the place among those of its room
+	place int // the place among those of its room
 }
 
 func (c failure) sayMore() string {

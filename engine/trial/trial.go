@@ -117,11 +117,11 @@ const tried = "tried"
 // names. Lists that it does not name are stated and empty.
 func (r *reader) factsOf(q *ruleset.Requirement, c caseFile) *facts.Facts {
 	f := catalogue.Blank()
-	r.put(f, catalogue.Installation(), catalogue.Whole, c.Installation, c.Pointer.Member("installation"))
+	r.addPart(f, catalogue.Installation(), catalogue.Whole, c.Installation, c.Pointer.Member("installation"))
 	if of, _ := catalogue.Of(q.Subject); of.Many {
-		r.put(f, of, tried, c.Facts, c.Pointer.Member("facts"))
+		r.addPart(f, of, tried, c.Facts, c.Pointer.Member("facts"))
 	} else {
-		r.put(f, of, catalogue.Whole, c.Facts, c.Pointer.Member("facts"))
+		r.addPart(f, of, catalogue.Whole, c.Facts, c.Pointer.Member("facts"))
 	}
 	for name, parts := range c.Others {
 		of, ok := catalogue.Of(name)
@@ -132,7 +132,7 @@ func (r *reader) factsOf(q *ruleset.Requirement, c caseFile) *facts.Facts {
 		}
 		for i, part := range parts {
 			id, _ := part["id"].(string)
-			r.put(f, of, id, part, fmt.Sprintf("%s/%d", at, i))
+			r.addPart(f, of, id, part, fmt.Sprintf("%s/%d", at, i))
 		}
 	}
 	return f
@@ -153,8 +153,8 @@ func givenBy(q *ruleset.Requirement, c caseFile) assignment {
 	return all
 }
 
-// put adds a part with the facts that a case gives; all others stay unknown.
-func (r *reader) put(f *facts.Facts, of *catalogue.Subject, id string, given map[string]any, at string) {
+// addPart adds a part with the facts that a case gives; all others stay unknown.
+func (r *reader) addPart(f *facts.Facts, of *catalogue.Subject, id string, given map[string]any, at string) {
 	plain := map[string]any{}
 	for name, v := range given {
 		fact, ok := of.Fact(name)

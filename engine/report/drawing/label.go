@@ -111,7 +111,7 @@ func (m *labelSketch) run(run mappedRun, y float64) {
 	m.text("name"+found, mapLeft-10, y+4, "end", run.ID.Value, 9)
 	m.line(class, m.x(0), y, m.x(run.length), y)
 	m.text("small", m.x(run.length)+6, y+4, "start", m.gapWords(run), 0)
-	m.turns(run, y)
+	m.bends(run, y)
 	m.gap("gap"+found, run, y+13)
 	for _, at := range run.labels {
 		m.path("sticker", "M0 -1L-5 -10H5Z", m.x(at), y)
@@ -151,8 +151,8 @@ func (m *labelSketch) gapWords(run mappedRun) string {
 	return words
 }
 
-// turns marks where the way passes something or changes its direction.
-func (m *labelSketch) turns(run mappedRun, y float64) {
+// bends marks where the way passes something or changes its direction.
+func (m *labelSketch) bends(run mappedRun, y float64) {
 	at := 0.0
 	for _, s := range run.Segments {
 		at += s.LengthM.Value
