@@ -154,7 +154,7 @@ type RafterLayout struct {
 	SpacingMm            Number       `json:"spacing_mm"`               // distance from middle to middle
 	Count                Number       `json:"count"`                    // how many there are
 	Lines                []RafterLine `json:"lines"`                    // the timbers one by one, where they are not evenly spaced
-	WidthMm              Number       `json:"width_mm"`                 // breadth of one
+	WidthMm              Number       `json:"width_mm"`                 // width of one
 	HeightMm             Number       `json:"height_mm"`                // depth of one
 	TimberClass          Text         `json:"timber_class"`             // strength class of the timber (EN 338, EN 14080)
 	TimberEvidence       Text         `json:"timber_evidence"`          // how the strength class is known
@@ -174,7 +174,7 @@ type RafterLine struct {
 	ID       Text   `json:"id"`
 	Note     Text   `json:"note"`
 	AtMm     Number `json:"at_mm"`     // middle from the left end of the eaves, or from the eaves when it runs across the slope
-	WidthMm  Number `json:"width_mm"`  // breadth, where it differs from the others
+	WidthMm  Number `json:"width_mm"`  // width, where it differs from the others
 	HeightMm Number `json:"height_mm"` // depth, where it differs from the others
 }
 
@@ -186,7 +186,7 @@ type Noggin struct {
 	XMm             Number `json:"x_mm"`               // its middle along the eaves
 	YMm             Number `json:"y_mm"`               // its middle up the slope
 	LengthMm        Number `json:"length_mm"`          // length between the rafters
-	WidthMm         Number `json:"width_mm"`           // breadth of the face that takes the screws
+	WidthMm         Number `json:"width_mm"`           // width of the face that takes the screws
 	HeightMm        Number `json:"height_mm"`          // depth in the direction of the screws
 	TimberClass     Text   `json:"timber_class"`       // strength class of the timber (EN 338, EN 14080)
 	FixedAtBothEnds Flag   `json:"fixed_at_both_ends"` // whether both ends are fixed to a rafter
@@ -384,7 +384,7 @@ type HookDatasheet struct {
 	DeflectionMmPerKn   Number `json:"deflection_mm_per_kn"`    // how far it bends towards the tile under load
 	TileClearanceMinMm  Number `json:"tile_clearance_min_mm"`   // smallest clearance over the tile below
 	RestsOnTileByDesign Flag   `json:"rests_on_tile_by_design"` // whether it is made to rest on the tile below
-	MemberWidthMinMm    Number `json:"member_width_min_mm"`     // smallest breadth of timber it may be fixed into
+	MemberWidthMinMm    Number `json:"member_width_min_mm"`     // smallest width of timber it may be fixed into
 }
 
 // ScrewDatasheet mirrors screw_datasheet: what the maker prints about a screw or bolt.

@@ -34,7 +34,7 @@ func (p *htmlReport) first(r *judge.Result, o Options) {
 }
 
 // putRightFirst lists what makes the check fail. What is not met stands before
-// what is not shown; then the rooms take turns, with what its set has first, so
+// what is not shown; then the rooms take turns, each with what its set has first, so
 // that one with much wrong does not hide the others.
 func putRightFirst(r *judge.Result, o Options) []failure {
 	all := groupFailures(r, o)

@@ -12,9 +12,9 @@ type TimberFixing struct {
 	TestedInTimber working.Flag   `json:"kit_tested_in_timber" words:"whether it was tested with its screws in timber"`
 	TestedInBatten working.Flag   `json:"kit_tested_in_batten" words:"whether it was tested on battens or boards alone"`
 	OffTimberMm    working.Number `json:"off_timber_mm" words:"distance from the middle line of the nearest rafter, or from the noggin it names"`
-	HalfWidthMm    working.Number `json:"timber_half_width_mm" words:"half the breadth of the timber"`
-	WidthMm        working.Number `json:"timber_width_mm" words:"breadth of the timber"`
-	WidthMinMm     working.Number `json:"timber_width_min_mm" words:"smallest breadth of timber that its maker allows"`
+	HalfWidthMm    working.Number `json:"timber_half_width_mm" words:"half the width of the timber"`
+	WidthMm        working.Number `json:"timber_width_mm" words:"width of the timber"`
+	WidthMinMm     working.Number `json:"timber_width_min_mm" words:"smallest width of timber that its maker allows"`
 	TimberSound    working.Flag   `json:"timber_sound" words:"whether the timber was found sound and did not split"`
 	NogginHeld     working.Flag   `json:"noggin_fixed_at_both_ends" words:"whether both ends of its noggin are fixed"`
 	Screws         working.Number `json:"screws" words:"screws in it"`
@@ -27,7 +27,7 @@ type TimberFixing struct {
 	EndOverD       working.Number `json:"end_distance_over_d" words:"distance of the nearest screw from the end of the timber over the diameter"`
 	SpacingOverD   working.Number `json:"screw_spacing_over_d" words:"distance from screw to screw over the diameter"`
 	ThicknessOverD working.Number `json:"timber_depth_over_d" words:"depth of the timber over the diameter"`
-	WidthOverD     working.Number `json:"timber_width_over_d" words:"breadth of the timber over the diameter"`
+	WidthOverD     working.Number `json:"timber_width_over_d" words:"width of the timber over the diameter"`
 	AngleDeg       working.Number `json:"screw_angle_deg" words:"angle between the screws and the grain"`
 	PullKn         working.Number `json:"screw_pull_kn" words:"design pull on the screws, with the lever of the hook"`
 	WithdrawalKn   working.Number `json:"withdrawal_kn" words:"design resistance of the screws against withdrawal"`
