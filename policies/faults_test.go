@@ -104,22 +104,19 @@ func TestFaults(t *testing.T) {
 }
 
 // faultsOf lists the files of faults by the example that they are faults of. Those
-// of the cottage in the folder singly are made one at a time only; the others are
-// all of them in the faulty cottage, too.
+// in a folder singly are made one at a time only; the others can be made all at
+// once, as in the faulty cottage.
 func faultsOf(t *testing.T) map[string][]string {
 	all := map[string][]string{}
-	for name, pattern := range map[string]string{examples.Cottage: "../testdata/faults/*.json", examples.Battery: "../testdata/gb-battery/faults/*.json"} {
-		files, err := filepath.Glob(pattern)
-		if err != nil || len(files) == 0 {
-			t.Fatal("no faults", err)
+	for name, folder := range map[string]string{examples.Cottage: "../testdata/faults", examples.Battery: "../testdata/gb-battery/faults"} {
+		for _, pattern := range []string{"/*.json", "/singly/*.json"} {
+			files, err := filepath.Glob(folder + pattern)
+			if err != nil || len(files) == 0 {
+				t.Fatal("no faults", err)
+			}
+			all[name] = append(all[name], files...)
 		}
-		all[name] = files
 	}
-	singly, err := filepath.Glob("../testdata/faults/singly/*.json")
-	if err != nil {
-		t.Fatal(err)
-	}
-	all[examples.Cottage] = append(all[examples.Cottage], singly...)
 	return all
 }
 
