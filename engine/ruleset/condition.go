@@ -168,10 +168,15 @@ var oneWord = regexp.MustCompile(`^[^\s'"]+$`)
 // quoted writes a word as a row has it: in quotes where it would else be several,
 // or a name.
 func quoted(word string) string {
-	switch {
-	case oneWord.MatchString(word) && !beginsAsName(word):
+	if oneWord.MatchString(word) && !beginsAsName(word) {
 		return word
-	case strings.Contains(word, "'"):
+	}
+	return inQuotes(word)
+}
+
+// inQuotes writes a word in the quotes that it has not got in it.
+func inQuotes(word string) string {
+	if strings.Contains(word, "'") {
 		return `"` + word + `"`
 	}
 	return "'" + word + "'"

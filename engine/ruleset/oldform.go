@@ -170,10 +170,7 @@ func (o oldCard) word(word string, mayBeName bool) string {
 	if bareWord.MatchString(word) && !(mayBeName && isName) && !beginsAsName(word) {
 		return word
 	}
-	if strings.Contains(word, "'") {
-		return `"` + word + `"`
-	}
-	return "'" + word + "'"
+	return inQuotes(word)
 }
 
 // says writes the new members on one line, for those who are told of them.
