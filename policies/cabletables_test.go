@@ -274,7 +274,8 @@ func TestCableTablesResistanceAgainstMaker(t *testing.T) {
 }
 
 // Each printed voltage drop of BS 7671 is the warm resistance of a class 2
-// conductor within 3.5 %; from 25 mm² on with a reactance of 0.08 mΩ/m.
+// conductor within 3.5 %; from 25 mm² on with a reactance of 0.08 mΩ/m, and of
+// 0.155 mΩ/m where two single cores lie in conduit.
 func TestCableTablesDropAgainstResistance(t *testing.T) {
 	b := load(t, "gb").Book
 	ohms := resistances(t, b, 2, "plain")
@@ -283,7 +284,11 @@ func TestCableTablesDropAgainstResistance(t *testing.T) {
 		warm := ohms[s] * (1 + 0.00393*(hot-20))
 		for column, factor := range map[string]float64{"single_phase": 2, "three_phase": math.Sqrt(3)} {
 			printed := row[column].(float64)
-			z := math.Hypot(factor*warm, factor*0.08)
+			reactance := 0.08
+			if row["cores"] == "single" {
+				reactance = 0.155
+			}
+			z := math.Hypot(factor*warm, factor*reactance)
 			if s < 25 {
 				z = factor * warm
 			}
@@ -291,6 +296,33 @@ func TestCableTablesDropAgainstResistance(t *testing.T) {
 				t.Errorf("%v mm², %v °C, %s: printed %v, worked out %.3f", s, hot, column, printed, z)
 			}
 		}
+	}
+}
+
+// Single cores in conduit never drop less than a cable of the same size with all
+// cores in it, and three-phase never more than 0.87 of single-phase, rounded.
+func TestCableTablesDropOfSingleCores(t *testing.T) {
+	more := map[[2]float64]map[string]any{}
+	rows, compared := load(t, "gb").Book.Tables["cable_drop"].Rows, 0
+	for _, row := range rows {
+		if row["cores"] == "more" {
+			more[[2]float64{row["csa_mm2"].(float64), row["conductor_c"].(float64)}] = row
+		}
+	}
+	for _, row := range rows {
+		if row["cores"] != "single" {
+			continue
+		}
+		other := more[[2]float64{row["csa_mm2"].(float64), row["conductor_c"].(float64)}]
+		for _, column := range []string{"single_phase", "three_phase"} {
+			if other == nil || row[column].(float64) < other[column].(float64) {
+				t.Errorf("%v mm², %v °C: single cores %v, others %v", row["csa_mm2"], row["conductor_c"], row[column], other[column])
+			}
+		}
+		compared++
+	}
+	if compared != len(more) || compared == 0 {
+		t.Errorf("%d rows of single cores, %d of others", compared, len(more))
 	}
 }
 

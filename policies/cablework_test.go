@@ -139,6 +139,7 @@ func TestWorkedCables(t *testing.T) {
 	bears := func(r *facts.Run) working.Number { return r.WithstandA2s }
 	protects := func(r *facts.Run) working.Number { return r.ProtectiveA2s }
 	two10 := object{"kind": "multicore", "csa_mm2": 10, "conductor": "copper", "conductor_class": 2, "tinned": false, "cores": 2, "insulation": "pvc", "conductor_max_c": 70}
+	single10 := with(two10, object{"kind": "single_core_sheathed", "cores": 1})
 	armoured := with(three4, object{"kind": "armoured", "armour": "steel", "armour_csa_mm2": 23})
 	big := with(armoured, object{"csa_mm2": 240, "ratings": list{object{"method": "E", "loaded_conductors": 3, "current_a": 441, "ambient_c": 30, "conductor_c": 70}, object{"method": "E", "loaded_conductors": 3, "current_a": 538, "ambient_c": 30, "conductor_c": 90}}})
 	hot3 := object{"place": "roof_space", "ambient_c": 70, "grouped_circuits": 3}
@@ -161,6 +162,12 @@ func TestWorkedCables(t *testing.T) {
 		{"k²S² of 1 mm² PVC", "wiring regulations forum; " + adiabatic43, "iec", job{service: "ac", cable: with(flat6, object{"csa_mm2": 1})}, "R1", bears, 13225, 0},
 		{"4 mm², 70 °C, three pairs bunched", solar50618 + "; " + own, "iec", job{service: "pv_string", cable: solar4, isc: 13.9, segment: hot3}, "R1", capacity, 28.34, 0.1},
 		{"what it has to carry", own, "iec", job{service: "pv_string", cable: solar4, isc: 13.9, segment: hot3}, "R1", design, 17.375, 0},
+		{"100 A over 20 m of single cores of 95 mm², 0.58 mV/A/m", tables7671 + "; " + own, "gb", job{service: "ac", amps: 100, cable: with(single10, object{"csa_mm2": 95, "insulation": "xlpe", "conductor_max_c": 90}), segment: object{"length_m": 20}}, "R1", drop, 1.16, 0},
+		{"the same in one cable, 0.52 mV/A/m", tables7671 + "; " + own, "gb", job{service: "ac", amps: 100, cable: with(two10, object{"csa_mm2": 95, "insulation": "xlpe", "conductor_max_c": 90}), segment: object{"length_m": 20}}, "R1", drop, 1.04, 0},
+		{"three-phase, single cores of 35 mm² at 70 °C, 1.10 mV/A/m", tables7671 + "; " + own, "gb", job{service: "ac", phases: 3, amps: 100, cable: with(single10, object{"csa_mm2": 35}), segment: object{"length_m": 20}}, "R1", drop, 2.20, 0},
+		{"35 mm² at 90 °C, 1.35 mV/A/m", tables7671 + "; " + own, "gb", job{service: "ac", amps: 100, cable: with(two10, object{"csa_mm2": 35, "insulation": "xlpe", "conductor_max_c": 90}), segment: object{"length_m": 20}}, "R1", drop, 2.70, 0},
+		{"single-phase with an insulated earth core: as with two cores", tables7671 + "; " + own, "gb", job{service: "ac", cable: with(flat6, object{"cores": 3}), amps: 32, segment: object{"length_m": 25}}, "R1", drop, 5.84, 0.012},
+		{"and carries as much", tables7671 + "; " + own, "gb", job{service: "ac", cable: with(flat6, object{"cores": 3})}, "R1", capacity, 47, 0},
 		{"25 m of 4 mm², 13 A, 400 V, at 70 °C", resistances60228 + "; " + own, "iec", job{service: "pv_string", cable: solar4, amps: 13, vmp: 400, segment: object{"length_m": 25}}, "R1", drop, 3.959, 0.001},
 		{"the same of 400 V", resistances60228 + "; " + own, "iec", job{service: "pv_string", cable: solar4, amps: 13, vmp: 400, segment: object{"length_m": 25}}, "R1", pct, 0.990, 0.001},
 		{"the same with 6 mm²", resistances60228 + "; " + own, "iec", job{service: "pv_string", cable: solar6, amps: 13, vmp: 400, segment: object{"length_m": 25}}, "R1", pct, 0.659, 0.001},

@@ -151,7 +151,7 @@ type CableDatasheet struct {
 	Conductor                Text          `json:"conductor"`                     // metal of the conductors
 	ConductorClass           Number        `json:"conductor_class"`               // class of the conductor in IEC 60228
 	Tinned                   Flag          `json:"tinned"`                        // whether the copper is tinned
-	Cores                    Number        `json:"cores"`                         // cores that carry current, neutral included
+	Cores                    Number        `json:"cores"`                         // cores, all counted: lines, neutral, and a protective core that is insulated
 	CpcCsaMm2                Number        `json:"cpc_csa_mm2"`                   // cross-section of the protective conductor within the cable
 	CpcInsulated             Flag          `json:"cpc_insulated"`                 // whether the protective conductor within the cable is insulated
 	Armour                   Text          `json:"armour"`                        // metal of the armour

@@ -171,8 +171,8 @@ func TestDesignCurrentOfBattery(t *testing.T) {
 	}
 }
 
-// Loaded conductors: two on DC and single-phase, three with three cores or
-// three-phase sources.
+// Loaded conductors follow from the circuit: two single-phase, three with three-phase
+// sources, however many cores the cable has or states.
 func TestLoadedConductors(t *testing.T) {
 	for _, c := range []struct {
 		name   string
@@ -180,9 +180,11 @@ func TestLoadedConductors(t *testing.T) {
 		phases int
 		want   string
 	}{
-		{"twin", object{"csa_mm2": 6, "cores": 2}, 1, "2"}, {"four cores", object{"csa_mm2": 6, "cores": 4}, 1, "3"},
+		{"twin", object{"csa_mm2": 6, "cores": 2}, 1, "2"}, {"line, neutral and earth", object{"csa_mm2": 6, "cores": 3}, 1, "2"},
+		{"five cores, single-phase", object{"csa_mm2": 6, "cores": 5}, 1, "2"}, {"five cores, three-phase", object{"csa_mm2": 6, "cores": 5}, 3, "3"},
+		{"three-phase with two cores, which is judged by itself", object{"csa_mm2": 6, "cores": 2}, 3, "3"},
 		{"single cores, three-phase", object{"csa_mm2": 6, "cores": 1}, 3, "3"}, {"single cores, single-phase", object{"csa_mm2": 6, "cores": 1}, 1, "2"},
-		{"cores not stated", object{"csa_mm2": 6}, 1, "missing /datasheets/cables/c/cores"},
+		{"cores not stated", object{"csa_mm2": 6}, 1, "2"},
 	} {
 		doc := mains()
 		doc["datasheets"].(object)["cables"] = object{"c": c.sheet}
@@ -258,6 +260,28 @@ func TestStandards(t *testing.T) {
 		doc["cables"].(list)[0].(object)["cable"] = "c"
 		if got := derive(t, doc)[0].Standard.Value(); got != want {
 			t.Errorf("%s is taken as %s, want %s", stated, got, want)
+		}
+	}
+}
+
+// A cable of more than one core needs as many as its circuit has conductors.
+func TestCoresNeeded(t *testing.T) {
+	for _, c := range []struct {
+		name    string
+		phases  int
+		neutral any
+		want    string
+	}{
+		{"single-phase", 1, nil, "2"}, {"three lines", 3, false, "3"}, {"three lines and neutral", 3, true, "4"},
+		{"neutral not stated", 3, nil, "missing /cables/4/neutral_conductor"},
+	} {
+		doc := mains()
+		doc["datasheets"].(object)["inverters"].(object)["I"].(object)["phases"] = c.phases
+		if c.neutral != nil {
+			doc["cables"].(list)[4].(object)["neutral_conductor"] = c.neutral
+		}
+		if got := said(find(t, derive(t, doc), "A1C").CoresNeeded); got != c.want {
+			t.Errorf("%s: %s, want %s", c.name, got, c.want)
 		}
 	}
 }

@@ -115,11 +115,22 @@ func (f *Run) byResistance(p *plan, many working.Number, column string) working.
 // set; holds is false where the table does not know the conductor.
 func (f *Run) byTable(p *plan, many working.Number, column string) (n working.Number, holds bool) {
 	row := p.book.Pick("cable_drop", book.Is("conductor", f.ConductorMetal), book.Equals("class", f.ConductorClass),
-		book.Equals("conductor_c", f.ConductorMaxC), book.Equals("csa_mm2", f.CsaMm2))
+		book.Equals("conductor_c", f.ConductorMaxC), book.Equals("csa_mm2", f.CsaMm2), book.Is("cores", coresWord(f.SingleCores)))
 	if row.Lacked() {
 		return n, false
 	}
 	return tabulatedDrop.Of(f.LengthM.As("l"), f.DesignCurrentA.As("I"), row.Number(column, "m"), many), true
+}
+
+// coresWord is the word of the table for cables of one core, and for those of more.
+func coresWord(single working.Flag) working.Text {
+	switch {
+	case !single.Known():
+		return working.UnknownText(single.Missing()...)
+	case single.Value():
+		return working.KnownText("single", single.At())
+	}
+	return working.KnownText("more", single.At())
 }
 
 // drop adds up what the runs on the way of a string take from it.

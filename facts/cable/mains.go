@@ -91,21 +91,17 @@ func (f *Run) feeds(run int, p *plan) {
 	f.Inverters = working.List(ids...)
 }
 
-// loaded counts the loaded conductors. A cable of three cores and more on AC is
-// taken as three-phase; cables of one core by the sources, or the supply.
-func (f *Run) loaded(i int, sheet *schema.CableDatasheet, p *plan) {
+// loaded counts the loaded conductors: they follow from the circuit, whatever other
+// cores the cable has. An AC run has as many as its sources have lines, or the
+// supply, and two where that is one.
+func (f *Run) loaded(i int, p *plan) {
 	f.Loaded = working.Counted("n_load", 2, f.At)
 	if f.Service.Value() != "ac" {
 		return
 	}
-	phases := p.phasesOn(i)
-	switch {
-	case sheet.Cores.Stated() && sheet.Cores.Value >= 3:
-		f.Loaded = working.Counted("n_load", 3, sheet.Cores.At())
+	switch phases := p.phasesOn(i); {
 	case !phases.Known():
 		f.Loaded = working.Unknown("n_load", "", phases.Missing()...)
-	case !sheet.Cores.Stated() && sheet.Stated():
-		f.Loaded = working.Unknown("n_load", "", sheet.Cores.At())
 	case phases.Value() == 3:
 		f.Loaded = working.Counted("n_load", 3, f.At)
 	}

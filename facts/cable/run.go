@@ -25,6 +25,8 @@ type Run struct {
 	Inverters       working.Names  `json:"inverters" words:"inverters and batteries whose AC current it carries"`
 	DesignCurrentA  working.Number `json:"design_current_a" words:"design current, for which its conductors must be good"`
 	Loaded          working.Number `json:"loaded_conductors" words:"loaded conductors: two on DC and single-phase, three on three-phase"`
+	Cores           working.Number `json:"cores" words:"cores of its cable, all counted"`
+	CoresNeeded     working.Number `json:"cores_needed" words:"cores that a cable of more than one needs for its circuit: loaded conductors, and the neutral of three lines"`
 	CapacityA       working.Number `json:"capacity_a" words:"current-carrying capacity of its worst stretch, all factors applied"`
 	ConductorTempC  working.Number `json:"conductor_temp_c" words:"temperature of its hottest conductor at the design current"`
 	U0V             working.Number `json:"u0_v" words:"voltage of the supply to earth, of an AC run"`
@@ -52,12 +54,12 @@ func (p *plan) run(i int) (Run, []Segment) {
 		LengthM: lengthOf(r),
 	}
 	f.DropBudgetPct = working.Stated("Δu_budget", "%", r.DropBudgetPct)
-	sheet := r.Cable.To()
 	f.Wire = p.wireOf(r.Cable)
 	f.load(r, p.strings[i], p)
 	f.feeds(i, p)
 	f.design(i, p)
-	f.loaded(i, sheet, p)
+	f.loaded(i, p)
+	f.cores(r)
 	segments := p.segments(&f, r)
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)

@@ -13,6 +13,7 @@ import (
 type Wire struct {
 	Kind             working.Text   `json:"cable_kind" words:"how its cable is built"`
 	Standard         working.Text   `json:"cable_standard" words:"product standard of its cable, without edition and national prefix"`
+	SingleCores      working.Flag   `json:"single_cores" words:"whether its conductors are cables of one core each"`
 	CsaMm2           working.Number `json:"csa_mm2" words:"cross-section of each line or pole conductor"`
 	ConductorClass   working.Number `json:"conductor_class" words:"class of its conductors in IEC 60228"`
 	Tinned           working.Flag   `json:"tinned" words:"whether its conductors are tinned"`
@@ -73,6 +74,7 @@ func (p *plan) wireFrom(s *schema.CableDatasheet) Wire {
 		ConductorMetal:   working.StatedText(s.Conductor),
 		ReactanceOhmPerK: working.Stated("X", "Ω/km", s.ReactanceOhmPerKm),
 	}
+	w.SingleCores = singleCores(s)
 	w.BendLeastMm = bendOf(s)
 	w.Resistance20C = p.resistance(s.Conductor, s.ConductorClass, s.Tinned, w.CsaMm2, w.ResistanceSheet)
 	w.K = p.book.Pick("conductor_withstand", book.Is("conductor", w.ConductorMetal), book.Is("kind", w.Kind), book.Is("insulation", w.CableInsulation)).Number("k", "k")

@@ -209,6 +209,26 @@ func TestDates(t *testing.T) {
 	facttest.Wants(t, "a route not stated", derive(t, doc).Connection.Routes, "/handover/notifications/1/route")
 }
 
+// An inverter that is called as the protection outside the inverters keeps settings of
+// its own: each setting has an id of its own.
+func TestSettingsOfInverterCalledInterface(t *testing.T) {
+	for _, id := range []string{"interface", "ac", "interface_protection"} {
+		doc := premises(1)
+		inverter(doc, id, 3600, 1)["settings"] = object{"rocof_s": 0.2}
+		doc["ac"].(object)["interface_protection"] = object{"fitted": true, "settings": object{"rocof_s": 0.5}}
+		seen := map[string]float64{}
+		for _, s := range derive(t, doc).Settings {
+			if _, twice := seen[s.ID]; twice {
+				t.Errorf("%s: two settings are called %s", id, s.ID)
+			}
+			seen[s.ID] = s.Value.Value()
+		}
+		if seen[id+".rocof_s"] != 0.2 || seen["ac.interface_protection.rocof_s"] != 0.5 {
+			t.Errorf("%s: settings %v", id, seen)
+		}
+	}
+}
+
 func TestSettings(t *testing.T) {
 	doc := premises(1)
 	inverter(doc, "INV1", 3600, 1)["settings"] = object{"over_voltage_1_v": 265.7}
@@ -222,7 +242,7 @@ func TestSettings(t *testing.T) {
 	is(t, "at most", f.Settings[0].Most, 265.65)
 	facttest.Wants(t, "a setting not stated", f.Settings[1].Value, "/inverters/0/settings/rocof_s")
 	is(t, "outside the inverter", f.Settings[3].Value, 0.5)
-	if f.Settings[3].ID != "interface.rocof_s" || f.Interfaces[0].TypeTestStandard.Value() != "G98" {
+	if f.Settings[3].ID != "ac.interface_protection.rocof_s" || f.Interfaces[0].TypeTestStandard.Value() != "G98" {
 		t.Errorf("%s, type test %q", f.Settings[3].ID, f.Interfaces[0].TypeTestStandard.Value())
 	}
 }

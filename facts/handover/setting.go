@@ -60,15 +60,17 @@ func settings(in *schema.Installation, b book.Book) []Setting {
 	}
 	all := []Setting{}
 	for _, inv := range in.Inverters {
-		all = append(all, settingsOf(inv.ID.Value, &inv.Settings, inv.At(), b)...)
+		all = append(all, settingsOf(inv.ID.Value, inv.ID.Value, &inv.Settings, inv.At(), b)...)
 	}
 	if p := in.AC.InterfaceProtection; p.Fitted.Yes() {
-		all = append(all, settingsOf("interface", &p.Settings, p.At(), b)...)
+		all = append(all, settingsOf("ac.interface_protection", "the interface protection", &p.Settings, p.At(), b)...)
 	}
 	return all
 }
 
-func settingsOf(part string, s *schema.GridSettings, at string, b book.Book) []Setting {
+// settingsOf derives the settings of one protection. Its id has a point in it where it is
+// no part, since an inverter may bear any name without one.
+func settingsOf(id, part string, s *schema.GridSettings, at string, b book.Book) []Setting {
 	t := b.Tables["grid_settings"]
 	if t == nil {
 		return nil
@@ -84,7 +86,7 @@ func settingsOf(part string, s *schema.GridSettings, at string, b book.Book) []S
 			continue
 		}
 		f := Setting{
-			Subject: working.Subject{ID: part + "." + name, At: at, Name: "setting " + name + " of " + part},
+			Subject: working.Subject{ID: id + "." + name, At: at, Name: "setting " + name + " of " + part},
 			Setting: working.KnownText(name, at),
 			Value:   working.Stated("x", unitOf(name), value),
 		}
