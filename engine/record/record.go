@@ -16,21 +16,22 @@ import (
 
 // recordVersion is raised when a member of a record changes, comes or goes: a
 // record is held to its schema closely, since it is evidence.
-const recordVersion = 1
+const recordVersion = 2
 
 // Record is the evidence of one check: which document, by which rules, with
 // which outcomes. It is described by schema/record.schema.json. It has nothing
 // in it of the machine or the moment but what the caller states.
 type Record struct {
-	RecordVersion int      `json:"record_version"`
-	Tool          Tool     `json:"tool"`
-	Time          string   `json:"time,omitempty"` // as the caller states it, RFC 3339
-	Document      Document `json:"document"`
-	RuleSet       RuleSet  `json:"rule_set"`
-	Options       Options  `json:"options"`
-	Passes        bool     `json:"passes"`
-	Parts         []Part   `json:"parts"`
-	Cautions      []string `json:"cautions"`
+	RecordVersion int        `json:"record_version"`
+	Tool          Tool       `json:"tool"`
+	Time          string     `json:"time,omitempty"` // as the caller states it, RFC 3339
+	Document      Document   `json:"document"`
+	RuleSet       RuleSet    `json:"rule_set"`
+	Options       Options    `json:"options"`
+	Passes        bool       `json:"passes"`
+	Unlikely      []Unlikely `json:"unlikely"` // since version 2
+	Parts         []Part     `json:"parts"`
+	Cautions      []string   `json:"cautions"`
 }
 
 // Tool is the program that judged.
@@ -110,6 +111,7 @@ func Of(r *judge.Result, o judge.Options, version string, cautions []string) *Re
 		RuleSet:       RuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)},
 		Options:       Options(o),
 		Passes:        r.Passes,
+		Unlikely:      unlikelyOf(r),
 		Parts:         []Part{},
 		Cautions:      cautions,
 	}

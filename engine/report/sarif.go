@@ -39,6 +39,9 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 	for i, q := range r.RuleSet.Requirements {
 		index[q] = i
 	}
+	for _, u := range r.Unlikely {
+		part.Results = append(part.Results, sarifUnlikely(r, u, len(index)))
+	}
 	for _, j := range r.Judgments {
 		if j.IsFinding() {
 			part.Results = append(part.Results, sarifOf(r, j, index[j.Requirement], o))
@@ -258,7 +261,7 @@ func sarifRules(s *ruleset.RuleSet) []sarifRule {
 			DefaultConfiguration: sarifLevel{level}, Properties: sarifRuleBack{q.Level, q.Room, Cite(q.Source)},
 		}
 	}
-	return rules
+	return append(rules, sarifUnlikelyRule())
 }
 
 // sarifText makes a message of a text. In a message, braces stand for arguments

@@ -20,6 +20,7 @@ import (
 func Text(w io.Writer, r *judge.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
+	p.unlikely(r)
 	p.unstated(r)
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
@@ -194,8 +195,15 @@ func verdictStyle(r *judge.Result) style {
 
 func counts(s Counts) string {
 	text := fmt.Sprintf("%d not met, %d not shown, %d met, %d not applicable", s.NotMet, s.NotShown, s.Met, s.NotApplicable)
+	if s.Unlikely > 0 {
+		text = fmt.Sprintf("%d unlikely, ", s.Unlikely) + text
+	}
 	if s.Departures > 0 {
-		text += fmt.Sprintf("; %d of the not met accepted in writing", s.Departures)
+		of := "not met"
+		if s.Unlikely > 0 {
+			of += " and unlikely"
+		}
+		text += fmt.Sprintf("; %d of the %s accepted in writing", s.Departures, of)
 	}
 	if s.EitherWay > 0 {
 		text += fmt.Sprintf("; %d of the met whether they apply or not", s.EitherWay)
