@@ -33,7 +33,7 @@ var doors = map[string][]string{
 	"engine/ruleset":        {"schema", "facts", "facts/working", "facts/book", "engine/catalogue", "engine/rego"},
 	"engine/judge":          {"schema", "facts", "facts/working", "facts/book", "engine/catalogue", "engine/rego", "engine/ruleset"},
 	"engine/trial":          {"schema", "facts", "facts/book", "engine/catalogue", "engine/ruleset", "engine/judge"},
-	"engine/record":         {"schema", "engine/ruleset", "engine/judge"},
+	"engine/record":         {"schema", "facts/working", "engine/ruleset", "engine/judge"},
 	"engine/report/drawing": {"schema", "facts", "facts/working", "facts/circuit", "engine/judge"},
 	"engine/report":         {"schema", "facts", "facts/working", "engine/catalogue", "engine/ruleset", "engine/judge", "engine/record", "engine/report/drawing"},
 	"engine/report/sheets":  {"schema", "facts/working", "facts/commissioning", "engine/judge", "engine/report", "engine/report/drawing"},
