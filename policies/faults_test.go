@@ -64,11 +64,7 @@ func outcomes(t testing.TB, set *ruleset.RuleSet, raw []byte) map[change]judge.O
 	if err != nil {
 		t.Fatal(err)
 	}
-	all := map[change]judge.Outcome{}
-	for _, j := range r.Judgments {
-		all[change{Requirement: j.Requirement.ID, Subject: j.Subject.ID}] = j.Outcome
-	}
-	return all
+	return keyed(r)
 }
 
 // unlikely lists the values of a text at which somebody has to look again.

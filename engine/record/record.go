@@ -11,6 +11,7 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -147,7 +148,7 @@ func fileName(name string) string {
 
 func outcomeOf(j judge.Judgment) Outcome {
 	q := j.Requirement
-	out := Outcome{Requirement: q.ID, Level: q.Level, Outcome: j.Outcome, MarginPct: j.MarginPct, Missing: j.Missing, Departure: j.Departure}
+	out := Outcome{Requirement: q.ID, Level: q.Level, Outcome: j.Outcome, MarginPct: j.MarginPct, Missing: working.Pointers(j.Missing), Departure: j.Departure}
 	if m := j.Measured; m != nil {
 		out.Measured = &Measured{m.Fact, m.Value, m.Unit}
 	}

@@ -256,7 +256,7 @@ func htmlRowOf(r *judge.Result, j judge.Judgment) htmlRow {
 // linesOf lists the lines of the document that a judgment rests on, or where
 // what it lacks would stand.
 func linesOf(r *judge.Result, j judge.Judgment) []int {
-	pointers := j.Missing
+	pointers := placesOf(j.Missing)
 	if n := r.Number(j); n != nil {
 		pointers = n.Pointers()
 	}

@@ -310,7 +310,11 @@ func (j *jsonWriter) outcome(one judge.Judgment) {
 	}
 	if len(one.Missing) > 0 {
 		j.member("missing")
-		j.strings(one.Missing)
+		j.strings(working.Pointers(one.Missing))
+	}
+	if doubts := working.Doubts(one.Missing); doubts != nil {
+		j.member("reasons")
+		j.encoded(doubts)
 	}
 	if one.Departure != nil {
 		j.member("departure")

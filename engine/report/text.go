@@ -346,16 +346,29 @@ func (p *page) styleOf(j judge.Judgment) style {
 	return doubt
 }
 
-// missing says on which lines the missing members would stand.
+// placesOf lists the places in the document that some gaps name, those with which
+// something disagrees too.
+func placesOf(gaps []working.Gap) []string {
+	var all []string
+	for _, g := range gaps {
+		for _, at := range []string{g.At, g.With} {
+			if strings.HasPrefix(at, "/") {
+				all = append(all, at)
+			}
+		}
+	}
+	return all
+}
+
+// missing says on which lines the missing members would stand, and those with which
+// something is the matter.
 func (p *page) missing(r *judge.Result, j judge.Judgment) {
 	if j.Outcome != judge.NotShown {
 		return
 	}
 	var lines []int
-	for _, m := range j.Missing {
-		if strings.HasPrefix(m, "/") {
-			lines = append(lines, r.Document.Position(m).Line)
-		}
+	for _, at := range placesOf(j.Missing) {
+		lines = append(lines, r.Document.Position(at).Line)
 	}
 	slices.Sort(lines)
 	lines = slices.Compact(lines)
