@@ -151,7 +151,7 @@ func TestNothingStated(t *testing.T) {
 		t.Error("there are facts of parts that are not stated")
 	}
 	for name, n := range map[string]working.Number{"strings": f.Installation.Strings, "power": f.Installation.DcPowerW, "voltage": f.Installation.VocMaxV} {
-		if n.Known() || len(n.Missing()) != 1 || n.Missing()[0] != "/strings" {
+		if n.Known() || len(n.Missing()) != 1 || n.Missing()[0].At != "/strings" {
 			t.Errorf("%s of the installation = %v, missing %v", name, n.Value(), n.Missing())
 		}
 	}

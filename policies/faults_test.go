@@ -26,6 +26,7 @@ type fault struct {
 	Installation string          `json:"installation"`
 	Patch        json.RawMessage `json:"patch"` // RFC 6902
 	Changes      []change        `json:"changes"`
+	Unlikely     []string        `json:"unlikely"` // JSON pointers of the values at which somebody has to look again
 }
 
 type change struct {
@@ -63,9 +64,19 @@ func outcomes(t testing.TB, set *ruleset.RuleSet, raw []byte) map[change]judge.O
 	if err != nil {
 		t.Fatal(err)
 	}
-	all := map[change]judge.Outcome{}
-	for _, j := range r.Judgments {
-		all[change{Requirement: j.Requirement.ID, Subject: j.Subject.ID}] = j.Outcome
+	return keyed(r)
+}
+
+// unlikely lists the values of a text at which somebody has to look again.
+func unlikely(t testing.TB, raw []byte) []string {
+	t.Helper()
+	doc, err := schema.Decode("installation.json", raw)
+	if err != nil {
+		t.Fatal(err)
+	}
+	all := []string{}
+	for _, u := range doc.Unlikely() {
+		all = append(all, u.At)
 	}
 	return all
 }
@@ -139,6 +150,9 @@ func tryFaults(t *testing.T, name string, files []string) {
 			for _, c := range f.Changes {
 				want[change{Requirement: c.Requirement, Subject: c.Subject}] = c.Outcome
 			}
+			if d := cmp.Diff(append([]string{}, f.Unlikely...), unlikely(t, f.apply(t, base))); d != "" {
+				t.Errorf("other values are unlikely than the fault says (- said, + found):\n%s", d)
+			}
 			if d := cmp.Diff(want, difference(sound, outcomes(t, set, f.apply(t, base)))); d != "" {
 				t.Errorf("outcomes changed otherwise than the fault says (- said, + found):\n%s", d)
 			}
@@ -170,6 +184,9 @@ func TestExamplesAreSound(t *testing.T) {
 	for _, name := range examples.Names {
 		if name == examples.Faulty {
 			continue
+		}
+		if u := unlikely(t, examples.Text(t, name)); len(u) > 0 {
+			t.Errorf("%s: unlikely is %v", name, u)
 		}
 		for k, o := range outcomes(t, set, examples.Text(t, name)) {
 			if o == judge.NotMet || o == judge.NotShown {

@@ -41,9 +41,11 @@ func newJudging(t testing.TB, set *ruleset.RuleSet, raw []byte) *judging {
 		t.Fatal(err)
 	}
 	j := &judging{set: set, doc: doc, facts: facts.Derive(&doc.Installation, set.Book), judged: map[part][]change{}, named: namedFacts(t, set)}
-	if j.before, err = j.judge(j.facts); err != nil {
+	r, err := judge.Derived(context.Background(), set, doc, j.facts, judge.Options{})
+	if err != nil {
 		t.Fatal(err)
 	}
+	j.before = keyed(r)
 	for _, l := range factLists {
 		parts := l.partsIn(j.facts)
 		j.parts = append(j.parts, byID(parts))
@@ -101,16 +103,13 @@ func namedFacts(t testing.TB, set *ruleset.RuleSet) map[string][]string {
 	return named
 }
 
-func (j *judging) judge(f *facts.Facts) (map[change]judge.Outcome, error) {
-	r, err := judge.Derived(context.Background(), j.set, j.doc, f, judge.Options{})
-	if err != nil {
-		return nil, err
-	}
+// keyed are the outcomes of a check by requirement and part.
+func keyed(r *judge.Result) map[change]judge.Outcome {
 	all := make(map[change]judge.Outcome, len(r.Judgments))
 	for _, judged := range r.Judgments {
 		all[change{Requirement: judged.Requirement.ID, Subject: judged.Subject.ID}] = judged.Outcome
 	}
-	return all, nil
+	return all
 }
 
 // factList is one list of facts, found in the Go struct.
@@ -199,40 +198,47 @@ func (j *judging) without(pointer string) (map[change]judge.Outcome, error) {
 		return nil, err
 	}
 	defer again()
-	after := facts.Derive(&j.doc.Installation, j.set.Book)
+	changed, _, err := j.changed(j.doc)
+	return changed, err
+}
+
+// changed judges what is not as it was in another document, the same but for a
+// change, and gives the outcomes that are not as they were; "" is that of a part
+// that is no more. It reports as well whether the other document passes as far as
+// it was judged.
+func (j *judging) changed(doc *schema.Document) (map[change]judge.Outcome, bool, error) {
+	after := facts.Derive(&doc.Installation, j.set.Book)
 	changed := map[change]judge.Outcome{}
-	if !j.cut(after, changed) {
-		return nil, nil
+	j.cut(after, changed)
+	r, err := judge.Derived(context.Background(), j.set, doc, after, judge.Options{})
+	if err != nil {
+		return nil, false, err
 	}
-	found, err := j.judge(after)
-	for k, o := range found {
+	for k, o := range keyed(r) {
 		if j.before[k] != o {
 			changed[k] = o
 		}
 	}
-	return changed, err
+	return changed, r.Passes, nil
 }
 
 // cut leaves of the facts only the parts that are not as they were, and notes
-// what was judged of those that are gone. It reports whether anything changed.
-func (j *judging) cut(after *facts.Facts, gone map[change]judge.Outcome) bool {
-	some := false
+// what was judged of those that are gone.
+func (j *judging) cut(after *facts.Facts, gone map[change]judge.Outcome) {
 	whole := map[string]bool{}
 	for i, l := range factLists { // that of the installation stands first
 		kept := l.changed(j.parts[i], l.partsIn(after))
-		some = some || len(kept) > 0
 		if !l.list {
 			for _, p := range kept {
 				whole = j.judgedBy(l.differing(p, j.parts[i][idOf(p)]))
 			}
 			continue
 		}
-		some = j.gone(l, i, after, gone) || some
+		j.noteGone(l, i, after, gone)
 		if !whole[l.name] {
 			l.keep(after, kept)
 		}
 	}
-	return some
 }
 
 // judgedBy are the lists whose parts are judged by some fact of the installation.
@@ -257,23 +263,20 @@ func (l factList) changed(before map[string]reflect.Value, after []reflect.Value
 	return some
 }
 
-// gone notes what was judged of parts that are no more. A list that had none was
+// noteGone notes what was judged of parts that are no more. A list that had none was
 // judged as a whole.
-func (j *judging) gone(l factList, i int, after *facts.Facts, gone map[change]judge.Outcome) bool {
+func (j *judging) noteGone(l factList, i int, after *facts.Facts, gone map[change]judge.Outcome) {
 	had, have := j.parts[i], byID(l.partsIn(after))
 	if len(had) == 0 && len(have) > 0 {
 		had = map[string]reflect.Value{"installation": {}}
 	}
-	some := reflect.ValueOf(after).Elem().Field(l.index).IsNil() != reflect.ValueOf(j.facts).Elem().Field(l.index).IsNil()
 	for id := range had {
 		if _, still := have[id]; !still {
-			some = true
 			for _, k := range j.judged[part{l.name, id}] {
 				gone[k] = ""
 			}
 		}
 	}
-	return some
 }
 
 // keep leaves some of the parts of a list, or the first, so that a list is not

@@ -23,6 +23,7 @@ func checkReferences(d *Document) *findings {
 	c.checkRuns()
 	c.checkSheets()
 	c.checkLabels()
+	c.checkDepartures()
 	return c.found
 }
 

@@ -189,7 +189,7 @@ func formOf(file string, p map[string]any) string {
 // schemas are compiled, as in draft 2020-12, in which they are written.
 var plainKeywords = strings.Fields(`$schema $id $ref $defs title description type enum const
 	properties required additionalProperties propertyNames maxProperties items minItems maxItems
-	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf x-refers-to x-unique-in x-go`)
+	minimum maximum exclusiveMinimum minLength maxLength pattern anyOf x-refers-to x-unique-in x-go x-plausible`)
 
 func TestSchemasUsePlainKeywords(t *testing.T) {
 	for _, file := range schemaFiles(t) {

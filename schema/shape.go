@@ -36,6 +36,7 @@ type memberShape struct {
 	name string
 	must bool
 	*shape
+	plausible *plausible // of a number: the values that nobody has to look at again; else nil
 }
 
 // fits reports whether a value is as its schema wants it, for sure. It says no

@@ -202,6 +202,26 @@ func Spoken(pointer string) string {
 	return b.String()
 }
 
+// named writes a JSON pointer as people say it, and the parts of a list by their
+// ids: strings.S1.voc_v.
+func (s *Source) named(pointer string) string {
+	var b strings.Builder
+	n := s.root
+	for _, t := range split(pointer) {
+		list := n.kind == isList
+		n = n.child(escape(t))
+		switch id := n.member("id"); {
+		case list && id != nil:
+			b.WriteString("." + spokenName(id.text))
+		case list:
+			b.WriteString("[" + t + "]")
+		default:
+			b.WriteString("." + spokenName(t))
+		}
+	}
+	return b.String()[1:]
+}
+
 // spokenName is the member name itself, in quotes when it is not a plain word.
 func spokenName(name string) string {
 	for _, r := range name {

@@ -119,6 +119,23 @@ func (c *references) checkSheets() {
 	}
 }
 
+// checkDepartures makes sure that each departure is from one requirement, or from
+// the plausible values of one member.
+func (c *references) checkDepartures() {
+	for _, d := range c.doc.Installation.Handover.Departures {
+		switch {
+		case d.Requirement.Stated() && d.Member.Stated():
+			c.add(d.Member, func() (string, string) {
+				return fmt.Sprintf("%s: the departure is from a requirement already", Spoken(d.Member.At())), "make two departures of it"
+			})
+		case !d.Requirement.Stated() && !d.Member.Stated():
+			c.add(d, func() (string, string) {
+				return fmt.Sprintf("%s does not say what it departs from", Spoken(d.At())), "state the requirement, or the member whose value is unlikely"
+			})
+		}
+	}
+}
+
 func (c *references) oneOf(a, b Number) {
 	if a.Stated() && b.Stated() {
 		c.add(b, func() (string, string) {

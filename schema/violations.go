@@ -148,6 +148,7 @@ func inWords(at string, r rule) string {
 // a sentence.
 func firstSentence(words string) string {
 	words, _, _ = strings.Cut(words, ". ")
+	words, _, _ = strings.Cut(words, plausibleWords)
 	words = strings.TrimSuffix(words, ".")
 	if len(words) > 1 && (words[1] == ' ' || unicode.IsLower(rune(words[1]))) {
 		words = strings.ToLower(words[:1]) + words[1:]

@@ -46,9 +46,9 @@ type Value struct {
 	Text    string
 	Flag    bool
 	List    []string
-	Numbers []float64 // of a limit that lists numbers; then List is empty
-	Unit    string    // of a number
-	Missing []string  // of an unknown fact: what would have to be stated
+	Numbers []float64     // of a limit that lists numbers; then List is empty
+	Unit    string        // of a number
+	Missing []working.Gap // of an unknown fact: what would have to be stated
 }
 
 // Plain is the value as float64, string, bool, []string or []float64; nil when it

@@ -7,6 +7,7 @@ import (
 	"cmp"
 	"context"
 	"fmt"
+	"slices"
 
 	"sunclause/engine/catalogue"
 	"sunclause/engine/ruleset"
@@ -27,6 +28,7 @@ type Result struct {
 	Document  *schema.Document
 	RuleSet   *ruleset.RuleSet
 	Facts     *facts.Facts
+	Unlikely  []Unlikely // numbers at which somebody has to look again, in the order of the document
 	Judgments []Judgment // every requirement and every part it is about, in the order of the document
 	Notes     []string   // what the reader should know beside them
 	Passes    bool
@@ -53,7 +55,7 @@ func Derived(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, f 
 	if err != nil {
 		return nil, err
 	}
-	r := &Result{Document: doc, RuleSet: set, Facts: f, Judgments: e.judgeAll(doc)}
+	r := &Result{Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc)}
 	r.depart(o)
 	r.Passes = r.passes(o)
 	return r, nil
@@ -74,9 +76,12 @@ func Requirement(ctx context.Context, set *ruleset.RuleSet, f *facts.Facts, q *r
 	return all, nil
 }
 
-// passes reports whether nothing binding is left open: a shall that is not met
-// and not departed from, or not shown, fails the check.
+// passes reports whether nothing binding is left open: an unlikely value, or a
+// shall that is not met, and not departed from, or a shall not shown, fails the check.
 func (r *Result) passes(o Options) bool {
+	if slices.ContainsFunc(r.Unlikely, Unlikely.FailsCheck) {
+		return false
+	}
 	for _, j := range r.Judgments {
 		if j.FailsCheck(o.Strict) {
 			return false

@@ -7,8 +7,8 @@ import (
 	"sunclause/schema"
 )
 
-// Departure is a requirement that is not met and accepted so in writing. It
-// stays visible; it only stops the check from failing.
+// Departure is a requirement that is not met, or an unlikely value, accepted so
+// in writing. It stays visible; it only stops the check from failing.
 type Departure struct {
 	Reason string `json:"reason"`
 	Author string `json:"author"`
@@ -18,28 +18,44 @@ type Departure struct {
 	Void   string `json:"void,omitempty"` // why it does not count
 }
 
-// depart marks the judgments that the document departs from. A departure that
-// fits nothing that is not met is noted: it may be misspelt, or no longer
+// counts reports whether there is a departure that has not ended.
+func (d *Departure) counts() bool { return d != nil && d.Void == "" }
+
+// depart marks what the document departs from. A departure that fits nothing that
+// is not met, and no unlikely value, is noted: it may be misspelt, or no longer
 // needed.
 func (r *Result) depart(o Options) {
 	day := cmp.Or(o.Date, o.Designed, r.Document.Installation.Project.DesignDate.Value)
 	for _, d := range r.Document.Installation.Handover.Departures {
-		used := false
-		for i := range r.Judgments {
-			if j := &r.Judgments[i]; j.Outcome == NotMet && fits(d, *j) {
-				j.Departure = departure(d, day)
-				used = true
-			}
+		from, fit := d.Requirement, "fits no requirement that is not met"
+		if d.Member.Stated() {
+			from, fit = d.Member, "fits no unlikely value"
 		}
-		if !used {
+		if !r.departFrom(d, departure(d, day)) {
 			pos := r.Document.Position(d.At())
-			r.Notes = append(r.Notes, fmt.Sprintf("line %d: the departure from %s fits no requirement that is not met", pos.Line, d.Requirement.Value))
+			r.Notes = append(r.Notes, fmt.Sprintf("line %d: the departure from %s %s", pos.Line, from.Value, fit))
 		}
 	}
 }
 
+// departFrom marks what one departure fits, and reports whether there is any.
+func (r *Result) departFrom(d schema.Departure, out *Departure) bool {
+	used := false
+	for i := range r.Unlikely {
+		if u := &r.Unlikely[i]; d.Member.Is(u.At) {
+			u.Departure, used = out, true
+		}
+	}
+	for i := range r.Judgments {
+		if j := &r.Judgments[i]; j.Outcome == NotMet && fits(d, *j) {
+			j.Departure, used = out, true
+		}
+	}
+	return used
+}
+
 func fits(d schema.Departure, j Judgment) bool {
-	return d.Requirement.Value == j.Requirement.ID && (!d.Subject.Stated() || d.Subject.Value == j.Subject.ID)
+	return d.Requirement.Is(j.Requirement.ID) && (!d.Subject.Stated() || d.Subject.Value == j.Subject.ID)
 }
 
 // departure takes a departure of the document. One with a last day counts only

@@ -82,7 +82,7 @@ findings contains f if {
 				if err != nil {
 					t.Fatal(err)
 				}
-				if j := all[0]; j.Outcome != c.want || j.EitherWay != c.eitherWay || !slices.Equal(j.Missing, c.missing) {
+				if j := all[0]; j.Outcome != c.want || j.EitherWay != c.eitherWay || !slices.Equal(working.Pointers(j.Missing), c.missing) {
 					t.Errorf("%s: %s, either way %t, missing %v; want %s, %t, %v", q.ID, j.Outcome, j.EitherWay, j.Missing, c.want, c.eitherWay, c.missing)
 				}
 			}

@@ -23,11 +23,11 @@ type evaluation struct {
 	whole  reader              // of the installation
 	part   reader              // of the part that is being judged
 
-	elsewhere map[*ruleset.Requirement][]string // what a Rego rule lacks of other parts than the one it judges
+	elsewhere map[*ruleset.Requirement][]working.Gap // what a Rego rule lacks of other parts than the one it judges
 }
 
 func newEvaluation(ctx context.Context, set *ruleset.RuleSet, f *facts.Facts) (*evaluation, error) {
-	e := &evaluation{set: set, facts: f, elsewhere: map[*ruleset.Requirement][]string{}}
+	e := &evaluation{set: set, facts: f, elsewhere: map[*ruleset.Requirement][]working.Gap{}}
 	if rules := set.Rules(); rules != nil {
 		broken, err := rules.Broken(ctx, f)
 		if err != nil {
@@ -129,7 +129,7 @@ func (e *evaluation) judgeBlock(b block, all []Judgment) []Judgment {
 		case b.stated:
 			j.Outcome = NotApplicable
 		default:
-			j.Outcome, j.Missing = NotShown, []string{b.Subject.At}
+			j.Outcome, j.Missing = NotShown, []working.Gap{working.Unstated(b.Subject.At)}
 		}
 		all = append(all, j)
 	}

@@ -25,12 +25,12 @@ type Judgment struct {
 	Requirement *ruleset.Requirement
 	*Part
 	Outcome   Outcome
-	Measured  *Quantity // nil when the requirement measures nothing or does not apply, or it is unknown
-	Limit     *Quantity // nil likewise
-	MarginPct *float64  // how far inside the limit, in % of it; below zero when beyond
-	Message   string    // for a Rego rule, what it said
-	EitherWay bool      // it is met although it is not known to apply: what it asks for is there in any case
-	Missing   []string  // for not shown, and for what holds either way: JSON pointers of what would have to be stated
+	Measured  *Quantity     // nil when the requirement measures nothing or does not apply, or it is unknown
+	Limit     *Quantity     // nil likewise
+	MarginPct *float64      // how far inside the limit, in % of it; below zero when beyond
+	Message   string        // for a Rego rule, what it said
+	EitherWay bool          // it is met although it is not known to apply: what it asks for is there in any case
+	Missing   []working.Gap // for not shown, and for what holds either way: why that is not known
 	Departure *Departure
 
 	decides int // of a group: the place of the comparison that was measured
@@ -69,7 +69,7 @@ func (j Judgment) FailsCheck(strict bool) bool {
 	if j.Requirement.Level != ruleset.Shall && !strict {
 		return false
 	}
-	return j.Outcome == NotShown || j.Outcome == NotMet && (j.Departure == nil || j.Departure.Void != "")
+	return j.Outcome == NotShown || j.Outcome == NotMet && !j.Departure.counts()
 }
 
 // margin is how far a value is inside its limit, in % of the limit.

@@ -9,7 +9,7 @@ import (
 
 	"sunclause/engine/catalogue"
 	"sunclause/engine/ruleset"
-	"sunclause/schema"
+	"sunclause/facts/working"
 )
 
 // Describe puts a judgment into one line: what was measured against what is allowed.
@@ -29,29 +29,9 @@ func (j Judgment) Describe() string {
 	return j.sayMeasured()
 }
 
-// SayMissing says what would have to be stated for a requirement that is not
-// shown, or to know whether one applies that holds either way.
-func (j Judgment) SayMissing() string {
-	missing := j.Missing
-	if len(missing) == 0 {
-		return "what it depends on is not known"
-	}
-	words := make([]string, len(missing))
-	for i, m := range missing {
-		words[i] = m
-		if strings.HasPrefix(m, "/") {
-			words[i] = schema.Spoken(m)
-		}
-	}
-	if len(words) > 4 {
-		words = append(words[:4], fmt.Sprintf("%d more", len(words)-4))
-	}
-	if len(words) == 1 {
-		return words[0] + " is not stated"
-	}
-	last := len(words) - 1
-	return strings.Join(words[:last], ", ") + " and " + words[last] + " are not stated"
-}
+// SayMissing says why a requirement is not shown, or why it is not known whether one
+// applies that holds either way.
+func (j Judgment) SayMissing() string { return working.Spoken(j.Missing) }
 
 // allowedWords say how a value must stand to its limit.
 var allowedWords = map[string]string{

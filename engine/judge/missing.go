@@ -7,14 +7,15 @@ import (
 	"sunclause/engine/rego"
 	"sunclause/engine/ruleset"
 	"sunclause/facts"
+	"sunclause/facts/working"
 )
 
-// missing names what a requirement would need of the part that is being judged,
+// missing says what a requirement would need of the part that is being judged,
 // and of others, and has not got: for the conditions under which it applies, for
 // what is compared, and for a Rego rule what it was seen to read. Each stands
 // once, in order.
-func (e *evaluation) missing(q *ruleset.Requirement) []string {
-	var all []string
+func (e *evaluation) missing(q *ruleset.Requirement) []working.Gap {
+	var all []working.Gap
 	name := func(f ruleset.Reading) {
 		if v := e.value(f); !v.Known {
 			all = append(all, v.Missing...)
@@ -36,14 +37,13 @@ func (e *evaluation) missing(q *ruleset.Requirement) []string {
 		}
 		all = append(all, e.missingElsewhere(q, reads)...)
 	}
-	slices.Sort(all)
-	return slices.Compact(all)
+	return working.Gaps(all)
 }
 
 // missingCells names what would have to be stated otherwise where a table has no
 // row for what is known.
-func (e *evaluation) missingCells(c *ruleset.Comparison) []string {
-	var all []string
+func (e *evaluation) missingCells(c *ruleset.Comparison) []working.Gap {
+	var all []working.Gap
 	for _, one := range c.AnyOf {
 		all = append(all, e.missingCells(one)...)
 	}
@@ -74,11 +74,11 @@ func ownReads(q *ruleset.Requirement, reads rego.Reads) []ruleset.Reading {
 // missingElsewhere names what a Rego rule reads from parts other than the one it
 // judges, and some such part has not got. Then nothing it says can be relied
 // upon for any part.
-func (e *evaluation) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) []string {
+func (e *evaluation) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) []working.Gap {
 	if known, ok := e.elsewhere[q]; ok {
 		return known
 	}
-	var missing []string
+	var missing []working.Gap
 	for _, read := range reads.Facts {
 		s, ok := catalogue.Of(read.Path[0])
 		if read.Own || !ok {
@@ -86,7 +86,7 @@ func (e *evaluation) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) 
 		}
 		parts, stated := s.Parts(e.facts)
 		if !stated {
-			missing = append(missing, facts.Lists[s.Name])
+			missing = append(missing, working.Unstated(facts.Lists[s.Name]))
 		}
 		f, ok := s.Fact(read.Fact())
 		for _, p := range parts {
@@ -94,7 +94,7 @@ func (e *evaluation) missingElsewhere(q *ruleset.Requirement, reads rego.Reads) 
 				break
 			}
 			if v := p.Value(f); !v.Known {
-				missing = append(missing, append(slices.Clone(v.Missing), p.At)...)
+				missing = append(missing, append(slices.Clone(v.Missing), working.Unstated(p.At))...)
 			}
 		}
 	}

@@ -4,6 +4,7 @@ import (
 	"sunclause/engine/catalogue"
 	"sunclause/engine/ruleset"
 	"sunclause/facts/book"
+	"sunclause/facts/working"
 )
 
 // truth is the answer to a comparison.
@@ -120,7 +121,7 @@ func (e *evaluation) limit(c *ruleset.Comparison) catalogue.Value {
 // cell reads a cell of a table in the row that facts pick. Where one of them is
 // unknown, or the table has no such row, so is the cell.
 func (e *evaluation) cell(c *ruleset.CellReading) catalogue.Value {
-	var missing []string
+	var missing []working.Gap
 	var keys []book.Key
 	for _, k := range c.Keys {
 		if v := e.value(k.Reading); !v.Known {

@@ -11,26 +11,28 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // recordVersion is raised when a member of a record changes, comes or goes: a
 // record is held to its schema closely, since it is evidence.
-const recordVersion = 1
+const recordVersion = 2
 
 // Record is the evidence of one check: which document, by which rules, with
 // which outcomes. It is described by schema/record.schema.json. It has nothing
 // in it of the machine or the moment but what the caller states.
 type Record struct {
-	RecordVersion int      `json:"record_version"`
-	Tool          Tool     `json:"tool"`
-	Time          string   `json:"time,omitempty"` // as the caller states it, RFC 3339
-	Document      Document `json:"document"`
-	RuleSet       RuleSet  `json:"rule_set"`
-	Options       Options  `json:"options"`
-	Passes        bool     `json:"passes"`
-	Parts         []Part   `json:"parts"`
-	Cautions      []string `json:"cautions"`
+	RecordVersion int        `json:"record_version"`
+	Tool          Tool       `json:"tool"`
+	Time          string     `json:"time,omitempty"` // as the caller states it, RFC 3339
+	Document      Document   `json:"document"`
+	RuleSet       RuleSet    `json:"rule_set"`
+	Options       Options    `json:"options"`
+	Passes        bool       `json:"passes"`
+	Unlikely      []Unlikely `json:"unlikely"` // since version 2
+	Parts         []Part     `json:"parts"`
+	Cautions      []string   `json:"cautions"`
 }
 
 // Tool is the program that judged.
@@ -110,6 +112,7 @@ func Of(r *judge.Result, o judge.Options, version string, cautions []string) *Re
 		RuleSet:       RuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)},
 		Options:       Options(o),
 		Passes:        r.Passes,
+		Unlikely:      unlikelyOf(r),
 		Parts:         []Part{},
 		Cautions:      cautions,
 	}
@@ -145,7 +148,7 @@ func fileName(name string) string {
 
 func outcomeOf(j judge.Judgment) Outcome {
 	q := j.Requirement
-	out := Outcome{Requirement: q.ID, Level: q.Level, Outcome: j.Outcome, MarginPct: j.MarginPct, Missing: j.Missing, Departure: j.Departure}
+	out := Outcome{Requirement: q.ID, Level: q.Level, Outcome: j.Outcome, MarginPct: j.MarginPct, Missing: working.Pointers(j.Missing), Departure: j.Departure}
 	if m := j.Measured; m != nil {
 		out.Measured = &Measured{m.Fact, m.Value, m.Unit}
 	}

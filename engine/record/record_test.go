@@ -210,7 +210,7 @@ func TestReadRecordRefuses(t *testing.T) {
 		{sound, "", "record.json:1:1: "},
 		{`"passes": false`, `"passes": false, "passes": true`, `"passes" stands twice`},
 		{`"passes": false`, `"passed": false`, "record.json:"},
-		{`"record_version": 1`, `"record_version": 2`, "record_version"},
+		{`"record_version": 2`, `"record_version": 3`, "record_version"},
 		{`"outcome": "met"`, `"outcome": "fine"`, "outcome"},
 	} {
 		_, err := record.Read("record.json", []byte(strings.Replace(sound, c.old, c.new, 1)))

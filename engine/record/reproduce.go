@@ -9,10 +9,11 @@ import (
 
 // Reproduction is what came of judging a document again that a record is about.
 type Reproduction struct {
-	Identical   bool            `json:"identical"`
-	Differences []Difference    `json:"differences"` // other than of outcomes
-	Outcomes    []OutcomeChange `json:"outcomes"`
-	Notes       []string        `json:"notes"`
+	Identical   bool             `json:"identical"`
+	Differences []Difference     `json:"differences"` // other than of outcomes and unlikely values
+	Unlikely    []UnlikelyChange `json:"unlikely"`
+	Outcomes    []OutcomeChange  `json:"outcomes"`
+	Notes       []string         `json:"notes"`
 }
 
 // Difference is something that is not as the record has it.
@@ -27,7 +28,7 @@ type Difference struct {
 // difference. The time and the name of the file are statements of whoever made
 // the record, and nothing to compare.
 func Reproduce(before, after *Record) Reproduction {
-	out := Reproduction{Differences: []Difference{}, Outcomes: CompareOutcomes(before, after), Notes: []string{}}
+	out := Reproduction{Differences: []Difference{}, Unlikely: CompareUnlikely(before, after), Outcomes: CompareOutcomes(before, after), Notes: []string{}}
 	add := func(what, a, b string) {
 		if a != b {
 			out.Differences = append(out.Differences, Difference{what, a, b})
@@ -41,11 +42,12 @@ func Reproduce(before, after *Record) Reproduction {
 	add("layers of the rule set", layersIn(before), layersIn(after))
 	add("changes that the rule set makes", written(before.RuleSet.Changes), written(after.RuleSet.Changes))
 	add("passes", strconv.FormatBool(before.Passes), strconv.FormatBool(after.Passes))
+	add("unlikely values", fmt.Sprint(len(before.Unlikely)), fmt.Sprint(len(after.Unlikely)))
 	add("outcomes stated", fmt.Sprint(before.count()), fmt.Sprint(after.count()))
 	if a, b := before.Tool.Version, after.Tool.Version; a != b {
 		out.Notes = append(out.Notes, fmt.Sprintf("the record was made by sunclause %s, and reproduced by %s", a, b))
 	}
-	out.Identical = len(out.Differences) == 0 && len(out.Outcomes) == 0
+	out.Identical = len(out.Differences)+len(out.Unlikely)+len(out.Outcomes) == 0
 	return out
 }
 

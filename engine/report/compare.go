@@ -14,6 +14,7 @@ import (
 type Compared struct {
 	Names         [2]string // of the documents, as they were named
 	Before, After *record.Record
+	Unlikely      []record.UnlikelyChange
 	Outcomes      []record.OutcomeChange
 }
 
@@ -21,7 +22,12 @@ type Compared struct {
 // keeps what matters; values that only moved, and what only one side judges and
 // finds in order, are left out.
 func Compare(before, after *record.Record, all bool) Compared {
-	c := Compared{Before: before, After: after, Outcomes: []record.OutcomeChange{}}
+	c := Compared{Before: before, After: after, Unlikely: []record.UnlikelyChange{}, Outcomes: []record.OutcomeChange{}}
+	for _, u := range record.CompareUnlikely(before, after) {
+		if onlyMoved := slices.Equal(u.Differs, []string{"at"}); u.Matters() || all && !onlyMoved {
+			c.Unlikely = append(c.Unlikely, u)
+		}
+	}
 	for _, o := range record.CompareOutcomes(before, after) {
 		onlyMoved := slices.Equal(o.Differs, []string{"at"})
 		if o.Matters() || all && !onlyMoved {
@@ -33,11 +39,11 @@ func Compare(before, after *record.Record, all bool) Compared {
 
 // Otherwise reports whether a document comes out otherwise on the two sides.
 func (c Compared) Otherwise() bool {
-	return c.Before.Passes != c.After.Passes || slices.ContainsFunc(c.Outcomes, record.OutcomeChange.Matters)
+	return c.Before.Passes != c.After.Passes || slices.ContainsFunc(c.Unlikely, record.UnlikelyChange.Matters) || slices.ContainsFunc(c.Outcomes, record.OutcomeChange.Matters)
 }
 
 // comparisonVersion is raised when any member of a comparison changes.
-const comparisonVersion = 1
+const comparisonVersion = 2
 
 // side is one of two sides as a program reads it.
 type side struct {
@@ -53,13 +59,14 @@ func sideOf(name string, r *record.Record) side { return side{name, r.Document, 
 // one line, as schema/compare-documents.schema.json describes it.
 func DocumentsJSON(w io.Writer, c Compared, members []record.MemberChange) error {
 	return encode(w, struct {
-		ComparisonVersion int                    `json:"comparison_version"`
-		Before            side                   `json:"before"`
-		After             side                   `json:"after"`
-		Members           []record.MemberChange  `json:"members"`
-		Outcomes          []record.OutcomeChange `json:"outcomes"`
-		Cautions          []string               `json:"cautions"`
-	}{comparisonVersion, sideOf(c.Names[0], c.Before), sideOf(c.Names[1], c.After), members, c.Outcomes, Cautions}, "")
+		ComparisonVersion int                     `json:"comparison_version"`
+		Before            side                    `json:"before"`
+		After             side                    `json:"after"`
+		Members           []record.MemberChange   `json:"members"`
+		Unlikely          []record.UnlikelyChange `json:"unlikely"`
+		Outcomes          []record.OutcomeChange  `json:"outcomes"`
+		Cautions          []string                `json:"cautions"`
+	}{comparisonVersion, sideOf(c.Names[0], c.Before), sideOf(c.Names[1], c.After), members, c.Unlikely, c.Outcomes, Cautions}, "")
 }
 
 // DocumentsText writes what differs between two documents for people.
@@ -78,6 +85,7 @@ func DocumentsText(w io.Writer, c Compared, members []record.MemberChange, o Opt
 		}
 		p.blank()
 	}
+	p.unlikelyChanges(c.Unlikely, "before", "after")
 	p.outcomeChanges(c.Outcomes, "before", "after")
 	p.cautions()
 	return p.err

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"slices"
 	"strings"
 
@@ -24,7 +25,7 @@ func AllEitherWay(r *judge.Result) []EitherWay {
 		if !j.EitherWay {
 			continue
 		}
-		lacks := strings.Join(j.Missing, " ")
+		lacks := fmt.Sprint(j.Missing)
 		i, seen := index[lacks]
 		if !seen {
 			i = len(groups)

@@ -108,7 +108,7 @@ func summaryOf(subject *catalogue.Subject, parts []catalogue.Part) listSummary {
 func (p *page) fact(doc *schema.Document, part catalogue.Part, f *catalogue.Fact, withWorking bool) {
 	v := part.Value(f)
 	if !v.Known {
-		p.line(2, doubt, f.Name+" not known: "+strings.Join(spoken(v.Missing), ", "))
+		p.line(2, doubt, f.Name+" not known: "+spokenGaps(v.Missing))
 		return
 	}
 	text := judge.WriteValue(v.Plain(), v.Unit)
@@ -122,6 +122,18 @@ func (p *page) fact(doc *schema.Document, part catalogue.Part, f *catalogue.Fact
 			p.working(doc, *n, 6)
 		}
 	}
+}
+
+// spokenGaps names what is not stated, and says what is the matter with what is.
+func spokenGaps(gaps []working.Gap) string {
+	words := make([]string, len(gaps))
+	for i, g := range gaps {
+		words[i] = working.Spoken(gaps[i : i+1])
+		if g.Why == working.NotStated {
+			words[i] = spoken([]string{g.At})[0]
+		}
+	}
+	return strings.Join(words, ", ")
 }
 
 func spoken(pointers []string) []string {
@@ -182,10 +194,11 @@ type jsonPart struct {
 }
 
 type jsonFact struct {
-	Value   any          `json:"value"`
-	Unit    string       `json:"unit,omitempty"`
-	Missing []string     `json:"missing,omitempty"`
-	Working *jsonWorking `json:"working,omitempty"`
+	Value   any           `json:"value"`
+	Unit    string        `json:"unit,omitempty"`
+	Missing []string      `json:"missing,omitempty"`
+	Reasons []working.Gap `json:"reasons,omitempty"`
+	Working *jsonWorking  `json:"working,omitempty"`
 }
 
 type jsonWorking struct {
@@ -247,7 +260,7 @@ func partJSON(subject *catalogue.Subject, part catalogue.Part, withWorking bool)
 	p := jsonPart{part.ID, part.At, map[string]jsonFact{}}
 	for _, f := range subject.Facts {
 		v := part.Value(f)
-		j := jsonFact{Value: v.Plain(), Unit: v.Unit, Missing: v.Missing}
+		j := jsonFact{Value: v.Plain(), Unit: v.Unit, Missing: working.Pointers(v.Missing), Reasons: working.Doubts(v.Missing)}
 		if n := part.Working(f); withWorking && n != nil {
 			j.Working = workingJSON(*n)
 		}

@@ -4,7 +4,6 @@ import (
 	"cmp"
 	"fmt"
 	"slices"
-	"strings"
 
 	"sunclause/engine/judge"
 )
@@ -73,7 +72,7 @@ func (c failure) sayMore() string {
 // by requirement; what is not shown, by what is missing.
 func failureKey(j judge.Judgment) string {
 	if j.Outcome == judge.NotShown {
-		return strings.Join(j.Missing, " ")
+		return fmt.Sprint(j.Missing)
 	}
 	return j.Requirement.ID
 }

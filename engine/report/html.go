@@ -72,6 +72,8 @@ type htmlReport struct {
 	Passes             bool
 	Verdict            string
 	Counts             Counts
+	Unlikely           []htmlUnlikely
+	LookAgain          string
 	First              []htmlFirst
 	Drawings           []drawing.Drawing
 	Rest               int // findings that count, beyond the first
@@ -131,6 +133,7 @@ func htmlPage(r *judge.Result, o Options) htmlReport {
 		page.Changes = changesOf(c)
 	}
 	lines := map[int]bool{}
+	page.Unlikely, page.LookAgain = htmlUnlikelyOf(r, lines), judge.LookAgain
 	page.Unstated = AllUnstated(r)
 	page.Advice = adviceOn(page.Unstated)
 	for i, part := range byPart(r, o) {
@@ -253,7 +256,7 @@ func htmlRowOf(r *judge.Result, j judge.Judgment) htmlRow {
 // linesOf lists the lines of the document that a judgment rests on, or where
 // what it lacks would stand.
 func linesOf(r *judge.Result, j judge.Judgment) []int {
-	pointers := j.Missing
+	pointers := placesOf(j.Missing)
 	if n := r.Number(j); n != nil {
 		pointers = n.Pointers()
 	}

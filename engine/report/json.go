@@ -32,8 +32,9 @@ type jsonRuleSet struct {
 	Changes []ruleset.Change    `json:"changes"`
 }
 
-// Counts are the judgments counted by outcome. Departures are also counted as not
-// met, and what holds either way as met.
+// Counts are the judgments counted by outcome, beside the unlikely values.
+// Departures are also counted as not met or unlikely, and what holds either way as
+// met.
 type Counts struct {
 	Met           int `json:"met"`
 	NotMet        int `json:"not_met"`
@@ -41,6 +42,7 @@ type Counts struct {
 	NotApplicable int `json:"not_applicable"`
 	Departures    int `json:"departures"`
 	EitherWay     int `json:"holds_either_way"` // of those that are met
+	Unlikely      int `json:"unlikely"`         // values
 }
 
 type jsonMeasured struct {
@@ -74,6 +76,7 @@ func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	j.encoded(Count(r))
 	j.member("passes")
 	j.bool(r.Passes)
+	j.unlikely(r.Unlikely)
 	j.cards(r.RuleSet)
 	j.parts(r)
 	j.notApplicable(r)
@@ -307,7 +310,11 @@ func (j *jsonWriter) outcome(one judge.Judgment) {
 	}
 	if len(one.Missing) > 0 {
 		j.member("missing")
-		j.strings(one.Missing)
+		j.strings(working.Pointers(one.Missing))
+	}
+	if doubts := working.Doubts(one.Missing); doubts != nil {
+		j.member("reasons")
+		j.encoded(doubts)
 	}
 	if one.Departure != nil {
 		j.member("departure")
@@ -378,7 +385,12 @@ func limitOf(comparison string, l *judge.Quantity) *jsonLimit {
 
 // Count counts the judgments of a result by outcome.
 func Count(r *judge.Result) Counts {
-	var s Counts
+	s := Counts{Unlikely: len(r.Unlikely)}
+	for _, u := range r.Unlikely {
+		if !u.FailsCheck() {
+			s.Departures++
+		}
+	}
 	for _, j := range r.Judgments {
 		switch j.Outcome {
 		case judge.Met:

@@ -253,7 +253,7 @@ func eitherWay(t testing.TB) *judge.Result {
 	n := 0
 	for i := range r.Judgments {
 		if j := &r.Judgments[i]; j.Outcome == judge.Met && j.Requirement.Room == "pvstring" {
-			j.EitherWay, j.Missing = true, []string{"/strings/0/overcurrent/fitted"}
+			j.EitherWay, j.Missing = true, []working.Gap{working.Unstated("/strings/0/overcurrent/fitted")}
 			n++
 		}
 	}

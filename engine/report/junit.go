@@ -65,8 +65,14 @@ func junitPart(w io.Writer, r *judge.Result, o Options) error {
 		},
 		Says: visibleLines(append(append([]string{}, r.Notes...), Cautions...)),
 	}
+	cases := make([]junitCase, 0, len(r.Unlikely)+len(r.Judgments))
+	for _, u := range r.Unlikely {
+		cases = append(cases, junitUnlikely(r, u))
+	}
 	for _, j := range r.Judgments {
-		c := junitOf(r, j, o)
+		cases = append(cases, junitOf(r, j, o))
+	}
+	for _, c := range cases {
 		suite.Tests++
 		if c.Failure != nil {
 			suite.Failures++
@@ -74,8 +80,8 @@ func junitPart(w io.Writer, r *judge.Result, o Options) error {
 		if c.Skipped != "" {
 			suite.Skipped++
 		}
-		suite.Cases = append(suite.Cases, c)
 	}
+	suite.Cases = cases
 	return writeXML(w, suite)
 }
 

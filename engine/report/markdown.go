@@ -33,11 +33,12 @@ func markdownPart(w io.Writer, r *judge.Result, o Options) error {
 	}
 	fmt.Fprintf(&b, "File %s, judged by %s.\n\n", inline(r.Document.Name), inline(by))
 	s := Count(r)
-	b.WriteString("| not met | not shown | met | does not apply | accepted in writing |\n|--:|--:|--:|--:|--:|\n")
-	fmt.Fprintf(&b, "| %d | %d | %d | %d | %d |\n\n", s.NotMet, s.NotShown, s.Met, s.NotApplicable, s.Departures)
+	b.WriteString("| unlikely | not met | not shown | met | does not apply | accepted in writing |\n|--:|--:|--:|--:|--:|--:|\n")
+	fmt.Fprintf(&b, "| %d | %d | %d | %d | %d | %d |\n\n", s.Unlikely, s.NotMet, s.NotShown, s.Met, s.NotApplicable, s.Departures)
 	if sources := sourcesOf(r); sources != "" {
 		fmt.Fprintf(&b, "%s.\n\n", upperFirst(sources))
 	}
+	markdownUnlikely(&b, r)
 	found := worstFirst(r, o)
 	markdownToPutRight(&b, putRightFirst(r, o))
 	markdownFindings(&b, r.Document.Name, found)

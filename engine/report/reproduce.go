@@ -12,7 +12,7 @@ import (
 )
 
 // reproductionVersion is raised when any member of a reproduction changes.
-const reproductionVersion = 1
+const reproductionVersion = 2
 
 // jsonReproduction is what reproduce writes for a program, as
 // schema/reproduce.schema.json describes it.
@@ -37,7 +37,7 @@ func ReproductionText(w io.Writer, r record.Reproduction, signature string, o Op
 		p.line(0, plain, "The document, the rules and every outcome are as the record has them.")
 	} else {
 		p.line(0, bad, "DIFFERS")
-		p.line(0, plain, fmt.Sprintf("%d differences from the record, %d of them in outcomes", len(r.Differences)+len(r.Outcomes), len(r.Outcomes)))
+		p.line(0, plain, fmt.Sprintf("%d differences from the record, %d of them in outcomes", len(r.Differences)+len(r.Unlikely)+len(r.Outcomes), len(r.Outcomes)))
 	}
 	p.line(0, plain, "Signature: "+signature)
 	p.blank()
@@ -49,6 +49,7 @@ func ReproductionText(w io.Writer, r record.Reproduction, signature string, o Op
 	if len(r.Differences) > 0 {
 		p.blank()
 	}
+	p.unlikelyChanges(r.Unlikely, "in the record", "made anew")
 	p.outcomeChanges(r.Outcomes, "in the record", "made anew")
 	p.notes(r.Notes)
 	p.cautions()

@@ -11,6 +11,7 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -38,6 +39,9 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 	index := map[*ruleset.Requirement]int{}
 	for i, q := range r.RuleSet.Requirements {
 		index[q] = i
+	}
+	for _, u := range r.Unlikely {
+		part.Results = append(part.Results, sarifUnlikely(r, u, len(index)))
 	}
 	for _, j := range r.Judgments {
 		if j.IsFinding() {
@@ -86,7 +90,7 @@ func sarifOf(r *judge.Result, j judge.Judgment, rule int, o Options) sarifResult
 		RelatedLocations:    sarifMissing(r, j, place),
 		PartialFingerprints: map[string]string{"requirementAndSubject/v1": fingerprint(q.ID, j.Subject.ID)},
 		Suppressions:        suppressions(j.Departure),
-		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, measuredOf(j.Measured), limitOf(j.Compared().Comparison, j.Limit), j.MarginPct, append([]string{}, j.Missing...), Cite(q.Source)},
+		Properties:          sarifResultFacts{j.Outcome, j.Subject.ID, j.Subject.At, measuredOf(j.Measured), limitOf(j.Compared().Comparison, j.Limit), j.MarginPct, append([]string{}, working.Pointers(j.Missing)...), Cite(q.Source)},
 	}
 }
 
@@ -95,14 +99,17 @@ func sarifAt(p schema.Position) *sarifRegion { return &sarifRegion{p.Line, p.Col
 // sarifRelated is how many places a finding refers to beside its own.
 const sarifRelated = 10
 
-// sarifMissing says where the members would stand that are not stated. The
-// property missing lists all of them.
+// sarifMissing says where the members would stand that are not stated, and where
+// those stand with which something is the matter. The property missing lists all of
+// them.
 func sarifMissing(r *judge.Result, j judge.Judgment, place sarifPlace) []sarifLocation {
 	var places []sarifLocation
-	for _, m := range j.Missing {
-		if len(places) < sarifRelated && j.Outcome == judge.NotShown && strings.HasPrefix(m, "/") {
-			says := sarifText(schema.Spoken(m) + " is not stated")
-			places = append(places, sarifLocation{PhysicalLocation: sarifPhysical{place, sarifAt(r.Document.Position(m))}, Message: &says})
+	for i, m := range j.Missing {
+		says := sarifText(working.Spoken(j.Missing[i : i+1]))
+		for _, at := range []string{m.At, m.With} {
+			if len(places) < sarifRelated && j.Outcome == judge.NotShown && strings.HasPrefix(at, "/") {
+				places = append(places, sarifLocation{PhysicalLocation: sarifPhysical{place, sarifAt(r.Document.Position(at))}, Message: &says})
+			}
 		}
 	}
 	return places
@@ -258,7 +265,7 @@ func sarifRules(s *ruleset.RuleSet) []sarifRule {
 			DefaultConfiguration: sarifLevel{level}, Properties: sarifRuleBack{q.Level, q.Room, Cite(q.Source)},
 		}
 	}
-	return rules
+	return append(rules, sarifUnlikelyRule())
 }
 
 // sarifText makes a message of a text. In a message, braces stand for arguments

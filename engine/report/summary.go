@@ -50,8 +50,8 @@ func VerdictOf(r *judge.Result) Verdict {
 // Words are the verdict as people read it.
 func (v Verdict) Words() string { return strings.ReplaceAll(string(v), "_", " ") }
 
-// ToDo is one thing to put right: a requirement with the part that stands worst,
-// or a reason why a document could not be checked.
+// ToDo is one thing to put right: an unlikely value, a requirement with the part
+// that stands worst, or a reason why a document could not be checked.
 type ToDo struct {
 	Requirement string `json:"requirement,omitempty"`
 	Part        string `json:"part,omitempty"` // id
@@ -68,8 +68,10 @@ const mostToDo = 3
 func JobOf(r *judge.Result, o Options) Job {
 	counted := Count(r)
 	job := Job{r.Document.Name, strings.Clone(r.Document.Installation.Project.Reference.Value), VerdictOf(r), &counted, []ToDo{}}
+	unlikely := unlikelyToDo(r)
+	job.First = append(job.First, unlikely[:min(len(unlikely), mostToDo)]...)
 	all := putRightFirst(r, o)
-	for _, c := range all[:min(len(all), mostToDo)] {
+	for _, c := range all[:min(len(all), mostToDo-len(job.First))] {
 		j := c.worst
 		what := strings.TrimSpace(fmt.Sprintf("%s, %s %s", j.Requirement.Title, j.Subject.Name, c.sayMore()))
 		job.First = append(job.First, ToDo{j.Requirement.ID, strings.Clone(j.Subject.ID), j.Position.Line, what, whatToDo(j)})

@@ -20,6 +20,7 @@ import (
 func Text(w io.Writer, r *judge.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
+	p.unlikely(r)
 	p.unstated(r)
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
@@ -194,8 +195,15 @@ func verdictStyle(r *judge.Result) style {
 
 func counts(s Counts) string {
 	text := fmt.Sprintf("%d not met, %d not shown, %d met, %d not applicable", s.NotMet, s.NotShown, s.Met, s.NotApplicable)
+	if s.Unlikely > 0 {
+		text = fmt.Sprintf("%d unlikely, ", s.Unlikely) + text
+	}
 	if s.Departures > 0 {
-		text += fmt.Sprintf("; %d of the not met accepted in writing", s.Departures)
+		of := "not met"
+		if s.Unlikely > 0 {
+			of += " and unlikely"
+		}
+		text += fmt.Sprintf("; %d of the %s accepted in writing", s.Departures, of)
 	}
 	if s.EitherWay > 0 {
 		text += fmt.Sprintf("; %d of the met whether they apply or not", s.EitherWay)
@@ -338,16 +346,29 @@ func (p *page) styleOf(j judge.Judgment) style {
 	return doubt
 }
 
-// missing says on which lines the missing members would stand.
+// placesOf lists the places in the document that some gaps name, those with which
+// something disagrees too.
+func placesOf(gaps []working.Gap) []string {
+	var all []string
+	for _, g := range gaps {
+		for _, at := range []string{g.At, g.With} {
+			if strings.HasPrefix(at, "/") {
+				all = append(all, at)
+			}
+		}
+	}
+	return all
+}
+
+// missing says on which lines the missing members would stand, and those with which
+// something is the matter.
 func (p *page) missing(r *judge.Result, j judge.Judgment) {
 	if j.Outcome != judge.NotShown {
 		return
 	}
 	var lines []int
-	for _, m := range j.Missing {
-		if strings.HasPrefix(m, "/") {
-			lines = append(lines, r.Document.Position(m).Line)
-		}
+	for _, at := range placesOf(j.Missing) {
+		lines = append(lines, r.Document.Position(at).Line)
 	}
 	slices.Sort(lines)
 	lines = slices.Compact(lines)

@@ -6,6 +6,7 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/facts"
+	"sunclause/facts/working"
 )
 
 // A document that has only been begun says nothing of whole rooms. Hundreds of
@@ -51,9 +52,10 @@ func AllUnstated(r *judge.Result) []Unstated {
 }
 
 // unstated names the room, or else the list of parts, that has to be there
-// before the member at a JSON pointer can be; "" when both are.
-func unstated(r *judge.Result, pointer string) (member string, list bool) {
-	if !strings.HasPrefix(pointer, "/") {
+// before a member that is not stated can be; "" when both are.
+func unstated(r *judge.Result, gap working.Gap) (member string, list bool) {
+	pointer := gap.At
+	if !strings.HasPrefix(pointer, "/") || gap.Why != working.NotStated {
 		return "", false
 	}
 	room, rest, _ := strings.Cut(pointer[1:], "/")
@@ -90,7 +92,7 @@ func onlyMissingSections(r *judge.Result, j judge.Judgment) bool {
 	if j.Outcome != judge.NotShown || len(j.Missing) == 0 {
 		return false
 	}
-	return !slices.ContainsFunc(j.Missing, func(m string) bool {
+	return !slices.ContainsFunc(j.Missing, func(m working.Gap) bool {
 		member, _ := unstated(r, m)
 		return member == ""
 	})

@@ -72,7 +72,7 @@ func (m *mains) generation(f *Board) {
 		for i := range list {
 			g := &list[i]
 			if !g.traced() {
-				missing = append(missing, m.untraced())
+				missing = append(missing, working.Unstated(m.untraced()))
 			}
 			if slices.ContainsFunc(g.path.Ways, func(w string) bool { return strings.HasPrefix(w, f.ID+".") }) {
 				on = append(on, g)
@@ -91,13 +91,13 @@ func (m *mains) generation(f *Board) {
 }
 
 // undeclared names the lists of generators that the document does not state.
-func (m *mains) undeclared() []string {
-	var missing []string
+func (m *mains) undeclared() []working.Gap {
+	var missing []working.Gap
 	if m.in.Inverters == nil {
-		missing = append(missing, "/inverters")
+		missing = append(missing, working.Unstated("/inverters"))
 	}
 	if m.in.AC.ExistingGeneration == nil {
-		missing = append(missing, m.in.AC.Member("existing_generation"))
+		missing = append(missing, working.Unstated(m.in.AC.Member("existing_generation")))
 	}
 	return missing
 }

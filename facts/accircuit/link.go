@@ -3,6 +3,7 @@ package accircuit
 import (
 	"slices"
 
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -15,12 +16,12 @@ type link struct {
 	device          *schema.ProtectiveDevice // overcurrent device of the way
 	entry           *schema.ACCircuit        // its entry among the circuits; a blank one where it has none
 	generators      []*generator
-	endsAtGenerator bool     // it ends at a generator
-	runs            []int    // from the generators, or the board before, to the way
-	isolators       [][]int  // by generator: isolators from the generator on
-	toMain          [][]int  // by generator: runs from the far end to the main board
-	toOrigin        [][]int  // by generator: runs from the generator to the supply
-	missing         []string // why the way to the supply was not found; nil where it was
+	endsAtGenerator bool          // it ends at a generator
+	runs            []int         // from the generators, or the board before, to the way
+	isolators       [][]int       // by generator: isolators from the generator on
+	toMain          [][]int       // by generator: runs from the far end to the main board
+	toOrigin        [][]int       // by generator: runs from the generator to the supply
+	missing         []working.Gap // why the way to the supply was not found; nil where it was
 }
 
 // links follows every generator to the supply and gathers the circuits passed.
@@ -74,7 +75,7 @@ func (m *mains) linkOf(g *generator) *link {
 	way := schema.Blank[schema.BoardWay](missing)
 	return &link{
 		id: g.terminal, at: g.at, way: way, device: way.Device.To(), entry: m.entryOf(""),
-		generators: []*generator{g}, endsAtGenerator: true, missing: []string{missing},
+		generators: []*generator{g}, endsAtGenerator: true, missing: []working.Gap{working.Unstated(missing)},
 	}
 }
 

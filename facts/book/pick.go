@@ -55,17 +55,22 @@ func (k *Key) known() bool {
 	return k.word.Known()
 }
 
-// missing names what would have to be stated, or to be stated otherwise.
-func (k Key) missing() []string {
-	if k.numeric {
-		return slices.Concat(k.number.Missing(), k.number.Pointers())
-	}
-	return append(slices.Clone(k.word.Missing()), pointer(k.word)...)
-}
-
-func pointer(t working.Text) []string {
-	if t.Known() && t.At() != "" {
-		return []string{t.At()}
+// missing says why a key is not known; of one that is, that the table with a title
+// has no row for it.
+func (k *Key) missing(title string) []working.Gap {
+	switch {
+	case k.numeric && !k.number.Known():
+		return k.number.Missing()
+	case k.numeric:
+		says := ""
+		if k.number.Formula() != "" {
+			says = k.number.Symbol() + " = " + k.number.Written()
+		}
+		return k.number.Doubted(working.OffTable, title, says)
+	case !k.word.Known():
+		return k.word.Missing()
+	case k.word.At() != "":
+		return []working.Gap{{At: k.word.At(), Why: working.OffTable, Stated: k.word.Value(), With: title}}
 	}
 	return nil
 }
@@ -111,7 +116,7 @@ type Row struct {
 	table   *Table
 	cells   map[string]any
 	keys    []Key
-	missing []string
+	missing []working.Gap
 	lacked  bool // no row of the table holds; nothing was unknown
 }
 
@@ -121,7 +126,7 @@ type Row struct {
 func (b Book) Pick(table string, keys ...Key) Row {
 	t, ok := b.Tables[table]
 	if !ok {
-		return Row{missing: []string{lacks("table", table)}}
+		return Row{missing: []working.Gap{working.Unstated(lacks("table", table))}}
 	}
 	r := Row{table: t, keys: keys}
 	best := no
@@ -134,7 +139,7 @@ func (b Book) Pick(table string, keys ...Key) Row {
 	if best == yes {
 		return r
 	}
-	return Row{table: t, keys: keys, missing: unmet(keys, best), lacked: best == no}
+	return Row{table: t, keys: keys, missing: t.unmet(keys, best), lacked: best == no}
 }
 
 // matchAll is how a row stands to all keys: as to the one it suits least.
@@ -160,16 +165,16 @@ func nearer(keys []Key, cells, than map[string]any) bool {
 	return false
 }
 
-// unmet names what is missing: the unknown keys, or all where every key is
-// known and no row holds.
-func unmet(keys []Key, best match) []string {
-	var names []string
-	for _, k := range keys {
-		if best == no || !k.known() {
-			names = append(names, k.missing()...)
+// unmet says what is the matter with the unknown keys, or with all where no row
+// holds for them.
+func (t *Table) unmet(keys []Key, best match) []working.Gap {
+	var gaps []working.Gap
+	for i := range keys {
+		if k := &keys[i]; best == no || !k.known() {
+			gaps = append(gaps, k.missing(t.Title)...)
 		}
 	}
-	return names
+	return gaps
 }
 
 // Lacked reports whether every key was known and the table has no such row.
@@ -203,13 +208,13 @@ func (r Row) Figure(column, symbol string) working.Number {
 	return working.Figure(symbol, r.unit(column), v, "table "+r.table.Name+" of "+r.table.Set, r.table.Source).ChosenBy(r.chosenBy())
 }
 
-// cell is a number of the row; without one, missing says what to state otherwise.
-func (r Row) cell(column string) (v float64, missing []string, ok bool) {
+// cell is a number of the row; without one, missing says why.
+func (r Row) cell(column string) (v float64, missing []working.Gap, ok bool) {
 	if r.cells == nil {
 		return 0, r.missing, false
 	}
 	if v, ok = r.cells[column].(float64); !ok {
-		return 0, unmet(r.keys, no), false
+		return 0, r.table.unmet(r.keys, no), false
 	}
 	return v, nil, true
 }
@@ -232,7 +237,7 @@ func (r Row) Word(column string) working.Text {
 	if v, ok := r.cells[column].(string); ok {
 		return working.KnownText(v, "")
 	}
-	return working.UnknownText(unmet(r.keys, no)...)
+	return working.UnknownText(r.table.unmet(r.keys, no)...)
 }
 
 func (r Row) unit(column string) string {

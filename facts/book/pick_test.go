@@ -50,7 +50,7 @@ func TestPickWord(t *testing.T) {
 	} {
 		row := b.Pick("index", book.Is("kind", c.kind), book.Is("method", c.method), book.Equals("loaded", c.loaded))
 		w := row.Word("table")
-		if w.Known() != (c.want != "") || w.Known() && w.Value() != c.want || !w.Known() && fmt.Sprint(w.Missing()) != c.missing {
+		if w.Known() != (c.want != "") || w.Known() && w.Value() != c.want || !w.Known() && fmt.Sprint(working.Pointers(w.Missing())) != c.missing {
 			t.Errorf("%s: %q, missing %v, want %q, missing %s", c.name, w.Value(), w.Missing(), c.want, c.missing)
 		}
 		if row.Lacked() != (c.name == "no such row") {
@@ -67,14 +67,14 @@ func TestPickNumber(t *testing.T) {
 		if n.Known() != (c.want > 0) || n.Known() && (n.Value() != c.want || n.Unit() != "A" || !n.Lookup()) {
 			t.Errorf("%v mm²: %v %s", c.size, n.Value(), n.Unit())
 		}
-		if want := "[/csa]"; !n.Known() && fmt.Sprint(n.Missing()) != want || n.Known() && fmt.Sprint(n.Pointers()) != want {
+		if want := "[/csa]"; !n.Known() && fmt.Sprint(working.Pointers(n.Missing())) != want || n.Known() && fmt.Sprint(n.Pointers()) != want {
 			t.Errorf("%v mm²: missing %v, from %v, want %s", c.size, n.Missing(), n.Pointers(), want)
 		}
 	}
-	if n := b.Pick("none", book.Equals("csa_mm2", stated("/csa", 4))).Number("c", "I"); fmt.Sprint(n.Missing()) != "[the rule set has no table none]" {
+	if n := b.Pick("none", book.Equals("csa_mm2", stated("/csa", 4))).Number("c", "I"); fmt.Sprint(working.Pointers(n.Missing())) != "[the rule set has no table none]" {
 		t.Errorf("without the table: missing %v", n.Missing())
 	}
-	if w := b.Pick("none").Word("c"); fmt.Sprint(w.Missing()) != "[the rule set has no table none]" {
+	if w := b.Pick("none").Word("c"); fmt.Sprint(working.Pointers(w.Missing())) != "[the rule set has no table none]" {
 		t.Errorf("without the table: missing %v", w.Missing())
 	}
 	if w := b.Pick("capacity", book.Equals("csa_mm2", stated("/csa", 4))).Word("c"); w.Known() {
@@ -96,12 +96,12 @@ func TestPickUpTo(t *testing.T) {
 		{working.KnownText("ceiling", "/a"), 1, 0.95, ""}, {unknown, 1, 0, "[/a]"}, {unknown, 2, 0, "[/a]"}, {working.KnownText("ladder", "/a"), 1, 1, ""}, {working.KnownText("ladder", "/a"), 2, 0, "[/a /n]"},
 	} {
 		n := b.Pick("group", book.Is("arrangement", c.arrangement), book.UpTo("circuits", stated("/n", c.circuits))).Number("factor", "C")
-		if n.Known() != (c.want > 0) || n.Known() && n.Value() != c.want || !n.Known() && fmt.Sprint(n.Missing()) != c.missing {
+		if n.Known() != (c.want > 0) || n.Known() && n.Value() != c.want || !n.Known() && fmt.Sprint(working.Pointers(n.Missing())) != c.missing {
 			t.Errorf("%s %v: %v, missing %v, want %v, missing %s", c.arrangement.Value(), c.circuits, n.Value(), n.Missing(), c.want, c.missing)
 		}
 	}
 	n := b.Pick("group", book.Is("arrangement", bunched), book.UpTo("circuits", working.Unknown("n", "", "/n"))).Number("factor", "C")
-	if n.Known() || fmt.Sprint(n.Missing()) != "[/n]" {
+	if n.Known() || fmt.Sprint(working.Pointers(n.Missing())) != "[/n]" {
 		t.Errorf("a count that is not known: %v, missing %v", n.Value(), n.Missing())
 	}
 }
@@ -118,11 +118,11 @@ func TestPickDownTo(t *testing.T) {
 		}
 	}
 	below := b.Pick("group", book.DownTo("circuits", stated("/n", 0.5))).Number("factor", "C")
-	if below.Known() || fmt.Sprint(below.Missing()) != "[/n]" {
+	if below.Known() || fmt.Sprint(below.Missing()) != "[/n off_table 0.5 factors]" {
 		t.Errorf("below the lowest step: %v, missing %v", below.Value(), below.Missing())
 	}
 	n := b.Pick("group", book.DownTo("circuits", working.Unknown("n", "", "/n"))).Number("factor", "C")
-	if n.Known() || fmt.Sprint(n.Missing()) != "[/n]" {
+	if n.Known() || fmt.Sprint(working.Pointers(n.Missing())) != "[/n]" {
 		t.Errorf("a count that is not known: %v, missing %v", n.Value(), n.Missing())
 	}
 }

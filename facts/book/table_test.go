@@ -39,17 +39,17 @@ func TestStep(t *testing.T) {
 	} {
 		n := b.Step("steps", "at_least_c", working.Stated("T", "°C", schema.NewNumber("/t", c.of)), "factor", "K")
 		if c.missing != "" {
-			if n.Known() || fmt.Sprint(n.Missing()) != c.missing {
+			if n.Known() || fmt.Sprint(working.Pointers(n.Missing())) != c.missing {
 				t.Errorf("at %v: %v, missing %v, want it unknown, missing %s", c.of, n.Value(), n.Missing(), c.missing)
 			}
 		} else if !n.Known() || n.Value() != c.want || n.Unit() != "%" || !n.Lookup() {
 			t.Errorf("at %v: %v %s (missing %v), want %v %%", c.of, n.Value(), n.Unit(), n.Missing(), c.want)
 		}
 	}
-	if n := b.Step("steps", "at_least_c", working.Unknown("T", "°C", "/t"), "factor", "K"); n.Known() || fmt.Sprint(n.Missing()) != "[/t]" {
+	if n := b.Step("steps", "at_least_c", working.Unknown("T", "°C", "/t"), "factor", "K"); n.Known() || fmt.Sprint(working.Pointers(n.Missing())) != "[/t]" {
 		t.Errorf("of an unknown quantity: %v, missing %v", n.Value(), n.Missing())
 	}
-	if n := b.Step("none", "k", working.Unknown("T", ""), "factor", "K"); fmt.Sprint(n.Missing()) != "[the rule set has no table none]" {
+	if n := b.Step("none", "k", working.NoNumber("T", ""), "factor", "K"); fmt.Sprint(working.Pointers(n.Missing())) != "[the rule set has no table none]" {
 		t.Errorf("without a table: missing %v", n.Missing())
 	}
 }
@@ -61,7 +61,7 @@ func TestKeyed(t *testing.T) {
 		t.Errorf("in_roof: %v from %v, %s", n.Value(), n.Pointers(), n.Origin())
 	}
 	for word, w := range map[string]working.Text{"a word not in the table": working.KnownText("facade", "/m"), "a row without the cell": working.KnownText("no factor", "/m"), "no word": working.UnknownText("/m")} {
-		if n := b.Keyed("steps", "mounting", w, "factor", "K"); n.Known() || fmt.Sprint(n.Missing()) != "[/m]" {
+		if n := b.Keyed("steps", "mounting", w, "factor", "K"); n.Known() || fmt.Sprint(working.Pointers(n.Missing())) != "[/m]" {
 			t.Errorf("%s: %v, missing %v, want it unknown, missing /m", word, n.Value(), n.Missing())
 		}
 	}
@@ -75,7 +75,7 @@ func TestParameters(t *testing.T) {
 	if w := b.Word("method"); w.Value() != "table" {
 		t.Errorf("method is %q", w.Value())
 	}
-	for name, missing := range map[string][]string{
+	for name, missing := range map[string][]working.Gap{
 		"a word taken as a number": b.Number("method", "K").Missing(), "a number taken as a word": b.Word("factor").Missing(),
 		"no such number": b.Number("none", "K").Missing(), "no such word": b.Word("none").Missing(),
 	} {

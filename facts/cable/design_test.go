@@ -25,7 +25,7 @@ func said(n working.Number) string {
 	if n.Known() {
 		return fmt.Sprint(n.Value())
 	}
-	return "missing " + strings.Join(n.Missing(), " ")
+	return "missing " + strings.Join(working.Pointers(n.Missing()), " ")
 }
 
 func fused(doc object, values ...any) object {
@@ -205,7 +205,7 @@ func TestNothingSaidOfTheRoute(t *testing.T) {
 	var of []string
 	for _, s := range f.Segments {
 		if s.At == "/cables/2" {
-			of = append(of, s.ID, said(s.LengthM), said(s.CapacityA), strings.Join(s.EdgesProtected.Missing(), " "))
+			of = append(of, s.ID, said(s.LengthM), said(s.CapacityA), strings.Join(working.Pointers(s.EdgesProtected.Missing()), " "))
 		}
 	}
 	if got, want := fmt.Sprint(of), "[R3.1 missing /cables/2/segments missing /cables/2/segments /cables/2/segments]"; got != want {
@@ -245,7 +245,7 @@ func TestPassages(t *testing.T) {
 		p := deriveAll(t, doc).Segments[0].Passage
 		got := p.Value()
 		if !p.Known() {
-			got = "missing " + strings.Join(p.Missing(), " ")
+			got = "missing " + strings.Join(working.Pointers(p.Missing()), " ")
 		}
 		if got != c.want {
 			t.Errorf("%v: passage %s, want %s", c.segment, got, c.want)

@@ -38,8 +38,8 @@ func warmResistance(symbol string, cold, alpha, at working.Number) working.Numbe
 // voltageDrop works out the voltage drop of the run at its rated current: at maximum
 // power on the PV side, else at the design current.
 func (f *Run) voltageDrop(i int, r *schema.Run, p *plan, segments []Segment) {
-	f.DropV, f.DropPct = working.Unknown("ΔU", "V"), working.Unknown("Δu", "%")
-	f.U0V, f.UV, f.DropFactor = working.Unknown("U_0", "V"), working.Unknown("U", "V"), working.Unknown("C_t", "")
+	f.DropV, f.DropPct = working.NoNumber("ΔU", "V"), working.NoNumber("Δu", "%")
+	f.U0V, f.UV, f.DropFactor = working.NoNumber("U_0", "V"), working.NoNumber("U", "V"), working.NoNumber("C_t", "")
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
 	hot, alpha := p.book.Number("dc_drop_conductor_c", "T_R"), p.book.Number("resistance_per_k", "α")
 	switch f.Service.Value() {
@@ -90,7 +90,7 @@ func (f *Run) acDrop(p *plan, many working.Number, segments []Segment) {
 			f.DropV = n
 		}
 	default:
-		f.DropV = working.Unknown("ΔU", "V", append(word.Missing(), "the rule set's ac_drop_method can be resistance or table")...)
+		f.DropV = working.Unknown("ΔU", "V", append(word.Missing(), working.Unstated("the rule set's ac_drop_method can be resistance or table"))...)
 	}
 	f.DropFactor = f.dropFactor(p, many, segments)
 	if c := f.DropFactor; !c.Known() || c.Value() != 1 {

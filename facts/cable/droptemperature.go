@@ -30,7 +30,7 @@ func (f *Run) dropFactor(p *plan, many working.Number, segments []Segment) worki
 	case word.Value() == "full_load":
 		return working.Counted(symbol, 1, f.At)
 	case !word.Known() || word.Value() != "design_current":
-		return working.Unknown(symbol, "", append(word.Missing(), "the rule set's ac_drop_temperature can be full_load or design_current")...)
+		return working.Unknown(symbol, "", append(word.Missing(), working.Unstated("the rule set's ac_drop_temperature can be full_load or design_current"))...)
 	case f.CsaMm2.Known() && f.CsaMm2.Value() > resistiveMm2, semiEnclosed(p.in):
 		return working.Counted(symbol, 1, f.At)
 	}

@@ -57,7 +57,7 @@ var reverseMax = working.NewFormula("I_rev,max", "A", "I_sc,max,input − I_sc,m
 // run can drive back through it.
 func (f *Run) reverse(carried []*pvstring.String, inputs map[string]*pvstring.Mppt) {
 	if len(carried) == 0 {
-		f.ReverseMaxA = working.Unknown("I_rev,max", "A")
+		f.ReverseMaxA = working.NoNumber("I_rev,max", "A")
 		return
 	}
 	input := inputs[carried[0].Mppt.Value()]
@@ -89,7 +89,7 @@ func (f *Run) design(i int, p *plan) {
 	case "battery":
 		f.DesignCurrentA = p.duties.current(i)
 	default:
-		f.DesignCurrentA = working.Unknown("I_b", "A")
+		f.DesignCurrentA = working.NoNumber("I_b", "A")
 	}
 }
 

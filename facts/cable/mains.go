@@ -18,7 +18,7 @@ type source struct {
 // mains knows which sources each run carries to the public supply.
 type mains struct {
 	by      map[int][]source
-	missing []string // why some source was not traced; then nothing can be said of any run
+	missing []working.Gap // why some source was not traced; then nothing can be said of any run
 }
 
 func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
@@ -28,10 +28,10 @@ func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
 		m.add(in, c, inv.ID.Value+".ac", source{inv.ID.Value, working.Stated("I_ac", "A", sheet.ACCurrentMaxA), working.Stated("n_ph", "", sheet.Phases)})
 	}
 	if in.Inverters == nil {
-		m.missing = append(m.missing, "/inverters")
+		m.missing = append(m.missing, working.Unstated("/inverters"))
 	}
 	if in.Storage.Batteries == nil {
-		m.missing = append(m.missing, in.Storage.Member("batteries"))
+		m.missing = append(m.missing, working.Unstated(in.Storage.Member("batteries")))
 	}
 	for _, bat := range in.Storage.Batteries {
 		sheet := bat.Datasheet.To()
@@ -39,11 +39,11 @@ func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
 		case sheet.Coupling.Is("ac"):
 			m.add(in, c, bat.ID.Value+".ac", source{bat.ID.Value, working.Stated("I_ac", "A", sheet.ACCurrentMaxA), working.Stated("n_ph", "", sheet.Phases)})
 		case !sheet.Coupling.Stated():
-			m.missing = append(m.missing, sheet.Coupling.At())
+			m.missing = append(m.missing, working.Unstated(sheet.Coupling.At()))
 		}
 	}
 	if in.AC.ExistingGeneration == nil {
-		m.missing = append(m.missing, in.AC.Member("existing_generation"))
+		m.missing = append(m.missing, working.Unstated(in.AC.Member("existing_generation")))
 	}
 	for _, g := range in.AC.ExistingGeneration {
 		m.add(in, c, g.Way.Value, source{g.ID.Value, working.Stated("I_ac", "A", g.ACCurrentMaxA), working.Stated("n_ph", "", g.Phases)})
@@ -55,9 +55,9 @@ func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
 func (m *mains) add(in *schema.Installation, c *circuit.Circuit, terminal string, s source) {
 	p := c.ToSupply(terminal)
 	if p.Input == "" || p.Ambiguous {
-		m.missing = append(m.missing, "/cables")
+		m.missing = append(m.missing, working.Unstated("/cables"))
 		if !in.AC.Supply.ID.Stated() {
-			m.missing = append(m.missing, in.AC.Supply.ID.At())
+			m.missing = append(m.missing, working.Unstated(in.AC.Supply.ID.At()))
 		}
 		return
 	}

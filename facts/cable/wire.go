@@ -124,7 +124,7 @@ func (p *plan) resistance(metal schema.Text, class schema.Number, tinned schema.
 		return working.Greatest(symbol, "Ω/km", sheet)
 	}
 	if metal.Is("copper") && !tinned.Stated() {
-		return working.Unknown(symbol, "Ω/km", slices.Concat(row.Number("plain", symbol).Missing(), []string{tinned.At()})...)
+		return working.Unknown(symbol, "Ω/km", slices.Concat(row.Number("plain", symbol).Missing(), []working.Gap{working.Unstated(tinned.At())})...)
 	}
 	if tinned.Yes() {
 		return row.Number("tinned", symbol)

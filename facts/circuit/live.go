@@ -11,9 +11,9 @@ import (
 // string cannot be switched off: its own terminals are live in every state.
 type State struct {
 	circuit      *Circuit
-	live         []bool   // by terminal: live whatever the ways not described break
-	maybeLive    []bool   // by terminal: live if those ways leave a conductor through
-	undetermined []string // the members that would settle it
+	live         []bool        // by terminal: live whatever the ways not described break
+	maybeLive    []bool        // by terminal: live if those ways leave a conductor through
+	undetermined []working.Gap // the members that would settle it
 }
 
 // Daylight works out the state in which the isolators that isOpen names are
@@ -33,11 +33,11 @@ func (c *Circuit) state(sources []int, isOpen func(isolator int) bool) State {
 }
 
 // undescribed names the members that would say what an isolator breaks.
-func (c *Circuit) undescribed(isolator int) []string {
-	var members []string
+func (c *Circuit) undescribed(isolator int) []working.Gap {
+	var members []working.Gap
 	for _, i := range c.ways[isolator] {
 		if w := c.edges[i].way; w.breaks == unknown {
-			members = append(members, w.at)
+			members = append(members, working.Unstated(w.at))
 		}
 	}
 	return members

@@ -91,7 +91,7 @@ func median(readings []working.Number) working.Number {
 // sameReadings counts for each string the others with the same two readings to
 // the last digit. It is unknown while any reading is: that may be one of them.
 func (d *deriver) sameReadings(all []StringTest) func(*StringTest) working.Number {
-	var missing []string
+	var missing []working.Gap
 	count := map[[2]float64]int{}
 	for i := range all {
 		u, a := all[i].VocV, all[i].IscA

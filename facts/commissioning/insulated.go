@@ -35,7 +35,7 @@ func (d *deriver) stringsOfParts() map[string]working.Names {
 // carry it. A run of which the strings are not known may carry any.
 func (d *deriver) cableRatings() map[string]working.Number {
 	ratings := map[string][]working.Number{}
-	var untraced []string
+	var untraced []working.Gap
 	for i := range d.cables.Runs {
 		run := &d.in.Cables[i]
 		rated := working.Stated("U_cable", "V", run.Cable.To().VoltageDCMaxV)
@@ -49,7 +49,7 @@ func (d *deriver) cableRatings() map[string]working.Number {
 		id := d.pv.Strings[i].ID
 		least[id] = working.Least("U_cable", "V", ratings[id]...)
 		if untraced != nil || ratings[id] == nil {
-			least[id] = working.Unknown("U_cable", "V", append(untraced, "/cables")...)
+			least[id] = working.Unknown("U_cable", "V", append(untraced, working.Unstated("/cables"))...)
 		}
 	}
 	return least
@@ -107,7 +107,7 @@ func requiredAt(u working.Number, b book.Book) (voltage, least working.Number) {
 func (f *InsulationTest) stringsUnknown(r *schema.InsulationReading) {
 	missing := f.Strings.Missing()
 	if missing == nil {
-		missing = []string{r.Part.At()}
+		missing = []working.Gap{working.Unstated(r.Part.At())}
 	}
 	for _, n := range []*working.Number{&f.SystemVoltageV, &f.PowerW, &f.AreaM2, &f.ModuleVoltageMaxV, &f.CableVoltageMaxV} {
 		*n = working.Unknown(n.Symbol(), n.Unit(), missing...)

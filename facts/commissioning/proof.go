@@ -35,17 +35,17 @@ func (d *deriver) proofs() []Proof {
 // testsOf lists the functional tests of one kind of one part. A test of which it is
 // not stated what was tested may be of any part: then none can be listed, and it
 // is what is missing.
-func (d *deriver) testsOf(test, part string) (some []*schema.FunctionalTest, missing []string) {
+func (d *deriver) testsOf(test, part string) (some []*schema.FunctionalTest, missing []working.Gap) {
 	for _, f := range d.find.functional[test] {
 		switch {
 		case !f.Part.Stated():
-			missing = append(missing, f.Part.At())
+			missing = append(missing, working.Unstated(f.Part.At()))
 		case f.Part.Value == part:
 			some = append(some, f)
 		}
 	}
 	if missing == nil && some == nil {
-		missing = []string{d.at("functional")}
+		missing = []working.Gap{working.Unstated(d.at("functional"))}
 	}
 	return some, missing
 }

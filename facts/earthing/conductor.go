@@ -51,11 +51,11 @@ func adiabaticFactor(c schema.EarthConductor, b book.Book) working.Number {
 }
 
 // unstated lists the places of members that the document leaves out.
-func unstated(members ...schema.Pointer) []string {
-	var missing []string
+func unstated(members ...schema.Pointer) []working.Gap {
+	var missing []working.Gap
 	for _, m := range members {
 		if !m.Stated() {
-			missing = append(missing, m.At())
+			missing = append(missing, working.Unstated(m.At()))
 		}
 	}
 	return missing

@@ -121,8 +121,8 @@ func (n network) root(part string) working.Text {
 }
 
 // missing names what to state when no way was found from a part to earth.
-func (n network) missing() []string {
-	return append(unstated(n.in.Earthing.MainTerminal.ID.Pointer), "/cables")
+func (n network) missing() []working.Gap {
+	return append(unstated(n.in.Earthing.MainTerminal.ID.Pointer), working.Unstated("/cables"))
 }
 
 // path lists the runs from a part to its root.

@@ -43,7 +43,7 @@ func TestProtectiveSize(t *testing.T) {
 			t.Errorf("line of %v mm²: %v mm², want %v", line, n.Value(), want)
 		}
 	}
-	if n := earthing.ProtectiveSize("S", working.Unknown("S_L", "mm²", "/line"), rules()); n.Known() || n.Missing()[0] != "/line" {
+	if n := earthing.ProtectiveSize("S", working.Unknown("S_L", "mm²", "/line"), rules()); n.Known() || n.Missing()[0].At != "/line" {
 		t.Errorf("line unknown: %v, missing %v", n.Value(), n.Missing())
 	}
 }

@@ -35,7 +35,7 @@ func earthedPole(in *schema.Installation, inverter working.Text) working.Text {
 	case len(in.Earthing.Poles) > 0 && !inverter.Known():
 		return working.UnknownText(inverter.Missing()...)
 	}
-	var missing []string
+	var missing []working.Gap
 	for _, p := range in.Earthing.Poles {
 		switch {
 		case p.Inverter.Value != inverter.Value() || p.By.Is("resistor") || p.By.Is("electronic") || p.Pole.Is("midpoint"):

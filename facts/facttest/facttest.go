@@ -78,7 +78,7 @@ type Fact[V comparable] interface {
 // Unknowable is any fact: it is known, or names what is missing.
 type Unknowable interface {
 	Known() bool
-	Missing() []string
+	Missing() []working.Gap
 }
 
 // Is holds a fact against its value.
@@ -116,7 +116,7 @@ func Wants(t T, what string, got Unknowable, missing ...string) {
 	t.Helper()
 	if got.Known() {
 		t.Errorf("%s is known: %v; want it unknown because %v are missing", what, got, missing)
-	} else if !slices.Equal(got.Missing(), missing) {
+	} else if !slices.Equal(working.Pointers(got.Missing()), missing) {
 		t.Errorf("%s wants %v, want %v", what, got.Missing(), missing)
 	}
 }

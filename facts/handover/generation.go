@@ -21,7 +21,7 @@ type generator struct {
 }
 
 // generators lists all of them; what is missing where that cannot be done.
-func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, missing []string) {
+func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, missing []working.Gap) {
 	ways := phasesOfWays(in)
 	for _, inv := range in.Inverters {
 		sheet := inv.Datasheet.To()
@@ -31,7 +31,7 @@ func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, m
 	for _, b := range in.Storage.Batteries {
 		switch sheet := b.Datasheet.To(); {
 		case !sheet.Coupling.Stated():
-			missing = append(missing, sheet.Coupling.At())
+			missing = append(missing, working.Unstated(sheet.Coupling.At()))
 		case sheet.Coupling.Is("ac"):
 			all = append(all, generator{powerOf(b, sheet), working.Stated("n", "", sheet.Phases),
 				phaseAt(c, b.ID.Value+".ac", ways, b.ID), typeTested(sheet.GridTypeTest)})
@@ -45,16 +45,16 @@ func generators(in *schema.Installation, c *circuit.Circuit) (all []generator, m
 
 // unstated names the lists of generators that the document leaves out: there
 // may be any number of them.
-func unstated(in *schema.Installation) []string {
-	var lists []string
+func unstated(in *schema.Installation) []working.Gap {
+	var lists []working.Gap
 	if in.Inverters == nil {
-		lists = append(lists, "/inverters")
+		lists = append(lists, working.Unstated("/inverters"))
 	}
 	if in.Storage.Batteries == nil {
-		lists = append(lists, in.Storage.Member("batteries"))
+		lists = append(lists, working.Unstated(in.Storage.Member("batteries")))
 	}
 	if in.AC.ExistingGeneration == nil {
-		lists = append(lists, in.AC.Member("existing_generation"))
+		lists = append(lists, working.Unstated(in.AC.Member("existing_generation")))
 	}
 	return lists
 }
@@ -130,7 +130,7 @@ func unbalance(lines []working.Number, phases schema.Number) working.Number {
 }
 
 // phasesFed are the phases that the generator feeds, or what is missing to place it.
-func (g generator) phasesFed(supply schema.Number) (phases, missing []string) {
+func (g generator) phasesFed(supply schema.Number) (phases []string, missing []working.Gap) {
 	lines := []string{"L1", "L2", "L3"}
 	switch {
 	case g.phases.Known() && g.phases.Value() > 1:
@@ -140,7 +140,7 @@ func (g generator) phasesFed(supply schema.Number) (phases, missing []string) {
 	case slices.Contains(lines, g.phase.Value):
 		return []string{g.phase.Value}, nil
 	}
-	return nil, []string{supply.At(), g.phase.At()}
+	return nil, []working.Gap{working.Unstated(supply.At()), working.Unstated(g.phase.At())}
 }
 
 // withoutTypeTest counts the generators without a type test.

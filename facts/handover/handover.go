@@ -55,14 +55,14 @@ func latest(dates []schema.Text) (last schema.Text) {
 // days counts the days between two dates. Where one was looked for in a list
 // and is not there, the list is what is missing.
 func days(symbol string, from, to schema.Text, list string) working.Number {
-	var missing []string
+	var missing []working.Gap
 	for _, d := range []schema.Text{from, to} {
 		switch {
 		case d.Stated():
 		case d.At() == "":
-			missing = append(missing, list)
+			missing = append(missing, working.Unstated(list))
 		default:
-			missing = append(missing, d.At())
+			missing = append(missing, working.Unstated(d.At()))
 		}
 	}
 	if missing != nil {

@@ -85,10 +85,11 @@ func routes(all notifications, unstated bool, list string) working.Names {
 	if unstated {
 		return working.UnknownList(list)
 	}
-	var used, missing []string
+	var used []string
+	var missing []working.Gap
 	for _, n := range all {
 		if !n.Route.Stated() {
-			missing = append(missing, n.Route.At())
+			missing = append(missing, working.Unstated(n.Route.At()))
 		}
 		used = append(used, n.Route.Value)
 	}

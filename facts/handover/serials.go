@@ -59,10 +59,10 @@ func modulesRecorded(in *schema.Installation, recorded map[string]string, at str
 		return working.Unknown("n", "", in.Roof.Member("planes"))
 	}
 	n := 0
-	var missing []string
+	var missing []working.Gap
 	for _, plane := range in.Roof.Planes {
 		if plane.Modules == nil {
-			missing = append(missing, plane.Member("modules"))
+			missing = append(missing, working.Unstated(plane.Member("modules")))
 		}
 		for _, m := range plane.Modules {
 			if _, ok := recorded[m.ID.Value]; ok {

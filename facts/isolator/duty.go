@@ -65,16 +65,16 @@ func isolatorsInside(in *schema.Installation) map[string]working.Flag {
 // no current is not the same as none known. For one that is to open PV strings
 // it is the runs to it that are missing.
 func (f *Isolator) noStrings() {
-	var missing []string
+	var missing []working.Gap
 	if f.Circuit.Value() == "pv_dc" {
-		missing = []string{"/cables"}
+		missing = []working.Gap{working.Unstated("/cables")}
 	}
 	f.unknownDuty(missing)
 }
 
 // unknownDuty leaves unknown what hangs on the strings, because the named
 // members are missing.
-func (f *Isolator) unknownDuty(missing []string) {
+func (f *Isolator) unknownDuty(missing []working.Gap) {
 	f.VocMaxV = working.Unknown("U_oc,max", "V", missing...)
 	f.IscMaxA = working.Unknown("I_duty", "A", missing...)
 	f.StringsParallel = working.Unknown("N_p", "", missing...)
@@ -120,15 +120,15 @@ func (f *Isolator) rating(iso *schema.Isolator) {
 	f.UeV, f.IeA = working.Stated("U_e", "V", best.UeV), working.Stated("I_e", "A", best.IeA)
 }
 
-func (f *Isolator) ratingNeeds(iso *schema.Isolator) []string {
-	var missing []string
+func (f *Isolator) ratingNeeds(iso *schema.Isolator) []working.Gap {
+	var missing []working.Gap
 	for _, t := range []schema.Text{iso.Datasheet.Text, iso.UtilizationCategory} {
 		if !t.Stated() {
-			missing = append(missing, t.At())
+			missing = append(missing, working.Unstated(t.At()))
 		}
 	}
 	if !iso.PolesInSeries.Stated() {
-		missing = append(missing, iso.PolesInSeries.At())
+		missing = append(missing, working.Unstated(iso.PolesInSeries.At()))
 	}
 	return append(missing, f.VocMaxV.Missing()...)
 }

@@ -28,7 +28,7 @@ var passageEnds = []string{"wall", "floor", "ceiling", "roof"}
 
 // passages lists both sides of each passage, as far as the next one, and what
 // is missing to know them all.
-func (r *route) passages() (sides []markPoint, missing []string) {
+func (r *route) passages() (sides []markPoint, missing []working.Gap) {
 	found, missing := r.crossings()
 	for i, t := range found {
 		low, high := math.Inf(-1), math.Inf(1)
@@ -48,7 +48,7 @@ func (r *route) passages() (sides []markPoint, missing []string) {
 }
 
 // crossings lists the passages; those that touch are one.
-func (r *route) crossings() (found []crossing, missing []string) {
+func (r *route) crossings() (found []crossing, missing []working.Gap) {
 	add := func(from, to float64, before, after working.Flag) {
 		if n := len(found); n > 0 && found[n-1].to == from {
 			found[n-1].to, found[n-1].after = to, after
@@ -65,23 +65,23 @@ func (r *route) crossings() (found []crossing, missing []string) {
 		case s.passage.Stated() || slices.Contains(passageEnds, s.ends.Value):
 			add(s.to.Value(), s.to.Value(), before, after)
 		case !s.ends.Stated() && matters:
-			missing = append(missing, s.ends.At())
+			missing = append(missing, working.Unstated(s.ends.At()))
 		case !s.place.Stated() && matters:
-			missing = append(missing, s.place.At())
+			missing = append(missing, working.Unstated(s.place.At()))
 		}
 	}
 	return found, missing
 }
 
 // bends lists the changes of direction.
-func (r *route) bends() (all []markPoint, missing []string) {
+func (r *route) bends() (all []markPoint, missing []working.Gap) {
 	for i, s := range r.stretches {
 		before, after := r.mustMarkBefore(i), r.mustMarkAfter(i)
 		switch {
 		case s.ends.Is("bend"):
 			all = append(all, markPoint{s.to.Value(), math.Inf(-1), math.Inf(1), "", math.NaN(), working.Any(before, after)})
 		case !s.ends.Stated() && !s.passage.Stated() && mayHold(before, after):
-			missing = append(missing, s.ends.At())
+			missing = append(missing, working.Unstated(s.ends.At()))
 		}
 	}
 	return all, missing
@@ -115,7 +115,7 @@ func (r *route) mustMarkAfter(i int) working.Flag {
 }
 
 // countUnmarked counts the points to be marked that have no warning near.
-func (r *route) countUnmarked(symbol string, near working.Number, points []markPoint, missing []string) working.Number {
+func (r *route) countUnmarked(symbol string, near working.Number, points []markPoint, missing []working.Gap) working.Number {
 	var unmarked []working.Flag
 	for _, p := range points {
 		covered := slices.ContainsFunc(r.labels, func(l point) bool { return p.coveredBy(l, near.Value()) })

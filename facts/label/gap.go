@@ -64,8 +64,8 @@ func (r *route) gaps() []gap {
 }
 
 // mustMarkMissing names what to state to know which stretches must be marked.
-func (r *route) mustMarkMissing() []string {
-	var missing []string
+func (r *route) mustMarkMissing() []working.Gap {
+	var missing []working.Gap
 	for _, s := range r.stretches {
 		missing = append(missing, s.mustMark.Missing()...)
 	}
@@ -101,7 +101,7 @@ func (m *Marking) gaps(r *route) {
 	m.GapOtherM = greatest("g_oth", other, unsorted)
 }
 
-func greatest(symbol string, gaps []working.Number, missing []string) working.Number {
+func greatest(symbol string, gaps []working.Number, missing []working.Gap) working.Number {
 	switch {
 	case len(missing) > 0:
 		return working.Unknown(symbol, "m", missing...)
@@ -136,7 +136,7 @@ func (r *route) coverage(b book.Book) working.Number {
 		return working.Unknown("c", "%", missing...)
 	}
 	if len(total) == 0 {
-		return working.Unknown("c", "%")
+		return working.NoNumber("c", "%")
 	}
 	return coveredShare.Of(working.Sum("l_cov", "m", covered...), working.Sum("l_mark", "m", total...))
 }

@@ -42,7 +42,7 @@ func partsNamed(l *schema.Label) map[string]bool {
 // and boards on its way there.
 type inverterWay struct {
 	isolators, boards []string
-	missing           []string // why the way could not be followed
+	missing           []working.Gap // why the way could not be followed
 }
 
 func (j *job) inverterWays() []inverterWay {
@@ -51,7 +51,7 @@ func (j *job) inverterWays() []inverterWay {
 		var w inverterWay
 		p := j.c.ToSupply(inv.ID.Value + ".ac")
 		if p.Input == "" || p.Ambiguous {
-			w.missing = []string{"/cables"}
+			w.missing = []working.Gap{working.Unstated("/cables")}
 		}
 		for _, i := range p.Isolators {
 			w.isolators = append(w.isolators, j.in.Isolators[i].ID.Value)

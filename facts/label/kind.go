@@ -12,8 +12,8 @@ const pvCable = "pv_cable"
 
 // kinds are the words that a label table may use for a place. Each lists the
 // places of its kind, and what is missing to know them all.
-var kinds = map[string]func(*job) ([]site, []string){
-	pvCable:                       func(*job) ([]site, []string) { return nil, nil }, // listed with its markings
+var kinds = map[string]func(*job) ([]site, []working.Gap){
+	pvCable:                       func(*job) ([]site, []working.Gap) { return nil, nil }, // listed with its markings
 	"dc_isolator":                 isolators("pv_dc"),
 	"ac_isolator":                 isolators("ac"),
 	"battery_isolator":            isolators("battery_dc"),
@@ -44,15 +44,15 @@ var kinds = map[string]func(*job) ([]site, []string){
 func always(at string) working.Flag { return working.KnownFlag(true, at) }
 
 // unstated names a list that is not stated.
-func unstated(isNil bool, pointer string) []string {
+func unstated(isNil bool, pointer string) []working.Gap {
 	if isNil {
-		return []string{pointer}
+		return []working.Gap{working.Unstated(pointer)}
 	}
 	return nil
 }
 
-func isolators(circuit string) func(*job) ([]site, []string) {
-	return func(j *job) (all []site, missing []string) {
+func isolators(circuit string) func(*job) ([]site, []working.Gap) {
+	return func(j *job) (all []site, missing []working.Gap) {
 		for i := range j.in.Isolators {
 			iso := &j.in.Isolators[i]
 			if !iso.Circuit.Is(circuit) {
@@ -68,7 +68,7 @@ func isolators(circuit string) func(*job) ([]site, []string) {
 	}
 }
 
-func inverters(j *job) (all []site, missing []string) {
+func inverters(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.Inverters {
 		inv := &j.in.Inverters[i]
 		all = append(all, site{part: inv.ID.Value, at: inv.At(), fits: always(inv.At())})
@@ -76,7 +76,7 @@ func inverters(j *job) (all []site, missing []string) {
 	return all, unstated(j.in.Inverters == nil, "/inverters")
 }
 
-func junctionBoxes(j *job) (all []site, missing []string) {
+func junctionBoxes(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.Arrays {
 		a := &j.in.Arrays[i]
 		all = append(all, site{part: a.ID.Value, at: a.At(), fits: working.StatedText(a.JoinedBy).OneOf("junction_box")})
@@ -86,7 +86,7 @@ func junctionBoxes(j *job) (all []site, missing []string) {
 
 // stringFuses stand for the holder: a label on the string, or on the box that
 // the string's cable leads to.
-func stringFuses(j *job) (all []site, missing []string) {
+func stringFuses(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.Strings {
 		s := &j.in.Strings[i]
 		one := site{part: s.ID.Value, at: s.At(), fits: working.StatedFlag(s.Overcurrent.Fitted)}
@@ -101,7 +101,7 @@ func stringFuses(j *job) (all []site, missing []string) {
 }
 
 // connectors are the plug connectors on DC that ordinary people can reach.
-func connectors(j *job) (all []site, missing []string) {
+func connectors(j *job) (all []site, missing []working.Gap) {
 	missing = unstated(j.in.Cables == nil, "/cables")
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
@@ -109,7 +109,7 @@ func connectors(j *job) (all []site, missing []string) {
 			continue
 		}
 		if r.Connectors == nil {
-			missing = append(missing, r.Member("connectors"))
+			missing = append(missing, working.Unstated(r.Member("connectors")))
 		}
 		for k := range r.Connectors {
 			c := &r.Connectors[k]
@@ -119,7 +119,7 @@ func connectors(j *job) (all []site, missing []string) {
 	return all, missing
 }
 
-func (j *job) cableSites(markings []Marking) (all []site, missing []string) {
+func (j *job) cableSites(markings []Marking) (all []site, missing []working.Gap) {
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
 		if slices.Contains(pvServices, r.Service.Value) {
@@ -130,7 +130,7 @@ func (j *job) cableSites(markings []Marking) (all []site, missing []string) {
 }
 
 // roofAccess is the hatch to a roof space through which PV cable runs.
-func roofAccess(j *job) ([]site, []string) {
+func roofAccess(j *job) ([]site, []working.Gap) {
 	var throughRoof []working.Flag
 	if j.in.Cables == nil {
 		throughRoof = append(throughRoof, working.UnknownFlag("/cables"))
@@ -152,7 +152,7 @@ func roofAccess(j *job) ([]site, []string) {
 
 // spds are the surge protective devices that stand by themselves; one inside an
 // inverter is looked after by the inverter.
-func spds(j *job) (all []site, missing []string) {
+func spds(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.SPDs {
 		if p := &j.in.SPDs[i]; !p.BuiltInto.Stated() {
 			all = append(all, site{part: p.ID.Value, at: p.At(), fits: always(p.At())})
@@ -161,7 +161,7 @@ func spds(j *job) (all []site, missing []string) {
 	return all, unstated(j.in.SPDs == nil, "/spds")
 }
 
-func batteries(j *job) (all []site, missing []string) {
+func batteries(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.Storage.Batteries {
 		b := &j.in.Storage.Batteries[i]
 		all = append(all, site{part: b.ID.Value, at: b.At(), fits: always(b.At())})
@@ -170,8 +170,8 @@ func batteries(j *job) (all []site, missing []string) {
 }
 
 // at is a kind that stands once at locations that are no part of the document.
-func at(part string, locations ...string) func(*job) ([]site, []string) {
-	return func(*job) ([]site, []string) {
+func at(part string, locations ...string) func(*job) ([]site, []working.Gap) {
+	return func(*job) ([]site, []working.Gap) {
 		return []site{{part: part, at: "/labels", fits: always("/labels"), locations: locations}}, nil
 	}
 }

@@ -8,7 +8,7 @@ import (
 
 // origin is the cut-out or the service equipment. A label at it may be stated to
 // be on the supply, or at the location.
-func origin(j *job) ([]site, []string) {
+func origin(j *job) ([]site, []working.Gap) {
 	s := site{part: "origin", at: "/ac/supply", fits: always("/ac/supply"), locations: []string{"origin", "service_equipment"}}
 	if id := j.in.AC.Supply.ID; id.Stated() {
 		s.part = id.Value
@@ -17,7 +17,7 @@ func origin(j *job) ([]site, []string) {
 }
 
 // meters are the meters of the supply; one of generation needs no warning.
-func meters(j *job) (all []site, missing []string) {
+func meters(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.AC.Meters {
 		m := &j.in.AC.Meters[i]
 		if !m.Purpose.Is("generation") && !m.Purpose.Is("battery") {
@@ -41,7 +41,7 @@ func board(b *schema.Board, fits working.Flag) site {
 }
 
 // pvBoards are the boards on the way from an inverter to the supply.
-func pvBoards(j *job) (all []site, missing []string) {
+func pvBoards(j *job) (all []site, missing []working.Gap) {
 	fed, others := j.fedBoards()
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
@@ -54,14 +54,14 @@ func pvBoards(j *job) (all []site, missing []string) {
 // too: unknown where the way of some inverter could not be followed.
 func (j *job) fedBoards() (fed map[string]bool, others working.Flag) {
 	fed = map[string]bool{}
-	var missing []string
+	var missing []working.Gap
 	if j.in.Inverters == nil {
-		missing = []string{"/inverters"}
+		missing = []working.Gap{working.Unstated("/inverters")}
 	}
 	for _, inv := range j.in.Inverters {
 		p := j.c.ToSupply(inv.ID.Value + ".ac")
 		if p.Input == "" || p.Ambiguous {
-			missing = append(missing, "/cables")
+			missing = append(missing, working.Unstated("/cables"))
 		}
 		for _, outlet := range p.Ways {
 			fed[circuit.Part(outlet)] = true
@@ -74,7 +74,7 @@ func (j *job) fedBoards() (fed map[string]bool, others working.Flag) {
 }
 
 // mainBoards are the boards that are, or may be, the main one.
-func mainBoards(j *job) (all []site, missing []string) {
+func mainBoards(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
 		all = append(all, board(b, working.StatedText(b.Role).OneOf("main")))
@@ -87,7 +87,7 @@ var residual = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
 // rcdBoards are the boards with a residual current device, as far as the
 // document states which devices they hold.
-func rcdBoards(j *job) (all []site, missing []string) {
+func rcdBoards(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
 		var withRCD []working.Flag
@@ -116,7 +116,7 @@ func residualDevice(w *schema.BoardWay) working.Flag {
 
 // pvWays are the ways of boards that generators feed. Ways have no id of their
 // own, so that their labels are on the board: as many as there are such ways.
-func pvWays(j *job) (all []site, missing []string) {
+func pvWays(j *job) (all []site, missing []working.Gap) {
 	missing = unstated(j.in.AC.Boards == nil, "/ac/boards")
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
@@ -140,7 +140,7 @@ func pvWays(j *job) (all []site, missing []string) {
 
 // interconnection is where the generator meets the supply: near the main board
 // or meter.
-func interconnection(j *job) ([]site, []string) {
+func interconnection(j *job) ([]site, []working.Gap) {
 	s := site{part: "interconnection", at: "/ac", fits: always("/ac"), locations: []string{"origin", "meter", "main_board", "service_equipment"}}
 	if id := j.in.AC.Supply.ID; id.Stated() {
 		s.parts = append(s.parts, id.Value)
@@ -154,7 +154,7 @@ func interconnection(j *job) ([]site, []string) {
 	return []site{s}, nil
 }
 
-func interconnectionOrInverter(j *job) ([]site, []string) {
+func interconnectionOrInverter(j *job) ([]site, []working.Gap) {
 	all, _ := interconnection(j)
 	for _, inv := range j.in.Inverters {
 		all[0].parts = append(all[0].parts, inv.ID.Value)
@@ -163,7 +163,7 @@ func interconnectionOrInverter(j *job) ([]site, []string) {
 }
 
 // outside is where people who come from outside look first.
-func outside(j *job) ([]site, []string) {
+func outside(j *job) ([]site, []working.Gap) {
 	all, _ := interconnection(j)
 	all[0].part, all[0].parts = "outside", nil
 	all[0].locations = []string{"outside_wall", "meter", "origin", "building_entrance"}
@@ -178,7 +178,7 @@ func outside(j *job) ([]site, []string) {
 
 // backups are the changeover switches and the boards that another source feeds;
 // where there are none, the inverters and batteries that can.
-func backups(j *job) (all []site, missing []string) {
+func backups(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.AC.Changeovers {
 		x := &j.in.AC.Changeovers[i]
 		all = append(all, site{part: x.ID.Value, at: x.At(), fits: always(x.At())})

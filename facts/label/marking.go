@@ -49,7 +49,7 @@ func (j *job) marking(i int) Marking {
 }
 
 // unknown leaves open what hangs on where the labels are.
-func (m *Marking) unknown(missing []string) {
+func (m *Marking) unknown(missing []working.Gap) {
 	for _, n := range []*working.Number{&m.WarningLabels, &m.GapM, &m.GapStraightM, &m.GapOtherM, &m.CoveragePct,
 		&m.StretchesWithout, &m.PassagesWithout, &m.BendsWithout} {
 		*n = working.Unknown(n.Symbol(), n.Unit(), append(missing, n.Missing()...)...)

@@ -53,7 +53,7 @@ func openAt(r *schema.Run, position schema.Number) working.Flag {
 	along := route{at: r.At()}
 	along.follow(r)
 	if along.unplaced != nil || !position.Stated() {
-		return working.UnknownFlag(append(along.unplaced, position.At())...)
+		return working.UnknownFlag(append(along.unplaced, working.Unstated(position.At()))...)
 	}
 	for i, s := range along.stretches {
 		if position.Value <= s.to.Value() {

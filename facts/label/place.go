@@ -63,10 +63,10 @@ func (j *job) schedule(markings []Marking) []Place {
 }
 
 // pointerOf is the first of what is missing that is a member of the document.
-func pointerOf(missing []string) string {
+func pointerOf(missing []working.Gap) string {
 	for _, m := range missing {
-		if strings.HasPrefix(m, "/") {
-			return m
+		if strings.HasPrefix(m.At, "/") {
+			return m.At
 		}
 	}
 	return "/labels"
@@ -102,7 +102,7 @@ func (j *job) place(id string, a scheduleRow, s site, due working.Flag) Place {
 
 // toPrint is what a label must say of the strings behind its part.
 func (j *job) toPrint(a scheduleRow, s site) (voltage, current working.Number) {
-	voltage, current = working.Unknown("U_oc,max", "V"), working.Unknown("I_sc,max", "A")
+	voltage, current = working.NoNumber("U_oc,max", "V"), working.NoNumber("I_sc,max", "A")
 	for _, word := range strings.Fields(a.prints) {
 		switch word {
 		case "voltage_max":
@@ -153,13 +153,13 @@ func (j *job) carriedBy(s site, legend string) []int {
 var removable = []string{"removable_cover", "door_inside"}
 
 // sites lists the places of a kind, and what is missing to know them all.
-func (j *job) sites(kind string, markings []Marking) ([]site, []string) {
+func (j *job) sites(kind string, markings []Marking) ([]site, []working.Gap) {
 	if kind == pvCable {
 		return j.cableSites(markings)
 	}
 	list, known := kinds[kind]
 	if !known {
-		return nil, []string{unknownWord("place", kind, slices.Sorted(maps.Keys(kinds)))}
+		return nil, []working.Gap{working.Unstated(unknownWord("place", kind, slices.Sorted(maps.Keys(kinds))))}
 	}
 	return list(j)
 }

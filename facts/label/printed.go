@@ -26,13 +26,13 @@ func (j *job) behind(part string) values {
 // carries no current of strings it is unknown.
 func (j *job) valuesBehind(part string) values {
 	ways, known := j.stringsBehind(part)
-	var missing []string
+	var missing []working.Gap
 	switch {
 	case !known:
 	case j.pv.Untraced != nil:
 		missing, ways = j.pv.Untraced, nil
 	case len(slices.Concat(ways...)) == 0:
-		missing = []string{"/cables"}
+		missing = []working.Gap{working.Unstated("/cables")}
 	}
 	v := values{working.Unknown("U_oc,max", "V", missing...), working.Unknown("U_oc,STC", "V", missing...),
 		working.Unknown("I_sc,max", "A", missing...), working.Unknown("I_sc", "A", missing...)}
@@ -118,7 +118,7 @@ func (j *job) stringsByID(ids working.Names) []*pvstring.String {
 
 // printed holds the values on a label against those of its part.
 func (f *Label) printed(j *job, l *schema.Label) {
-	f.DischargeMakerMin = working.Unknown("t_maker", "min")
+	f.DischargeMakerMin = working.NoNumber("t_maker", "min")
 	if sheet, is := j.sheets[l.On.Value]; is {
 		f.DischargeMakerMin = working.Stated("t_maker", "min", sheet.DischargeWaitMin)
 	}
@@ -144,7 +144,7 @@ func (f *Label) battery(j *job, l *schema.Label) {
 	if list == nil {
 		f.Batteries = working.Unknown("n_bat", "", "/storage/batteries")
 	}
-	f.EnergyDerivedKwh, f.BatteryNominalV = working.Unknown("E", "kWh"), working.Unknown("U_nom", "V")
+	f.EnergyDerivedKwh, f.BatteryNominalV = working.NoNumber("E", "kWh"), working.NoNumber("U_nom", "V")
 	for i := range list {
 		b := &list[i]
 		if !l.On.Is(b.ID.Value) {

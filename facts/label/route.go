@@ -18,7 +18,7 @@ type route struct {
 	at        string
 	stretches []stretch
 	labels    []point
-	unplaced  []string // what is missing to place stretches or labels
+	unplaced  []working.Gap // what is missing to place stretches or labels
 }
 
 // stretch is one segment on the route.
@@ -49,7 +49,7 @@ var unreadablePlaces = slices.Concat(hiddenPlaces, passagePlaces)
 // follow puts the stretches one after the other.
 func (r *route) follow(run *schema.Run) {
 	if run.Segments == nil {
-		r.unplaced = append(r.unplaced, run.Member("segments"))
+		r.unplaced = append(r.unplaced, working.Unstated(run.Member("segments")))
 	}
 	from := working.Sum("x", "m")
 	for i := range run.Segments {
@@ -81,11 +81,11 @@ func mustMarkStretch(s *schema.Segment) working.Flag {
 // warnings places the warnings of the run on its route.
 func (r *route) warnings(j *job, run *schema.Run) {
 	if j.in.Labels == nil {
-		r.unplaced = append(r.unplaced, "/labels")
+		r.unplaced = append(r.unplaced, working.Unstated("/labels"))
 	}
 	legends := j.legendAlong()
 	if legends == nil {
-		r.unplaced = append(r.unplaced, "the label tables of the rule set have no row for the place "+pvCable)
+		r.unplaced = append(r.unplaced, working.Unstated("the label tables of the rule set have no row for the place "+pvCable))
 	}
 	for _, l := range j.alongRun(run, legends) {
 		at := working.Stated("x", "m", l.PositionM)

@@ -68,10 +68,10 @@ func (f *Facts) throughArrays(in *schema.Installation, c *circuit.Circuit) map[s
 // joins takes what the strings put on the array. As long as some string was not
 // traced nothing can be said of it, and an array that no string passes through
 // lacks the runs to it.
-func (a *Array) joins(fed []*String, untraced []string) {
+func (a *Array) joins(fed []*String, untraced []working.Gap) {
 	missing := untraced
 	if missing == nil && len(fed) == 0 {
-		missing = []string{"/cables"}
+		missing = []working.Gap{working.Unstated("/cables")}
 	}
 	if missing != nil {
 		a.Strings = working.UnknownList(missing...)

@@ -128,7 +128,7 @@ func TestPartsNotStated(t *testing.T) {
 	}
 	facttest.Wants(t, "tracking range", f.Strings[0].MpptMinV, "/inverters")
 	facttest.Wants(t, "reverse current", f.Strings[0].ReverseA, "/inverters")
-	if len(f.Untraced) != 1 || f.Untraced[0] != "/inverters" {
+	if len(f.Untraced) != 1 || f.Untraced[0].At != "/inverters" {
 		t.Errorf("untraced, missing %v, want /inverters once", f.Untraced)
 	}
 	facttest.Wants(t, "strings in parallel", without("cables").Mppts[0].StringsParallel, "/cables")

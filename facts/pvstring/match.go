@@ -36,13 +36,13 @@ func (m *Mppt) vocMismatch(fed []feeder) working.Number {
 // states none leaves the count unknown.
 func distinct(symbol string, fed []feeder, member func(*schema.String) schema.Text) working.Number {
 	seen := map[string]bool{}
-	var missing []string
+	var missing []working.Gap
 	at := ""
 	for _, f := range fed {
 		t := member(f.stated)
 		at = t.At()
 		if !t.Stated() {
-			missing = append(missing, t.At())
+			missing = append(missing, working.Unstated(t.At()))
 		}
 		seen[t.Value] = true
 	}
@@ -56,7 +56,7 @@ func distinct(symbol string, fed []feeder, member func(*schema.String) schema.Te
 // most 180°.
 func widestAngle(azimuths []working.Number) working.Number {
 	if len(azimuths) == 0 {
-		return working.Unknown("Δα", "°")
+		return working.NoNumber("Δα", "°")
 	}
 	widest := working.Lookup{Symbol: "Δα", Unit: "°", Text: "widest angle between the azimuths", Source: working.ByDefinition}
 	return widest.Of(func(x ...float64) float64 {

@@ -19,7 +19,7 @@ type Facts struct {
 
 	// Untraced names what is missing when the input of some string could not be
 	// found. Then nothing can be said of what any input, isolator or run carries.
-	Untraced []string
+	Untraced []working.Gap
 }
 
 // Inverter holds the facts of one inverter's DC side as a whole.
@@ -78,7 +78,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 func (f *Facts) byInput(in *schema.Installation) map[string][]feeder {
 	fed := map[string][]feeder{}
 	if f.Strings == nil {
-		f.Untraced = []string{"/strings"}
+		f.Untraced = []working.Gap{working.Unstated("/strings")}
 	}
 	for i := range f.Strings {
 		s := &f.Strings[i]
@@ -94,7 +94,7 @@ func (f *Facts) byInput(in *schema.Installation) map[string][]feeder {
 
 // untraced leaves unknown what the input carries and whether it is ever dead, since a
 // string that was not traced may be one of its own.
-func (m *Mppt) untraced(missing []string) {
+func (m *Mppt) untraced(missing []working.Gap) {
 	if m.LiveWithAllOpen.Known() && !m.LiveWithAllOpen.Value() {
 		m.LiveWithAllOpen = working.UnknownFlag(missing...)
 	}

@@ -106,7 +106,7 @@ func (s *slope) loadOn(f *Fixing, i int) otherLoads {
 }
 
 // loadsUnknown leaves the loads unknown because the named members are missing.
-func (f *Fixing) loadsUnknown(missing ...string) otherLoads {
+func (f *Fixing) loadsUnknown(missing ...working.Gap) otherLoads {
 	unknown := func(symbol string) working.Number { return working.Unknown(symbol, "kN", missing...) }
 	f.UpliftKn, f.DownKn, f.AlongKn = unknown("F_d"), unknown("F_down"), unknown("F_along")
 	return otherLoads{unknown("F_k"), unknown("F_slide")}
@@ -118,7 +118,7 @@ func (s *slope) loadWithoutRail(f *Fixing, doc *schema.Fixing) otherLoads {
 	f.TributaryMm = working.Unknown("a", "mm", doc.Rail.At())
 	m, ok := s.moduleByID[doc.Module.Value]
 	if !ok {
-		return f.loadsUnknown(doc.Rail.At())
+		return f.loadsUnknown(working.Unstated(doc.Rail.At()))
 	}
 	n := s.directFixings[doc.Module.Value]
 	of := func(symbol string, areal working.Number) working.Number {
@@ -166,9 +166,9 @@ func (s *slope) beyondEnd(r *rail, i int) bool {
 
 // lineLoadAt is the greatest line load of the modules between the fixings beside one;
 // where none lies there, that of the whole rail.
-func (s *slope) lineLoadAt(r *rail, i int) (line working.Number, missing []string) {
+func (s *slope) lineLoadAt(r *rail, i int) (line working.Number, missing []working.Gap) {
 	if len(r.unplaced) > 0 || len(r.modules) == 0 {
-		return line, slices.Concat(r.unplaced, []string{s.doc.Member("modules")})
+		return line, slices.Concat(r.unplaced, []working.Gap{working.Unstated(s.doc.Member("modules"))})
 	}
 	before, after, _, _ := s.neighbours(r, i)
 	best := -1

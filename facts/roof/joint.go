@@ -87,14 +87,14 @@ func (s *slope) countClamps(f *Rail, r *rail) {
 
 // clampsWithoutRail names what keeps the clamps from being counted: no list of them, or
 // clamps that do not say on which rail they are.
-func (s *slope) clampsWithoutRail() []string {
+func (s *slope) clampsWithoutRail() []working.Gap {
 	if s.doc.Clamps == nil {
-		return []string{s.doc.Member("clamps")}
+		return []working.Gap{working.Unstated(s.doc.Member("clamps"))}
 	}
-	var missing []string
+	var missing []working.Gap
 	for i := range s.doc.Clamps {
 		if c := &s.doc.Clamps[i]; !c.Rail.Stated() && len(missing) < maxNamed {
-			missing = append(missing, c.Rail.At())
+			missing = append(missing, working.Unstated(c.Rail.At()))
 		}
 	}
 	return missing

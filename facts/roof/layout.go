@@ -78,7 +78,7 @@ func rectangle(x, y schema.Number, width, height working.Number) box {
 func (b *box) known() bool { return b.right.Known() && b.top.Known() }
 
 // missing names what keeps the box from being known.
-func (b *box) missing() []string { return append(b.right.Missing(), b.top.Missing()...) }
+func (b *box) missing() []working.Gap { return append(b.right.Missing(), b.top.Missing()...) }
 
 // gap is how far two boxes are apart along the one axis on which they do not
 // overlap; below zero it is how deep they overlap.

@@ -118,17 +118,17 @@ func (s *slope) downwardLoads() {
 // noNetCoefficient names what keeps the net coefficients from holding on the plane. They
 // are for modules close and parallel to the roof; of modules that stand up from it
 // the wind is for an engineer, as on a hill.
-func (s *slope) noNetCoefficient() []string {
-	var at []string
+func (s *slope) noNetCoefficient() []working.Gap {
+	var at []working.Gap
 	for _, l := range []struct {
 		is   schema.Number
 		most string
 	}{{s.doc.GapUnderModulesMm, "gap_under_modules_max_mm"}, {s.doc.TiltToRoofDeg, "tilt_to_roof_max_deg"}} {
 		switch most := s.param(l.most, "x"); {
 		case !most.Known() || !l.is.Stated():
-			at = append(at, append(most.Missing(), l.is.At())...)
+			at = append(at, append(most.Missing(), working.Unstated(l.is.At()))...)
 		case l.is.Value > most.Value():
-			at = append(at, "the wind on modules that stand up from the roof")
+			at = append(at, working.Unstated("the wind on modules that stand up from the roof"))
 		}
 	}
 	return at
@@ -152,9 +152,9 @@ func (s *slope) windUplift(m *placedModule) {
 	missing = append(missing, s.noNetCoefficient()...)
 	switch kind := s.doc.Covering.Kind; {
 	case !kind.Stated():
-		missing = append(missing, kind.At())
+		missing = append(missing, working.Unstated(kind.At()))
 	case kind.Is("modules_as_covering"):
-		missing = append(missing, "the wind on modules that are the covering")
+		missing = append(missing, working.Unstated("the wind on modules that are the covering"))
 	}
 	suction := working.Unknown("c_pe", "", missing...)
 	m.zones = working.UnknownList(missing...)

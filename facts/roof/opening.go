@@ -44,7 +44,7 @@ func (s *slope) around(f *Opening, o *box) {
 	at := s.doc.Member("modules")
 	missing := o.missing()
 	if s.doc.Modules == nil {
-		missing = append(missing, at)
+		missing = append(missing, working.Unstated(at))
 	}
 	var nearest *placedModule
 	over := 0
@@ -64,7 +64,7 @@ func (s *slope) around(f *Opening, o *box) {
 	f.ModulesOver = working.Counted("n", over, at)
 	f.SideAccessMm = s.beside(o)
 	if len(missing) > 0 || nearest == nil {
-		missing = append(missing, at)
+		missing = append(missing, working.Unstated(at))
 		f.ClearanceMm = working.Unknown("d", "mm", missing...)
 		if len(missing) > 1 {
 			f.ModulesOver, f.SideAccessMm = working.Unknown("n", "", missing...), working.Unknown("d", "mm", missing...)

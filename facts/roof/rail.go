@@ -20,8 +20,8 @@ type rail struct {
 	fixings  []int            // that are said to hold it, along the rail
 	held     [2]int           // the first and last of them that do not stand beyond its ends
 	shortest working.Number   // span between two of them; not there where there are no two
-	layers   []string         // what keeps the load on it from being known
-	unplaced []string         // what keeps the modules on it from being known
+	layers   []working.Gap    // what keeps the load on it from being known
+	unplaced []working.Gap    // what keeps the modules on it from being known
 }
 
 // assignLoads finds what lies on each rail and what holds it.
@@ -50,7 +50,7 @@ func (s *slope) assignLoads() {
 		s.railByID[doc.ID.Value] = i
 	}
 	// A rail whose end is not known may share any module with the others.
-	var endless []string
+	var endless []working.Gap
 	for i := range s.rails {
 		if missing := s.rails[i].to.Missing(); len(endless) < maxNamed {
 			endless = append(endless, missing...)
@@ -59,7 +59,7 @@ func (s *slope) assignLoads() {
 	for i := range s.rails {
 		s.rails[i].layers = slices.Concat(s.rails[i].layers, endless)
 		if s.tooManyRails != "" {
-			s.rails[i].unplaced = append(s.rails[i].unplaced, s.tooManyRails)
+			s.rails[i].unplaced = append(s.rails[i].unplaced, working.Unstated(s.tooManyRails))
 		}
 		s.shareModules(&s.rails[i])
 	}
@@ -75,10 +75,10 @@ const maxRailsBelow = 8
 
 // stackedRails finds the rails that lie on other rails. The load of the rails below
 // them comes in points that are not worked out here.
-func (s *slope) stackedRails() (upper []int, missing []string) {
+func (s *slope) stackedRails() (upper []int, missing []working.Gap) {
 	for i, r := range s.doc.Rails {
 		if (!r.CarriedBy.Stated() || r.CarriedBy.Is("rails_below")) && len(missing) < maxNamed {
-			missing = append(missing, r.CarriedBy.At())
+			missing = append(missing, working.Unstated(r.CarriedBy.At()))
 		}
 		if r.CarriedBy.Is("rails_below") {
 			upper = append(upper, i)

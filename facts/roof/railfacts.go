@@ -76,7 +76,7 @@ func (s *slope) railLoads(f *Rail, r *rail) {
 	}
 	missing := slices.Concat(r.unplaced, r.layers)
 	if len(missing) > 0 || len(r.modules) == 0 {
-		missing = append(missing, at)
+		missing = append(missing, working.Unstated(at))
 		f.UpliftKnM, f.DownKnM = working.Unknown("w_d", "kN/m", missing...), working.Unknown("p_d", "kN/m", missing...)
 	} else {
 		f.UpliftKnM = working.Greatest("w_d", "kN/m", r.line...)
@@ -89,15 +89,15 @@ func (s *slope) railLoads(f *Rail, r *rail) {
 	}
 	f.BeyondMm = working.Least("c_end", "mm", beyond...)
 	if len(beyond) == 0 {
-		f.BeyondMm = working.Unknown("c_end", "mm", append(missing, at)...)
+		f.BeyondMm = working.Unknown("c_end", "mm", append(missing, working.Unstated(at))...)
 	}
 }
 
 // unplaced names what keeps it from being known where the modules lie.
-func (s *slope) unplaced() []string {
-	var missing []string
+func (s *slope) unplaced() []working.Gap {
+	var missing []working.Gap
 	if s.doc.Modules == nil {
-		missing = append(missing, s.doc.Member("modules"))
+		missing = append(missing, working.Unstated(s.doc.Member("modules")))
 	}
 	for i := range s.layout {
 		if b := &s.layout[i].box; !b.known() && len(missing) < maxNamed {

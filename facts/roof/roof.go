@@ -73,7 +73,7 @@ type slope struct {
 	slide           working.Number // on a square metre of slope, down it, while the wind lifts
 	layout          []placedModule // modules where they lie, in the order of the document
 	bounds          []bounds       // the same, without working
-	unplacedReasons []string       // what keeps it from being known where they lie
+	unplacedReasons []working.Gap  // what keeps it from being known where they lie
 	rails           []rail         // rails with what they carry and what carries them
 
 	moduleByID    map[string]*placedModule // modules by id

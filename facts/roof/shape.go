@@ -27,15 +27,15 @@ var shapes = map[string]shape{
 
 // noSuctionTable names what keeps the tables from holding for the plane: another
 // shape of roof, or an upper side that such a roof does not have.
-func (s *slope) noSuctionTable() []string {
+func (s *slope) noSuctionTable() []working.Gap {
 	is, top := s.in.Roof.Shape, s.doc.TopEdge
 	switch kind, ok := shapes[is.Value]; {
 	case !is.Stated():
-		return []string{is.At()}
+		return []working.Gap{working.Unstated(is.At())}
 	case !top.Stated():
-		return []string{top.At()}
+		return []working.Gap{working.Unstated(top.At())}
 	case !ok || !slices.Contains(kind.tops, top.Value):
-		return []string{"the wind on a roof of this shape"}
+		return []working.Gap{working.Unstated("the wind on a roof of this shape")}
 	}
 	return nil
 }

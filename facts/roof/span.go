@@ -18,7 +18,7 @@ func (s *slope) spans(f *Rail, r *rail) {
 		f.Fixings = working.Unknown("n", "", missing...)
 	}
 	if missing != nil || len(r.fixings) == 0 {
-		missing = append(missing, at)
+		missing = append(missing, working.Unstated(at))
 		f.SpanMm, f.OverhangMm = working.Unknown("s", "mm", missing...), working.Unknown("c", "mm", missing...)
 		f.OnRailMm, f.OverhangShare = working.Unknown("c", "mm", missing...), working.Unknown("c_s", "", missing...)
 		return
@@ -61,14 +61,14 @@ func (s *slope) overhangAllowed(r *rail, sheet *schema.RailDatasheet) working.Nu
 
 // fixingsWithoutRail names what keeps the fixings of a rail from being known: no
 // list of them, or some that say neither rail nor module.
-func (s *slope) fixingsWithoutRail() []string {
+func (s *slope) fixingsWithoutRail() []working.Gap {
 	if s.doc.Fixings == nil {
-		return []string{s.doc.Member("fixings")}
+		return []working.Gap{working.Unstated(s.doc.Member("fixings"))}
 	}
-	var missing []string
+	var missing []working.Gap
 	for i := range s.doc.Fixings {
 		if f := &s.doc.Fixings[i]; !f.Rail.Stated() && !f.Module.Stated() && len(missing) < maxNamed {
-			missing = append(missing, f.Rail.At())
+			missing = append(missing, working.Unstated(f.Rail.At()))
 		}
 	}
 	return missing
@@ -80,7 +80,7 @@ func spanAllowed(f *Rail, sheet *schema.RailDatasheet) working.Number {
 	up, dn := f.UpliftKnM, f.DownKnM
 	missing := slices.Concat(up.Missing(), dn.Missing())
 	if sheet.Spans == nil {
-		missing = append(missing, sheet.Member("spans"))
+		missing = append(missing, working.Unstated(sheet.Member("spans")))
 	}
 	if len(missing) > 0 {
 		return working.Unknown("s_max", "mm", missing...)

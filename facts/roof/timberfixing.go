@@ -177,7 +177,7 @@ func (f *TimberFixing) strength(screw *schema.ScrewDatasheet, t timber) working.
 	}
 	strength := strengthByRule.Of(f.DiameterMm, f.DepthMm, t.density)
 	if core := screw.CoreDiameterMm; !core.Stated() {
-		return working.Unknown("f_ax", "N/mm²", append(strength.Missing(), core.At())...)
+		return working.Unknown("f_ax", "N/mm²", append(strength.Missing(), working.Unstated(core.At()))...)
 	}
 	return strength.ChosenBy(screw.CoreDiameterMm.At())
 }

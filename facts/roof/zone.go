@@ -35,7 +35,7 @@ func (s *slope) strips() Strips {
 // zone for each; the corners lie inside the strips. A party wall, or whatever else
 // bounds the plane at its sides, is taken for a gable: the roof beyond it may be
 // lower. Where the zones are not known, what is missing is named.
-func (s *slope) zones(m *placedModule) (columns, missing []string) {
+func (s *slope) zones(m *placedModule) (columns []string, missing []working.Gap) {
 	st, b := s.strips(), &m.edges
 	hip := s.toHip(m)
 	for _, n := range []working.Number{st.Eaves, st.Gable, b.eaves, b.ridge, b.side, s.pitch, hip} {

@@ -42,7 +42,7 @@ func (f *Battery) isolatorRating(iso *schema.Isolator) (ue, ie working.Number) {
 	missing := slices.Clone(f.VoltageMaxV.Missing())
 	for _, p := range []schema.Pointer{iso.Datasheet.Pointer, iso.UtilizationCategory.Pointer, iso.PolesInSeries.Pointer} {
 		if !p.Stated() {
-			missing = append(missing, p.At())
+			missing = append(missing, working.Unstated(p.At()))
 		}
 	}
 	var best *schema.SwitchRating
@@ -54,7 +54,7 @@ func (f *Battery) isolatorRating(iso *schema.Isolator) (ue, ie working.Number) {
 		}
 	}
 	if best == nil && missing == nil {
-		missing = []string{sheet.Member("ratings")}
+		missing = []working.Gap{working.Unstated(sheet.Member("ratings"))}
 	}
 	if len(missing) > 0 {
 		return working.Unknown("U_e", "V", missing...), working.Unknown("I_e", "A", missing...)

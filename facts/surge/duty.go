@@ -13,7 +13,7 @@ func (f *SPD) duty(in *schema.Installation, at connection, w *wiring) {
 	f.AtOrigin = atOrigin(in, at.terminal)
 	missing := w.pv.Untraced
 	if missing == nil && !at.traced() {
-		missing = []string{"/cables"}
+		missing = []working.Gap{working.Unstated("/cables")}
 	}
 	if f.Circuit.Value() != "pv_dc" {
 		missing = f.Circuit.Missing()
@@ -62,7 +62,7 @@ func atOrigin(in *schema.Installation, terminal string) working.Flag {
 // parts are parts of the installation by id.
 type parts struct {
 	ids     map[string]bool
-	missing []string // what would have to be stated to know of the others
+	missing []working.Gap // what would have to be stated to know of the others
 }
 
 // earthedParts finds the parts from which protective, bonding or earthing
@@ -71,9 +71,9 @@ type parts struct {
 func earthedParts(in *schema.Installation) parts {
 	main := in.Earthing.MainTerminal
 	if !main.ID.Stated() {
-		return parts{missing: []string{main.ID.At()}}
+		return parts{missing: []working.Gap{working.Unstated(main.ID.At())}}
 	}
-	found := parts{ids: map[string]bool{main.ID.Value: true}, missing: []string{"/cables"}}
+	found := parts{ids: map[string]bool{main.ID.Value: true}, missing: []working.Gap{working.Unstated("/cables")}}
 	if main.Board.Stated() {
 		found.ids[main.Board.Value] = true
 	}

@@ -24,7 +24,7 @@ type side struct {
 	reach                 working.Number
 	devices, inputs, ends int
 	longest               []int // runs of the longest route
-	missing, unmeasured   []string
+	missing, unmeasured   []working.Gap
 }
 
 // dcSide follows the DC side of an inverter, input by input. As long as some string
@@ -46,8 +46,8 @@ func (w *wiring) dcSide(r *Route, in *schema.Installation, inv schema.Inverter, 
 }
 
 // counted is a count, unless something was missing to count all.
-func counted(symbol string, n int, inv schema.Inverter, missing ...[]string) working.Number {
-	var all []string
+func counted(symbol string, n int, inv schema.Inverter, missing ...[]working.Gap) working.Number {
+	var all []working.Gap
 	for _, m := range missing {
 		all = append(all, m...)
 	}
@@ -67,7 +67,7 @@ func (w *wiring) input(s *side, input string) {
 	if len(w.feeding[input]) == 0 {
 		return
 	}
-	var unmeasured []string
+	var unmeasured []working.Gap
 	for _, at := range on {
 		d, missing := w.measure(at.path.Runs)
 		if missing == nil && d <= s.reach.Value() {
@@ -102,16 +102,16 @@ func (w *wiring) route(s *side, runs []int) {
 
 // unplaced names what is missing to know which devices are on a circuit: the
 // list of devices, a device's circuit, or the runs that lead from its terminal.
-func unplaced(in *schema.Installation, connections []connection, of string) []string {
+func unplaced(in *schema.Installation, connections []connection, of string) []working.Gap {
 	if in.SPDs == nil {
-		return []string{"/spds"}
+		return []working.Gap{working.Unstated("/spds")}
 	}
-	var missing []string
+	var missing []working.Gap
 	for _, s := range connections {
 		if !s.circuit.Stated() {
-			missing = append(missing, s.circuit.At())
+			missing = append(missing, working.Unstated(s.circuit.At()))
 		} else if s.circuit.Value == of && !s.traced() {
-			missing = append(missing, "/cables")
+			missing = append(missing, working.Unstated("/cables"))
 		}
 	}
 	return missing
@@ -124,7 +124,7 @@ func (w *wiring) acSide(r *Route, in *schema.Installation, inv schema.Inverter) 
 	way := w.c.ToSupply(inv.ID.Value + ".ac")
 	missing := unplaced(in, w.connections, "ac")
 	if way.Input == "" || way.Ambiguous {
-		missing = append(missing, "/cables")
+		missing = append(missing, working.Unstated("/cables"))
 	}
 	if len(missing) > 0 {
 		r.AcSPDs, r.AcSPDDistanceM = working.Unknown("n_SPD", "", missing...), working.Unknown("d_AC", "m", missing...)

@@ -124,7 +124,7 @@ func tooClose(l schema.LightningProtection) working.Flag {
 
 // limits works out what the equipment and the supply ask of the device.
 func (f *SPD) limits(in *schema.Installation, own *schema.SPD, at connection, b book.Book) {
-	f.UcNeededV, f.FaultKa, f.BackupA = working.Unknown("U_c,min", "V"), working.Unknown("I_cf", "kA"), working.Unknown("I_backup", "A")
+	f.UcNeededV, f.FaultKa, f.BackupA = working.NoNumber("U_c,min", "V"), working.NoNumber("I_cf", "kA"), working.NoNumber("I_backup", "A")
 	switch f.Circuit.Value() {
 	case "pv_dc":
 		f.UwKv = working.Unknown("U_w", "kV", "/cables")

@@ -85,7 +85,7 @@ func (w *wiring) length(symbol string, runs []int) working.Number {
 
 // measure adds the lengths of runs without their working, and names what is
 // missing. One not known counts as none.
-func (w *wiring) measure(runs []int) (total float64, missing []string) {
+func (w *wiring) measure(runs []int) (total float64, missing []working.Gap) {
 	for _, r := range runs {
 		if l := &w.runs[r].LengthM; l.Known() {
 			total += l.Value()

@@ -167,7 +167,7 @@ func (n *Number) complete() bool {
 		}
 	}
 	if !known {
-		n.missing = sortedUnique(n.missing)
+		n.missing = Gaps(n.missing)
 	}
 	return known
 }
@@ -176,7 +176,7 @@ func (n *Number) complete() bool {
 // unknown and names all members that it came from.
 func (n Number) settled(v float64) Number {
 	if math.IsNaN(v) || math.IsInf(v, 0) {
-		n.missing = n.Pointers()
+		n.missing = n.Doubted(NoAnswer, "", "")
 		return n
 	}
 	n.value, n.known = Round(v), true

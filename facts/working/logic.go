@@ -54,14 +54,14 @@ func settle(by bool, flags []Flag) Flag {
 }
 
 // lacking reports whether one of the flags is unknown, and what they lack.
-func lacking(flags []Flag) (missing []string, unknown bool) {
+func lacking(flags []Flag) (missing []Gap, unknown bool) {
 	for i := range flags {
 		if !flags[i].known {
 			unknown = true
 			missing = append(missing, flags[i].missing...)
 		}
 	}
-	return sortedUnique(missing), unknown
+	return Gaps(missing), unknown
 }
 
 // Among reports whether a list of the document holds a part of some kind. A list left
@@ -90,7 +90,7 @@ func (t Text) OneOf(words ...string) Flag {
 // unknown as soon as one of them is, and names what both lack.
 func AtMost(n, limit Number) Flag {
 	if !n.known || !limit.known {
-		return UnknownFlag(sortedUnique(slices.Concat(n.missing, limit.missing))...)
+		return UnknownFlag(Gaps(slices.Concat(n.missing, limit.missing))...)
 	}
 	return KnownFlag(n.value <= limit.value, n.at)
 }
@@ -103,7 +103,7 @@ func AtLeast(n, limit Number) Flag { return AtMost(limit, n) }
 // is, and names what both lack.
 func Same(a, b Text) Flag {
 	if !a.known || !b.known {
-		return UnknownFlag(sortedUnique(slices.Concat(a.missing, b.missing))...)
+		return UnknownFlag(Gaps(slices.Concat(a.missing, b.missing))...)
 	}
 	return KnownFlag(a.value == b.value, b.at)
 }

@@ -29,7 +29,7 @@ func Product(symbol, unit string, source Source, inputs ...Number) Number {
 // Greatest picks the greatest of some numbers; of none it is unknown.
 func Greatest(symbol, unit string, inputs ...Number) Number {
 	if len(inputs) == 0 {
-		return Unknown(symbol, unit)
+		return NoNumber(symbol, unit)
 	}
 	return greatest.of(symbol, unit, inputs)
 }
@@ -37,7 +37,7 @@ func Greatest(symbol, unit string, inputs ...Number) Number {
 // Least picks the least of some numbers; of none it is unknown.
 func Least(symbol, unit string, inputs ...Number) Number {
 	if len(inputs) == 0 {
-		return Unknown(symbol, unit)
+		return NoNumber(symbol, unit)
 	}
 	return least.of(symbol, unit, inputs)
 }

@@ -11,14 +11,14 @@ type Text struct {
 	value   string
 	known   bool
 	at      string
-	missing []string
+	missing []Gap
 }
 
 // StatedText takes a text of the document.
 func StatedText(t schema.Text) Text {
 	w := Text{value: t.Value, known: t.Stated(), at: t.At()}
 	if !w.known {
-		w.missing = []string{t.At()}
+		w.missing = []Gap{Unstated(t.At())}
 	}
 	return w
 }
@@ -26,8 +26,9 @@ func StatedText(t schema.Text) Text {
 // KnownText makes a known text that stands at, or was derived at, a place.
 func KnownText(value, at string) Text { return Text{value: value, known: true, at: at} }
 
-// UnknownText makes a text that is unknown because the named members are missing.
-func UnknownText(missing ...string) Text { return Text{missing: missing} }
+// UnknownText makes a text that is unknown for some reasons: members that are not
+// stated, or gaps.
+func UnknownText[R Reason](why ...R) Text { return Text{missing: gapsOf(why)} }
 
 // Known reports whether the text has a value.
 func (t Text) Known() bool { return t.known }
@@ -35,8 +36,8 @@ func (t Text) Known() bool { return t.known }
 // Value is the text itself; it means nothing unless known.
 func (t Text) Value() string { return t.value }
 
-// Missing names what would have to be stated.
-func (t Text) Missing() []string { return t.missing }
+// Missing says why the text is not known.
+func (t Text) Missing() []Gap { return t.missing }
 
 // At is the JSON pointer of the text.
 func (t Text) At() string { return t.at }
@@ -46,14 +47,14 @@ type Flag struct {
 	value   bool
 	known   bool
 	at      string
-	missing []string
+	missing []Gap
 }
 
 // StatedFlag takes a flag of the document.
 func StatedFlag(f schema.Flag) Flag {
 	w := Flag{value: f.Value, known: f.Stated(), at: f.At()}
 	if !w.known {
-		w.missing = []string{f.At()}
+		w.missing = []Gap{Unstated(f.At())}
 	}
 	return w
 }
@@ -70,8 +71,9 @@ func IsStated(t schema.Text) Flag {
 // KnownFlag makes a known flag that was derived at a place.
 func KnownFlag(value bool, at string) Flag { return Flag{value: value, known: true, at: at} }
 
-// UnknownFlag makes a flag that is unknown because the named members are missing.
-func UnknownFlag(missing ...string) Flag { return Flag{missing: missing} }
+// UnknownFlag makes a flag that is unknown for some reasons: members that are not
+// stated, or gaps.
+func UnknownFlag[R Reason](why ...R) Flag { return Flag{missing: gapsOf(why)} }
 
 // Known reports whether the flag has a value.
 func (f Flag) Known() bool { return f.known }
@@ -79,8 +81,8 @@ func (f Flag) Known() bool { return f.known }
 // Value is the flag itself; it means nothing unless known.
 func (f Flag) Value() bool { return f.value }
 
-// Missing names what would have to be stated.
-func (f Flag) Missing() []string { return f.missing }
+// Missing says why the flag is not known.
+func (f Flag) Missing() []Gap { return f.missing }
 
 // At is the JSON pointer of the flag.
 func (f Flag) At() string { return f.at }
@@ -89,7 +91,7 @@ func (f Flag) At() string { return f.at }
 type Names struct {
 	values  []string
 	known   bool
-	missing []string
+	missing []Gap
 }
 
 // List makes a known list; the ids are sorted and stand once each.
@@ -97,8 +99,9 @@ func List(ids ...string) Names {
 	return Names{values: sortedUnique(slices.Clone(ids)), known: true}
 }
 
-// UnknownList makes a list that is unknown because the named members are missing.
-func UnknownList(missing ...string) Names { return Names{missing: missing} }
+// UnknownList makes a list that is unknown for some reasons: members that are not
+// stated, or gaps.
+func UnknownList[R Reason](why ...R) Names { return Names{missing: gapsOf(why)} }
 
 // Known reports whether the list has a value.
 func (n Names) Known() bool { return n.known }
@@ -106,8 +109,8 @@ func (n Names) Known() bool { return n.known }
 // Values are the ids; they mean nothing unless known.
 func (n Names) Values() []string { return n.values }
 
-// Missing names what would have to be stated.
-func (n Names) Missing() []string { return n.missing }
+// Missing says why the list is not known.
+func (n Names) Missing() []Gap { return n.missing }
 
 // Subject is the part of the installation that a set of facts is about. Every
 // facts struct that rules can judge embeds one.

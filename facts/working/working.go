@@ -47,8 +47,8 @@ type Number struct {
 	unit      string
 	from      derivation // nil of a number that the document states
 	inputs    []Number
-	at        string   // JSON pointer, of a number the document states
-	missing   []string // JSON pointers, or what the rule set lacks
+	at        string // JSON pointer, of a number the document states
+	missing   []Gap
 }
 
 // derivation is where a number comes from that the document does not state. Many
@@ -92,7 +92,7 @@ func Round(v float64) float64 {
 func Stated(symbol, unit string, n schema.Number) Number {
 	w := Number{value: n.Value, known: n.Stated(), symbol: symbol, unit: unit, at: n.At()}
 	if !w.known {
-		w.missing = []string{n.At()}
+		w.missing = []Gap{Unstated(n.At())}
 	}
 	return w
 }
@@ -126,10 +126,15 @@ func Length[T any](symbol string, list []T, at string) Number {
 	return Counted(symbol, len(list), at)
 }
 
-// Unknown makes a number that cannot be derived because the named members are missing.
-func Unknown(symbol, unit string, missing ...string) Number {
-	return Number{symbol: symbol, unit: unit, missing: sortedUnique(slices.Clone(missing))}
+// Unknown makes a number that cannot be derived for some reasons: members that are
+// not stated, or gaps.
+func Unknown[R Reason](symbol, unit string, why ...R) Number {
+	return Number{symbol: symbol, unit: unit, missing: Gaps(gapsOf(why))}
 }
+
+// NoNumber makes a number that there is not, such as the current of a run that
+// carries none: it is unknown, and nothing is missing.
+func NoNumber(symbol, unit string) Number { return Number{symbol: symbol, unit: unit} }
 
 // Known reports whether the number has a value.
 func (n Number) Known() bool { return n.known }
@@ -186,8 +191,8 @@ func (n Number) Origin() string {
 	return ""
 }
 
-// Missing names, for an unknown number, what would have to be stated.
-func (n Number) Missing() []string { return n.missing }
+// Missing says why the number is not known.
+func (n Number) Missing() []Gap { return n.missing }
 
 // As gives the number another symbol, under which it is printed and put into the
 // next formula.

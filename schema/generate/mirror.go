@@ -129,7 +129,7 @@ func (g *generator) reach(d definition) error {
 		if strings.HasPrefix(m.name, "$") {
 			continue // for editors: nothing in it is about the installation
 		}
-		f := field{Name: goName(m.name), Tag: fmt.Sprintf("json:%q", m.name), Description: m.Description}
+		f := field{Name: goName(m.name), Tag: fmt.Sprintf("json:%q", m.name), Description: withoutPlausible(m.Description)}
 		if m.UniqueIn != "" {
 			f.Tag += fmt.Sprintf(" unique:%q", m.UniqueIn)
 		}

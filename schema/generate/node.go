@@ -35,6 +35,7 @@ type node struct {
 	RefersTo         string      `json:"x-refers-to"` // what an id refers to: a kind of part, any_part, or datasheets/KIND
 	UniqueIn         string      `json:"x-unique-in"` // where an id counts: "part", or the document when left out
 	Go               string      `json:"x-go"`        // name of its Go type, where that does not follow from its own
+	Plausible        *plausible  `json:"x-plausible"` // of a number: the values that nobody has to look at again
 }
 
 // oneType is the type of a value; "" where it may be of several.

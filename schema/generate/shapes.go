@@ -148,7 +148,11 @@ func (w *shapeWriter) object(file string, n *node, d definition) (string, error)
 		if err != nil {
 			return "", fmt.Errorf("%s: %w", m.name, err)
 		}
-		fmt.Fprintf(&b, "{%q, %t, %s},\n", m.name, slices.Contains(n.Required, m.name), each)
+		believed, err := plausibleOf(m.Plausible)
+		if err != nil {
+			return "", fmt.Errorf("%s: x-plausible: %w", m.name, err)
+		}
+		fmt.Fprintf(&b, "{%q, %t, %s, %s},\n", m.name, slices.Contains(n.Required, m.name), each, believed)
 	}
 	b.WriteString("}}")
 	return b.String(), nil

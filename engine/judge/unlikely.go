@@ -1,0 +1,36 @@
+package judge
+
+import (
+	"fmt"
+
+	"sunclause/schema"
+)
+
+// Unlikely is a number of the document at which somebody has to look again. No
+// rule set judges it; it makes the check fail until a departure says who looked
+// and why it stays.
+type Unlikely struct {
+	schema.Unlikely
+	Position  schema.Position
+	Departure *Departure
+}
+
+// FailsCheck reports whether the value makes a check fail.
+func (u Unlikely) FailsCheck() bool { return !u.Departure.counts() }
+
+// Says puts the value into one line, with what is plausible.
+func (u Unlikely) Says() string {
+	return fmt.Sprintf("%s is %s; plausible is %s", u.Name, u.Value, u.Plausible)
+}
+
+// unlikely lists the numbers that are outside what the schema calls plausible.
+func unlikely(doc *schema.Document) []Unlikely {
+	var all []Unlikely
+	for _, u := range doc.Unlikely() {
+		all = append(all, Unlikely{Unlikely: u, Position: doc.Position(u.At)})
+	}
+	return all
+}
+
+// LookAgain is what to do about an unlikely value.
+const LookAgain = "Look again at the sheet, the drawing or the place. Where the value is right, state a departure with this member: who looked again, and why it stays."

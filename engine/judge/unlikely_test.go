@@ -1,0 +1,61 @@
+package judge_test
+
+import (
+	"context"
+	"fmt"
+	"strings"
+	"testing"
+
+	"sunclause/engine/judge"
+	"sunclause/engine/ruleset"
+	"sunclause/policies"
+	"sunclause/schema"
+)
+
+// TestUnlikelyFailsUntilDepartedFrom holds that a value beyond what is plausible
+// makes a check fail by whatever rule set, until a departure on its member counts.
+func TestUnlikelyFailsUntilDepartedFrom(t *testing.T) {
+	set, err := ruleset.Load(context.Background(), policies.FS, "../../testdata/formats/rules")
+	if err != nil {
+		t.Fatal(err)
+	}
+	const job = `{"project": {"reference": "r", "stage": "design", "design_date": "2026-03-01", "country": "NO"}, "isolators": [], "strings": [], "site": {"altitude_m": %s}, "handover": {"departures": [%s]}}`
+	departure := func(member, until string) string {
+		return fmt.Sprintf(`{"member": %q, "reason": "a pass in the mountains", "author": "surveyor", "date": "2026-03-01"%s}`, member, until)
+	}
+	for what, c := range map[string]struct {
+		altitude, departures string
+		unlikely             int
+		fails                bool
+		note                 string
+	}{
+		"plausible":              {"1999", "", 0, false, ""},
+		"unlikely":               {"2400", "", 1, true, ""},
+		"departed from":          {"2400", departure("/site/altitude_m", ""), 1, false, ""},
+		"departed from, in term": {"2400", departure("/site/altitude_m", `, "until": "2026-03-01"`), 1, false, ""},
+		"departed from no more":  {"2400", departure("/site/altitude_m", `, "until": "2026-02-28"`), 1, true, ""},
+		"another departed from":  {"2400", departure("/site/temp_min_c", ""), 1, true, "the departure from /site/temp_min_c fits no unlikely value"},
+		"needed no more":         {"1999", departure("/site/altitude_m", ""), 0, false, "the departure from /site/altitude_m fits no unlikely value"},
+	} {
+		doc, err := schema.Decode("job.json", fmt.Appendf(nil, job, c.altitude, c.departures))
+		if err != nil {
+			t.Fatal(what, err)
+		}
+		r, err := judge.Check(context.Background(), set, doc, judge.Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		fails := false
+		for _, u := range r.Unlikely {
+			fails = fails || u.FailsCheck()
+		}
+		if len(r.Unlikely) != c.unlikely || fails != c.fails || fails && r.Passes || !strings.Contains(strings.Join(r.Notes, "\n"), c.note) {
+			t.Errorf("%s: %+v, passes %t, %v", what, r.Unlikely, r.Passes, r.Notes)
+		}
+	}
+	for _, bad := range []string{`{"reason": "r", "author": "a", "date": "2026-03-01"}`, `{"requirement": "a/b", "member": "/site", "reason": "r", "author": "a", "date": "2026-03-01"}`} {
+		if _, err := schema.Decode("job.json", fmt.Appendf(nil, job, "1", bad)); err == nil {
+			t.Errorf("a departure from both or neither is read: %s", bad)
+		}
+	}
+}
