@@ -269,7 +269,7 @@ var (
 		{"conductor_short_term_c", false, &shapeOfTemperature, &plausible{from: 100, to: 150, ground: "standard", source: "EN 50618, IEC 62930: 120 °C for 20000 h", slips: "short-circuit temperature in its place"}},
 		{"conductor_short_term_h", false, &shapeOfPositive, &plausible{from: 500, to: 50000, ground: "standard", source: "EN 50618: 20000 h", slips: "years for hours; a factor of 10"}},
 		{"conductor_wet_max_c", false, &shapeOfTemperature, &plausible{from: 60, to: 90, ground: "standard", source: "NEC 310: 60, 75, 90"}},
-		{"cores", false, &shape{kind: isNumber, whole: true, above: false, least: 1, greatest: 61}, &plausible{from: 1, to: 12, ground: "standard", source: "BS 5467, HD 603: 1 to 5 for power; more are control cables", slips: "cpc counted in"}},
+		{"cores", false, &shape{kind: isNumber, whole: true, above: false, least: 1, greatest: 61}, &plausible{from: 1, to: 12, ground: "standard", source: "BS 5467, HD 603: 1 to 5 for power; more are control cables", slips: "a bare protective conductor counted in"}},
 		{"cpc_csa_mm2", false, &shapeOfPositive, &plausible{from: 0.75, to: 300, ground: "standard", source: "BS 6004 flat twin and earth 1 to 6; from a third of the line to the same", slips: "swapped with csa_mm2"}},
 		{"cpc_insulated", false, &shape{kind: isTrue}, nil},
 		{"cpc_resistance_20c_ohm_per_km", false, &shapeOfPositive, &plausible{from: 0.025, to: 30, ground: "standard", source: "IEC 60228"}},
