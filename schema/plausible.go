@@ -142,7 +142,10 @@ func (p *plausible) String() string {
 		for i, v := range p.usual {
 			all[i] = written(v)
 		}
-		text = "one of " + strings.Join(all, ", ")
+		text = strings.Join(all, ", ")
+		if len(all) > 1 {
+			text = "one of " + text
+		}
 	}
 	if p.zero {
 		text += ", or 0"

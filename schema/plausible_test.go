@@ -77,7 +77,7 @@ func TestUnlikely(t *testing.T) {
 		{[]any{"datasheets", "modules", "mod440", "voc_v"}, 96, "datasheets.modules.mod440.voc_v", "from 15 to 95"},
 		{[]any{"datasheets", "modules", "mod440", "system_voltage_max_v"}, 1100, "datasheets.modules.mod440.system_voltage_max_v", "one of 600, 1000, 1500"},
 		{[]any{"datasheets", "modules", "mod440", "design_load_push_pa"}, 5400, "datasheets.modules.mod440.design_load_push_pa", "from 1600 to 5399"},
-		{[]any{"ac", "supply", "frequency_hz"}, 5, "ac.supply.frequency_hz", "one of 50"},
+		{[]any{"ac", "supply", "frequency_hz"}, 5, "ac.supply.frequency_hz", "50"},
 		{[]any{"roof", "planes", 0, "modules", 0, "x_mm"}, 0.9, "roof.planes.P-SE.modules.SE1.x_mm", "from -2000 to 200000, or 0, but not nearer to it than 10"},
 		{[]any{"roof", "planes", 0, "modules", 0, "x_mm"}, 0, "", ""},
 		{[]any{"project", "country"}, "NO", "", ""},

@@ -36,10 +36,23 @@ type jsonReport struct {
 		Layers  []ruleset.LayerInfo `json:"layers"`
 		Changes []ruleset.Change    `json:"changes"`
 	} `json:"rule_sets"`
-	Summary       report.Counts `json:"summary"`
-	Passes        bool          `json:"passes"`
-	Requirements  []jsonCard    `json:"requirements"`
-	Parts         []jsonPart    `json:"parts"`
+	Summary  report.Counts `json:"summary"`
+	Passes   bool          `json:"passes"`
+	Unlikely []struct {
+		At        string           `json:"at"`
+		Name      string           `json:"name"`
+		Line      int              `json:"line"`
+		Column    int              `json:"column"`
+		Value     json.Number      `json:"value"`
+		Plausible string           `json:"plausible"`
+		Message   string           `json:"message"`
+		Often     string           `json:"often,omitempty"`
+		Ground    string           `json:"ground"`
+		Source    string           `json:"source,omitempty"`
+		Departure *judge.Departure `json:"departure,omitempty"`
+	} `json:"unlikely"`
+	Requirements  []jsonCard `json:"requirements"`
+	Parts         []jsonPart `json:"parts"`
 	NotApplicable []struct {
 		Requirements []string `json:"requirements"`
 		Parts        []string `json:"parts"`
@@ -89,6 +102,7 @@ type jsonOutcome struct {
 	MarginPct   *float64         `json:"margin_pct,omitempty"`
 	Message     string           `json:"message,omitempty"`
 	Missing     []string         `json:"missing,omitempty"`
+	Reasons     []working.Gap    `json:"reasons,omitempty"`
 	Departure   *judge.Departure `json:"departure,omitempty"`
 }
 
@@ -168,7 +182,7 @@ func statedBy(t *testing.T, r jsonReport) []string {
 			if o.Outcome == judge.Met {
 				says = ""
 			}
-			all = append(all, outcomeLine(q, p.ID, p.At, p.Line, p.Column, o.Outcome, o.EitherWay, o.Value, o.Unit, limit, unit, o.MarginPct, says, o.Missing, o.Departure))
+			all = append(all, outcomeLine(q, p.ID, p.At, p.Line, p.Column, o.Outcome, o.EitherWay, o.Value, o.Unit, limit, unit, o.MarginPct, says, o.Missing, o.Reasons, o.Departure))
 		}
 	}
 	for _, idle := range r.NotApplicable {
@@ -202,7 +216,7 @@ func judgmentsOf(r *judge.Result) []string {
 			says = j.Describe()
 		}
 		q := jsonCard{ID: j.Requirement.ID, Title: j.Requirement.Title, Room: j.Requirement.Room, Level: j.Requirement.Level, Remedy: j.Requirement.Remedy, Source: j.Requirement.Source}
-		all = append(all, outcomeLine(q, j.Subject.ID, j.Subject.At, j.Position.Line, j.Position.Column, j.Outcome, j.EitherWay, value, unit, limit, limitUnit, j.MarginPct, says, j.Missing, j.Departure))
+		all = append(all, outcomeLine(q, j.Subject.ID, j.Subject.At, j.Position.Line, j.Position.Column, j.Outcome, j.EitherWay, value, unit, limit, limitUnit, j.MarginPct, says, working.Pointers(j.Missing), working.Doubts(j.Missing), j.Departure))
 	}
 	return all
 }
