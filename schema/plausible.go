@@ -49,13 +49,14 @@ type Unlikely struct {
 // Unlikely lists the numbers of an installation that are outside the values
 // which the schema calls plausible, in the order of the text.
 func (s *Source) Unlikely() []Unlikely {
+	if s.root == nil {
+		return nil
+	}
 	w := unlikelyWalk{source: s}
-	if country, rest := s.nearest("/project/country"); s.root != nil && rest == "" {
+	if country, rest := s.nearest("/project/country"); rest == "" {
 		w.country = country.text
 	}
-	if s.root != nil {
-		w.walk(&shapeOfInstallation, s.root, "")
-	}
+	w.walk(&shapeOfInstallation, s.root, "")
 	return w.found
 }
 
@@ -94,13 +95,12 @@ func (w *unlikelyWalk) walk(s *shape, n *node, at string) {
 // at a JSON pointer.
 func (w *unlikelyWalk) look(p *plausible, object, number *node, at string) {
 	v, err := strconv.ParseFloat(number.text, 64)
-	slips := p.slips
 	p = p.of(object, w.country)
 	if err != nil || p.believes(v) {
 		return
 	}
 	at += "/" + escape(number.name)
-	w.found = append(w.found, Unlikely{at, w.source.named(at), number.text, Words(at), p.String(), slips, p.ground, p.source})
+	w.found = append(w.found, Unlikely{at, w.source.named(at), number.text, Words(at), p.String(), p.slips, p.ground, p.source})
 }
 
 // of is what is plausible for an object in a country.
@@ -115,9 +115,7 @@ func (p *plausible) of(object *node, country string) *plausible {
 			}
 		}
 		if slices.Contains(where.words, word) {
-			narrower := where.plausible
-			narrower.zero, narrower.near = p.zero, p.near
-			return &narrower
+			return &where.plausible
 		}
 	}
 	return p

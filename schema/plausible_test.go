@@ -49,9 +49,7 @@ func TestEveryNumberIsPlausible(t *testing.T) {
 func (p *plausible) words() string {
 	text := p.String()
 	for _, w := range p.where {
-		narrower := w.plausible
-		narrower.zero, narrower.near = p.zero, p.near
-		text += "; " + strings.Join(w.words, ", ") + ": " + narrower.String()
+		text += "; " + strings.Join(w.words, ", ") + ": " + w.plausible.String()
 	}
 	return text
 }

@@ -18,8 +18,8 @@ type Departure struct {
 	Void   string `json:"void,omitempty"` // why it does not count
 }
 
-// counts reports whether there is a departure that has not ended.
-func (d *Departure) counts() bool { return d != nil && d.Void == "" }
+// Counts reports whether there is a departure that has not ended.
+func (d *Departure) Counts() bool { return d != nil && d.Void == "" }
 
 // depart marks what the document departs from. A departure that fits nothing that
 // is not met, and no unlikely value, is noted: it may be misspelt, or no longer

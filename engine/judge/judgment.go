@@ -69,7 +69,7 @@ func (j Judgment) FailsCheck(strict bool) bool {
 	if j.Requirement.Level != ruleset.Shall && !strict {
 		return false
 	}
-	return j.Outcome == NotShown || j.Outcome == NotMet && !j.Departure.counts()
+	return j.Outcome == NotShown || j.Outcome == NotMet && !j.Departure.Counts()
 }
 
 // margin is how far a value is inside its limit, in % of the limit.

@@ -16,7 +16,7 @@ type Unlikely struct {
 }
 
 // FailsCheck reports whether the value makes a check fail.
-func (u Unlikely) FailsCheck() bool { return !u.Departure.counts() }
+func (u Unlikely) FailsCheck() bool { return !u.Departure.Counts() }
 
 // Says puts the value into one line, with what is plausible.
 func (u Unlikely) Says() string {

@@ -48,7 +48,7 @@ type place struct {
 
 // member is the place of a member of an object.
 func (p place) member(name string) place {
-	step := "/" + strings.NewReplacer("~", "~0", "/", "~1").Replace(name)
+	step := schema.NewPointer("").Member(name)
 	return place{p.before + step, p.after + step, strings.TrimPrefix(p.name+"."+name, ".")}
 }
 

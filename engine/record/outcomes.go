@@ -22,11 +22,8 @@ type OutcomeChange struct {
 // and not only the values behind it.
 func (c OutcomeChange) turned() bool {
 	a, b := c.Before, c.After
-	return a.Outcome != b.Outcome || a.accepted() != b.accepted() || b.finding() && a.Level != b.Level
+	return a.Outcome != b.Outcome || a.Departure.Counts() != b.Departure.Counts() || b.finding() && a.Level != b.Level
 }
-
-// accepted reports whether a departure counts.
-func (o *Outcome) accepted() bool { return o.Departure != nil && o.Departure.Void == "" }
 
 // Matters reports whether somebody has to look at a change: the outcome turned, or
 // only one side judges, and it finds something.

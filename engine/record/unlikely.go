@@ -37,10 +37,8 @@ type UnlikelyChange struct {
 // Matters reports whether somebody has to look at a change: the value has become
 // unlikely or is so no more, or was accepted or is so no more.
 func (c UnlikelyChange) Matters() bool {
-	return c.Before == nil || c.After == nil || c.Before.accepted() != c.After.accepted()
+	return c.Before == nil || c.After == nil || c.Before.Departure.Counts() != c.After.Departure.Counts()
 }
-
-func (u *Unlikely) accepted() bool { return u.Departure != nil && u.Departure.Void == "" }
 
 // CompareUnlikely lists the unlikely values that two records state differently,
 // by name.

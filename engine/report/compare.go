@@ -23,14 +23,14 @@ type Compared struct {
 // finds in order, are left out.
 func Compare(before, after *record.Record, all bool) Compared {
 	c := Compared{Before: before, After: after, Unlikely: []record.UnlikelyChange{}, Outcomes: []record.OutcomeChange{}}
+	onlyMoved := func(differs []string) bool { return slices.Equal(differs, []string{"at"}) }
 	for _, u := range record.CompareUnlikely(before, after) {
-		if onlyMoved := slices.Equal(u.Differs, []string{"at"}); u.Matters() || all && !onlyMoved {
+		if u.Matters() || all && !onlyMoved(u.Differs) {
 			c.Unlikely = append(c.Unlikely, u)
 		}
 	}
 	for _, o := range record.CompareOutcomes(before, after) {
-		onlyMoved := slices.Equal(o.Differs, []string{"at"})
-		if o.Matters() || all && !onlyMoved {
+		if o.Matters() || all && !onlyMoved(o.Differs) {
 			c.Outcomes = append(c.Outcomes, o)
 		}
 	}

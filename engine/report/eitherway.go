@@ -19,26 +19,35 @@ type EitherWay struct {
 // AllEitherWay lists what holds either way by what is missing, in the order of
 // the document.
 func AllEitherWay(r *judge.Result) []EitherWay {
-	var groups [][]judge.Judgment
-	index := map[string]int{}
+	var met []judge.Judgment
 	for _, j := range r.Judgments {
-		if !j.EitherWay {
-			continue
+		if j.EitherWay {
+			met = append(met, j)
 		}
-		lacks := fmt.Sprint(j.Missing)
-		i, seen := index[lacks]
-		if !seen {
-			i = len(groups)
-			index[lacks] = i
-			groups = append(groups, nil)
-		}
-		groups[i] = append(groups[i], j)
 	}
+	groups := alike(met, func(j judge.Judgment) string { return fmt.Sprint(j.Missing) })
 	all := make([]EitherWay, len(groups))
 	for i, group := range groups {
 		all[i] = eitherWayOf(group)
 	}
 	return all
+}
+
+// alike groups what has the same key, in the order in which each key came first.
+func alike[T any](all []T, key func(T) string) [][]T {
+	var groups [][]T
+	index := map[string]int{}
+	for _, one := range all {
+		k := key(one)
+		i, seen := index[k]
+		if !seen {
+			i = len(groups)
+			index[k] = i
+			groups = append(groups, nil)
+		}
+		groups[i] = append(groups[i], one)
+	}
+	return groups
 }
 
 func eitherWayOf(group []judge.Judgment) EitherWay {

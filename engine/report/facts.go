@@ -130,19 +130,17 @@ func spokenGaps(gaps []working.Gap) string {
 	for i, g := range gaps {
 		words[i] = working.Spoken(gaps[i : i+1])
 		if g.Why == working.NotStated {
-			words[i] = spoken([]string{g.At})[0]
+			words[i] = working.SpokenPlace(g.At)
 		}
 	}
 	return strings.Join(words, ", ")
 }
 
-func spoken(pointers []string) []string {
-	words := make([]string, len(pointers))
-	for i, m := range pointers {
-		words[i] = m
-		if strings.HasPrefix(m, "/") {
-			words[i] = schema.Spoken(m)
-		}
+// spokenPlaces writes the places of gaps as people say them.
+func spokenPlaces(places []string) []string {
+	words := make([]string, len(places))
+	for i, at := range places {
+		words[i] = working.SpokenPlace(at)
 	}
 	return words
 }

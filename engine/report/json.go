@@ -402,7 +402,7 @@ func Count(r *judge.Result) Counts {
 		default:
 			s.NotApplicable++
 		}
-		if j.Departure != nil && j.Departure.Void == "" {
+		if j.Departure.Counts() {
 			s.Departures++
 		}
 		if j.EitherWay {

@@ -113,7 +113,7 @@ func sayMember(o *record.Outcome, name string) string {
 	case name == "margin_pct" && o.MarginPct != nil:
 		return "margin " + judge.WriteValue(*o.MarginPct, "%")
 	case name == "missing" && len(o.Missing) > 0:
-		return "missing " + strings.Join(spoken(o.Missing), ", ")
+		return "missing " + strings.Join(spokenPlaces(o.Missing), ", ")
 	case name == "departure" && o.Departure != nil:
 		return sayDeparture(o.Departure)
 	}

@@ -104,10 +104,11 @@ const sarifRelated = 10
 // them.
 func sarifMissing(r *judge.Result, j judge.Judgment, place sarifPlace) []sarifLocation {
 	var places []sarifLocation
-	for i, m := range j.Missing {
-		says := sarifText(working.Spoken(j.Missing[i : i+1]))
-		for _, at := range []string{m.At, m.With} {
-			if len(places) < sarifRelated && j.Outcome == judge.NotShown && strings.HasPrefix(at, "/") {
+	for i := range j.Missing {
+		gap := j.Missing[i : i+1]
+		says := sarifText(working.Spoken(gap))
+		for _, at := range placesOf(gap) {
+			if len(places) < sarifRelated && j.Outcome == judge.NotShown {
 				places = append(places, sarifLocation{PhysicalLocation: sarifPhysical{place, sarifAt(r.Document.Position(at))}, Message: &says})
 			}
 		}
@@ -144,7 +145,7 @@ func fingerprint(requirement, subject string) string {
 // suppressions is a departure that counts. One that does not is no suppression:
 // some viewers hide what has any, whatever its status.
 func suppressions(d *judge.Departure) []sarifSuppression {
-	if d == nil || d.Void != "" {
+	if !d.Counts() {
 		return nil
 	}
 	return []sarifSuppression{{"external", "accepted", Visible(sayDeparture(d))}}

@@ -19,19 +19,9 @@ const unlikelyWords = "unlikely, look again"
 // alikeUnlikely groups unlikely values of one member, as of all modules of a plane
 // whose place was written in metres.
 func alikeUnlikely(all []judge.Unlikely) [][]judge.Unlikely {
-	var groups [][]judge.Unlikely
-	index := map[string]int{}
-	for _, u := range all {
-		key := fmt.Sprint(shapeOf(u.At), u.Plausible, u.FailsCheck(), u.Departure)
-		i, seen := index[key]
-		if !seen {
-			i = len(groups)
-			index[key] = i
-			groups = append(groups, nil)
-		}
-		groups[i] = append(groups[i], u)
-	}
-	return groups
+	return alike(all, func(u judge.Unlikely) string {
+		return fmt.Sprint(shapeOf(u.At), u.Plausible, u.FailsCheck(), u.Departure)
+	})
 }
 
 // shapeOf is a JSON pointer without the numbers of items.

@@ -1,6 +1,7 @@
 package cable
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -43,6 +44,6 @@ func (f *Run) cores(r *schema.Run) {
 
 // carriesLoad reports whether a run carries current in service.
 func carriesLoad(service working.Text) bool {
-	load := service.OneOf("pv_string", "pv_array", "battery", "ac")
+	load := service.OneOf(circuit.PowerServices...)
 	return load.Known() && load.Value()
 }

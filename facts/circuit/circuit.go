@@ -118,9 +118,10 @@ func (c *Circuit) addRun(i int, r schema.Run) {
 
 // carriesPower leaves protective, bonding, earthing and control conductors out
 // of the graph: they join parts, but feed nothing.
-func carriesPower(r schema.Run) bool {
-	return slices.Contains([]string{"pv_string", "pv_array", "battery", "ac"}, r.Service.Value)
-}
+func carriesPower(r schema.Run) bool { return slices.Contains(PowerServices, r.Service.Value) }
+
+// PowerServices are the services of runs that carry current in service.
+var PowerServices = []string{"pv_string", "pv_array", "battery", "ac"}
 
 // Part is the id of the part that a terminal belongs to.
 func Part(terminal string) string {

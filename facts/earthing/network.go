@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"sunclause/facts/book"
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -157,7 +158,7 @@ func (n network) besidePower(part string) working.Flag {
 	var beside []working.Flag
 	for _, i := range path {
 		other := n.in.Cables[i].LaidWith.To()
-		beside = append(beside, working.StatedText(other.Service).OneOf("pv_string", "pv_array", "battery", "ac"))
+		beside = append(beside, working.StatedText(other.Service).OneOf(circuit.PowerServices...))
 	}
 	return working.All(beside...)
 }

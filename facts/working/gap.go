@@ -88,7 +88,7 @@ func Spoken(gaps []Gap) string {
 	}
 	for _, g := range gaps {
 		if g.Why == NotStated {
-			unstated = append(unstated, spoken(g.At))
+			unstated = append(unstated, SpokenPlace(g.At))
 		}
 	}
 	switch len(unstated) {
@@ -127,7 +127,7 @@ func listed(names []string) string {
 func spokenDoubts(gaps []Gap) string {
 	stated := make([]string, len(gaps))
 	for i, g := range gaps {
-		stated[i] = spoken(g.At)
+		stated[i] = SpokenPlace(g.At)
 		if g.Stated != "" {
 			stated[i] += " is stated as " + g.Stated
 		}
@@ -135,7 +135,7 @@ func spokenDoubts(gaps []Gap) string {
 	g, what := gaps[0], listed(stated)
 	switch g.Why {
 	case Disagrees:
-		return fmt.Sprintf("%s, but by %s it is %s", what, spoken(g.With), g.Says)
+		return fmt.Sprintf("%s, but by %s it is %s", what, SpokenPlace(g.With), g.Says)
 	case Unconfirmed:
 		return what + ", and nothing else bears it out"
 	case OffTable:
@@ -153,8 +153,9 @@ func spokenDoubts(gaps []Gap) string {
 	return what + ", with which there is no answer"
 }
 
-// spoken writes a JSON pointer as people say it; what the rule set lacks is words.
-func spoken(at string) string {
+// SpokenPlace writes the place of a gap as people say it: a JSON pointer by its names;
+// what the rule set lacks is in words already.
+func SpokenPlace(at string) string {
 	if strings.HasPrefix(at, "/") {
 		return schema.Spoken(at)
 	}

@@ -53,16 +53,7 @@ func plausibleOf(p *plausible) (string, error) {
 	if p.From == "" || p.To == "" || p.Ground == "" || !strings.Contains(grounds, p.Ground) {
 		return "", fmt.Errorf("it needs from, to, and a ground: one of %s", grounds)
 	}
-	text := "&plausible{" + p.literal()
-	if p.Zero {
-		text += ", zero: true"
-	}
-	if p.Near != "" {
-		text += ", near: " + p.Near.String()
-	}
-	if p.Slips != "" {
-		text += fmt.Sprintf(", slips: %q", p.Slips)
-	}
+	text := "&plausible{" + p.literal(p.span)
 	if p.Where != nil {
 		text += ", where: []plausibleWhere{\n"
 		for _, w := range p.Where {
@@ -73,7 +64,7 @@ func plausibleOf(p *plausible) (string, error) {
 			if w.Country != nil {
 				member, words = "country", w.Country
 			}
-			text += fmt.Sprintf("{%q, %#v, plausible{%s}},\n", member, words, p.narrowed(w.span).literal())
+			text += fmt.Sprintf("{%q, %#v, plausible{%s}},\n", member, words, p.literal(p.narrowed(w.span)))
 		}
 		text += "}"
 	}
@@ -94,7 +85,9 @@ func (p *plausible) narrowed(s span) span {
 	return s
 }
 
-func (s span) literal() string {
+// literal writes the members of a Go plausible with a span, which is that of all or
+// a narrower one.
+func (p *plausible) literal(s span) string {
 	text := fmt.Sprintf("from: %s, to: %s", s.From, s.To)
 	if len(s.Usual) > 0 {
 		all := make([]string, len(s.Usual))
@@ -103,7 +96,17 @@ func (s span) literal() string {
 		}
 		text += ", usual: []float64{" + strings.Join(all, ", ") + "}"
 	}
-	return text + fmt.Sprintf(", ground: %q, source: %q", s.Ground, s.Source)
+	text += fmt.Sprintf(", ground: %q, source: %q", s.Ground, s.Source)
+	if p.Zero {
+		text += ", zero: true"
+	}
+	if p.Near != "" {
+		text += ", near: " + p.Near.String()
+	}
+	if p.Slips != "" {
+		text += fmt.Sprintf(", slips: %q", p.Slips)
+	}
+	return text
 }
 
 // withoutPlausible is a description without what it says for an editor's eye of

@@ -14,7 +14,8 @@ import (
 	"maps"
 	"slices"
 	"strconv"
-	"strings"
+
+	"sunclause/schema"
 )
 
 // Slip is one change to a document that somebody may make without noticing it.
@@ -163,11 +164,11 @@ func (p place) member(name, shown string) place {
 }
 
 func (p place) pointer() string {
-	var b strings.Builder
+	at := ""
 	for _, name := range p.path {
-		b.WriteString("/" + strings.NewReplacer("~", "~0", "/", "~1").Replace(name))
+		at = schema.NewPointer(at).Member(name)
 	}
-	return b.String()
+	return at
 }
 
 func (p place) name() string {
