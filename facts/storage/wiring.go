@@ -105,7 +105,11 @@ func cabled(in *schema.Installation, c *circuit.Circuit, terminal string) workin
 		}),
 	}
 	for i := range in.Isolators {
-		if iso := &in.Isolators[i]; !c.Opens(iso).Known() || c.Opens(iso).Value() == circuit.Battery {
+		iso := &in.Isolators[i]
+		switch opens := c.Opens(iso); {
+		case !opens.Known():
+			joined = append(joined, working.UnknownFlag(opens.Missing()...))
+		case opens.Value() == circuit.Battery:
 			joined = append(joined, working.UnknownFlag(iso.At()))
 		}
 	}
