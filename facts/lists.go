@@ -61,6 +61,7 @@ type Facts struct {
 	RCDTests        []commissioning.RCDTest        `json:"rcd_tests" from:"/commissioning/rcds" words:"tests of residual current devices"`
 	Instruments     []commissioning.Instrument     `json:"instruments" from:"/commissioning/instruments" words:"test instruments"`
 
+	Dates        []handover.Order   `json:"dates" from:"/handover" words:"orders in which the dates of the document have to stand"`
 	Notices      []handover.Notice  `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
 	GridSettings []handover.Setting `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
 }
