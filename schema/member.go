@@ -28,7 +28,8 @@ type Place struct {
 // Places lists the texts of the installation that a path leads to, in the order of
 // the document: a JSON pointer in which * stands for each part of a list, or for each
 // member whose parts have what comes after, and kind=contract for those parts whose
-// member kind reads so. A text that is not stated is among them where its part is.
+// member kind reads so. A text that is not stated is among them where its part is, and
+// where a list that the path names is not stated, one that stands there.
 func Places(in *Installation, path string) []Place {
 	var all []Place
 	v := reflect.ValueOf(in).Elem()
@@ -65,8 +66,12 @@ func (l *layout) followObject(v reflect.Value, part Place, path []string, all *[
 		part.ID = textOf(v.Field(l.fields[l.named["id"]].index))
 	}
 	for i := range l.fields {
-		if f := &l.fields[i]; f.name == path[0] || path[0] == "*" && f.kind == aList {
-			f.follow(v.Field(f.index), part, path[1:], all)
+		f := &l.fields[i]
+		switch below := v.Field(f.index); {
+		case f.kind == aList && f.name == path[0] && below.IsNil():
+			*all = append(*all, Place{Text: Text{Pointer: Pointer{at: part.Part.Member(f.name)}}})
+		case f.name == path[0] || path[0] == "*" && f.kind == aList:
+			f.follow(below, part, path[1:], all)
 		}
 	}
 }

@@ -35,6 +35,8 @@ func TestPlaces(t *testing.T) {
 		"/handover/documents/kind=contract/date": "/handover/documents/0/date=D1 2026-02-14",
 		"/commissioning/*/*/date":                "/commissioning/inspections/0/date=P1 , /commissioning/torques/0/date=T1 2026-05-05",
 		"/handover/documents":                    "",
+		"/handover/warranties/*/start":           "/handover/warranties= ",
+		"/labels/*/date_printed":                 "/labels= ",
 		"/handover/no_such_member":               "",
 	} {
 		var got []string

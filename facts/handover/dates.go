@@ -24,7 +24,7 @@ type Order struct {
 // orders derives the order of dates by the table of dates. A row names the earlier and
 // the later date, each by the path of a member (schema.Places) or by the date itself;
 // the days that there are at least and at most from one to the other, by what they mean
-// and by what is usual; and the stage from which on both are due.
+// and by what is usual; and the paths of dates that are due once the job is built.
 func orders(in *schema.Installation, b book.Book) []Order {
 	t := b.Tables["dates"]
 	if t == nil {
@@ -48,16 +48,16 @@ func (c *calendar) order(row map[string]any, source working.Source) Order {
 	word := func(column string) string { s, _ := row[column].(string); return s }
 	pairs := c.pairs(word("earlier"), word("later"))
 	meant, usual := spanOf(row, "least_d", "most_d"), spanOf(row, "usual_least_d", "usual_most_d")
-	due := word("due") == "design" || word("due") == "as_built" && !c.in.Project.Stage.Is("design")
 	o := Order{
 		Subject:    working.Subject{ID: word("order"), At: "/handover", Name: word("title")},
 		Ordered:    working.KnownFlag(meant.bounded(), ""),
-		OutDays:    furthest(pairs, meant, due, source),
-		BeyondDays: furthest(pairs, usual, due, source),
+		OutDays:    furthest(pairs, meant, c.due(word("due")), source),
+		BeyondDays: furthest(pairs, usual, nil, source),
 	}
 	for _, days := range []working.Number{o.BeyondDays, o.OutDays} {
 		if dates := days.Inputs(); len(dates) == 2 && days.Value() > 0 {
 			o.At = cmp.Or(dates[1].At(), dates[0].At())
+			o.Name = word("title") + ": " + dates[0].Symbol() + ", but " + dates[1].Symbol()
 		}
 	}
 	return o
@@ -113,6 +113,22 @@ func (c *calendar) pairs(earlier, later string) []pair {
 	return all
 }
 
+// due are those dates of some paths that are due and not stated.
+func (c *calendar) due(paths string) []working.Gap {
+	var missing []working.Gap
+	if c.in.Project.Stage.Is("design") {
+		return nil
+	}
+	for _, path := range strings.Fields(paths) {
+		for _, d := range c.dates(path) {
+			if !d.Stated() {
+				missing = append(missing, working.Unstated(d.At()))
+			}
+		}
+	}
+	return missing
+}
+
 // parent is a path without its last member.
 func parent(path string) string { return path[:max(strings.LastIndexByte(path, '/'), 0)] }
 
@@ -131,27 +147,28 @@ func (c *calendar) dates(path string) []schema.Place {
 }
 
 // furthest is by how many days that pair is outside a span which is furthest out. A
-// date that is due and not stated leaves it unknown, unless another pair is out
-// already; one that is not due is left aside.
-func furthest(pairs []pair, s span, due bool, source working.Source) working.Number {
+// date that is due leaves it unknown, unless a pair is out already; of others that
+// are not stated nothing is said.
+func furthest(pairs []pair, s span, due []working.Gap, source working.Source) working.Number {
 	var worst pair
 	out := -1.0
-	var missing []working.Gap
 	for _, p := range pairs {
-		days := working.Days("t", p.earlier, p.later)
-		missing = append(missing, days.Missing()...)
-		if days.Known() && s.outside(days.Value()) > out {
+		if days := working.Days("t", p.earlier, p.later); days.Known() && s.outside(days.Value()) > out {
 			worst, out = p, s.outside(days.Value())
 		}
 	}
+	l := working.Lookup{Symbol: "t", Unit: "d", Source: source, Text: "no two such dates are stated"}
 	switch {
-	case due && missing != nil && out <= 0:
-		return working.Unknown("t", "d", missing...)
+	case due != nil && out <= 0:
+		return working.Unknown("t", "d", due...)
 	case out < 0:
-		none := working.Lookup{Symbol: "t", Unit: "d", Text: "no two such dates are stated", Source: source}
-		return none.Of(func(...float64) float64 { return 0 })
+		return l.Of(func(...float64) float64 { return 0 })
 	}
-	l := working.Lookup{Symbol: "t", Unit: "d", Source: source,
-		Text: "days from " + worst.earlier.Value + " to " + worst.later.Value + ", outside " + s.String()}
-	return l.Of(func(x ...float64) float64 { return s.outside(x[1] - x[0]) }, working.Day("d_1", worst.earlier), working.Day("d_2", worst.later))
+	l.Text = "days from " + worst.earlier.Value + " to " + worst.later.Value + ", outside " + s.String()
+	return l.Of(func(x ...float64) float64 { return s.outside(x[1] - x[0]) }, working.Day(spoken(worst.earlier), worst.earlier), working.Day(spoken(worst.later), worst.later))
+}
+
+// spoken is a date and where it stands.
+func spoken(date schema.Text) string {
+	return strings.TrimSpace(date.Value + " " + schema.Spoken(date.At()))
 }

@@ -61,15 +61,18 @@ func TestOrderOfDatesDue(t *testing.T) {
 	doc := premises(1)
 	doc["commissioning"] = object{"torques": list{object{"id": "T1", "part": "SUP"}, object{"id": "T2", "part": "SUP", "date": "2026-05-07"}}}
 	doc["handover"] = object{"notifications": list{}, "start_of_work": "2026-04-27"}
-	row := object{"earlier": "/handover/start_of_work", "later": "/commissioning/*/*/date", "least_d": 0.0, "due": "as_built"}
-	facttest.Wants(t, "a date left out", order(t, doc, row).OutDays, "/commissioning/torques/0/date")
+	row := object{"earlier": "/handover/start_of_work", "later": "/commissioning/*/*/date", "least_d": 0.0}
+	facttest.Near(t, "a date that nobody asks for", order(t, doc, row).OutDays, 0, 0)
+	row["due"] = "/handover/start_of_work /commissioning/*/*/date /commissioning/strings/*/date"
+	facttest.Wants(t, "a date, and a list", order(t, doc, row).OutDays, "/commissioning/strings", "/commissioning/torques/0/date")
+	facttest.Near(t, "what is usual", order(t, doc, row).BeyondDays, 0, 0)
 	doc["project"].(object)["stage"] = "design"
 	facttest.Near(t, "at design", order(t, doc, row).OutDays, 0, 0)
 	doc["project"].(object)["stage"] = "as_built"
 	doc["handover"].(object)["start_of_work"] = "2026-05-09"
 	facttest.Near(t, "another is out already", order(t, doc, row).OutDays, 2, 0)
 	delete(doc["handover"].(object), "start_of_work")
-	facttest.Wants(t, "the date that all are held to", order(t, doc, row).OutDays, "/commissioning/torques/0/date", "/handover/start_of_work")
+	facttest.Wants(t, "the date that all are held to", order(t, doc, row).OutDays, "/commissioning/strings", "/commissioning/torques/0/date", "/handover/start_of_work")
 	facttest.Is[bool](t, "an order that must be", order(t, doc, row).Ordered, true)
 	facttest.Is[bool](t, "one that is only usual", order(t, doc, object{"earlier": "1990-01-01", "later": "/handover/date", "usual_most_d": 3.0}).Ordered, false)
 }
