@@ -42,10 +42,11 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 	if in.Cables != nil {
 		f.Runs, f.Segments, f.Connectors = make([]Run, 0, len(in.Cables)), make([]Segment, 0, len(in.Cables)), []Connector{}
 	}
-	dark := c.Daylight(func(int) bool { return true })
+	everyOpen := func(int) bool { return true }
+	dark, fed := c.Daylight(everyOpen), c.Feeding(in, everyOpen)
 	for i := range in.Cables {
 		r, segments := p.run(i)
-		r.LiveWithAllOpen = dark.Run(i)
+		r.LiveWithAllOpen, r.FedWithAllOpen = dark.Run(i), fed.Run(i)
 		f.Segments = append(f.Segments, segments...)
 		f.Connectors = append(f.Connectors, p.connectors(&r, i)...)
 		f.Runs = append(f.Runs, r)

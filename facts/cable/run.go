@@ -40,6 +40,7 @@ type Run struct {
 	ProtectiveK     working.Number `json:"protective_k" words:"adiabatic factor k of that conductor"`
 	ProtectiveA2s   working.Number `json:"protective_withstand_a2s" words:"energy that it bears, k²S²"`
 	LiveWithAllOpen working.Flag   `json:"live_with_all_open" words:"whether the strings keep it live in daylight with every isolator open"`
+	FedWithAllOpen  working.Names  `json:"fed_with_all_open" words:"what keeps it live with every isolator open: daylight, battery, inverter, supply"`
 	Wire
 	Route
 	Ends
