@@ -22,6 +22,8 @@ import (
 type Facts struct {
 	Installation Installation `json:"installation" words:"the installation as a whole"`
 
+	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
+
 	Strings    []String            `json:"strings" from:"/strings" words:"PV strings"`
 	Mppts      []pvstring.Mppt     `json:"mppts" from:"/inverters" words:"tracking inputs of the inverters"`
 	Inverters  []Inverter          `json:"inverters" from:"/inverters" words:"inverters"`
