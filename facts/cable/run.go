@@ -46,6 +46,7 @@ type Run struct {
 	Wire
 	Route
 	Ends
+	Whereabouts
 }
 
 // run derives the facts of one run and of its stretches.
@@ -70,6 +71,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	segments := p.segments(&f, r)
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
+	f.Whereabouts = p.whereabouts(r, segments)
 	f.worst(segments)
 	f.voltageDrop(i, r, p, segments)
 	f.protect(r, p)

@@ -56,6 +56,7 @@ type Circuit struct {
 	goals     map[int]goal // terminals that paths lead to
 	toward    []int        // edge that leads a terminal nearer to its goal
 	sections  []*section   // section of the graph in which a terminal lies
+	places    map[string]schema.Text
 	nets      nets
 	carried   []load            // by run
 	earthed   map[string]string // parts to which only protective conductors go, with their places
@@ -63,7 +64,7 @@ type Circuit struct {
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, places: PlacesOf(in)}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}
