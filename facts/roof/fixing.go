@@ -10,6 +10,7 @@ import (
 // Fixing holds the facts of one hook or other fixing to the building.
 type Fixing struct {
 	working.Subject
+	FixingPlace
 	TimberFixing
 
 	Kind             working.Text   `json:"kind" words:"what it is: hook, hanger_bolt, sheet_bracket, …"`
@@ -69,6 +70,7 @@ func (s *slope) fixingFacts() []Fixing {
 			DownResistKn:   s.resistance(&sheet.Load, sheet.Load.DownKn),
 			AlongResistKn:  s.resistance(&sheet.Load, sheet.Load.AlongSlopeKn),
 		}
+		f.FixingPlace = s.fixingPlace(doc)
 		others := s.loadOn(&f, i)
 		s.overTile(&f, doc, &sheet.Hook, others.push)
 		f.TimberFixing = s.timberFixingOf(doc, sheet, &screw.Screw, screwLoads{f.UpliftKn, f.AlongKn, others.slide})
