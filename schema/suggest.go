@@ -37,7 +37,41 @@ func lazily(pattern string) func() *regexp.Regexp {
 	return sync.OnceValue(func() *regexp.Regexp { return regexp.MustCompile(pattern) })
 }
 
+// meanings are what people call a thing for which the schema has a word that is not
+// spelt like it: names of the trade, and what stands on devices and bills.
+var meanings = map[string][]string{
+	"rcd":      {"rccb"},
+	"mcb":      {"circuit_breaker"},
+	"mccb":     {"circuit_breaker"},
+	"breaker":  {"circuit_breaker", "dc_circuit_breaker"},
+	"cutout":   {"fuse"},
+	"gfci":     {"rcbo", "rccb"},
+	"pv":       {"pv_supply", "pv_string", "pv_dc"},
+	"solar":    {"pv_supply", "pv_string", "pv_dc"},
+	"inverter": {"pv_supply"},
+	"battery":  {"battery_supply", "battery_dc"},
+	"dc":       {"pv_string", "pv_dc"},
+	"spd":      {"surge_protection"},
+	"pme":      {"TN-C-S"},
+	"earth":    {"protective", "earthing"},
+	"single":   {"single_phase"},
+	"three":    {"three_phase"},
+	"smart":    {"import_and_export"},
+	"mono":     {"mono_si"},
+	"poly":     {"multi_si"},
+	"lfp":      {"lithium_iron_phosphate"},
+	"loft":     {"roof_space"},
+	"attic":    {"roof_space"},
+	"hall":     {"hallway"},
+}
+
+// nearWord is the word of a list that was meant: by its meaning, else by its letters.
 func nearWord(text string, words []string) string {
+	for _, w := range meanings[strings.ToLower(strings.TrimSpace(text))] {
+		if slices.Contains(words, w) {
+			return fmt.Sprintf("did you mean %q?", w)
+		}
+	}
 	if near := nearest(text, words); near != "" {
 		return fmt.Sprintf("did you mean %q?", near)
 	}

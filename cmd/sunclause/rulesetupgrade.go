@@ -56,6 +56,8 @@ func done(c ruleset.Upgraded) string {
 		return strings.Join(rewritten, " and ") + " rewritten"
 	case c.Rows > 0:
 		return "the requirement named in " + judge.Many(c.Rows, "row")
+	case c.Trials > 0:
+		return "tests of " + judge.Many(c.Trials, "requirement") + " rewritten"
 	}
 	return "brought up to date"
 }

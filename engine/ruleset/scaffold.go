@@ -75,10 +75,8 @@ requirements:
     source: {document: house rule, how: house rule}
 `,
 	"tests/pvstring.yaml": `# yaml-language-server: $schema=../.schema/trial.schema.json
+# What is not met says what is different from what is met.
 requirements:
-  - requirement: NAME/string-not-too-long
-    cases:
-      - {says: at the limit, outcome: met, facts: {modules_in_series: 20}}
-      - {says: one too many, outcome: not_met, facts: {modules_in_series: 21}}
+  NAME/string-not-too-long: {met: {modules_in_series: 20}, not_met: {modules_in_series: 21}}
 `,
 }

@@ -49,7 +49,7 @@ rows:
 `)},
 		"pvstring.rego":       {Data: []byte("package house.pvstring\n")},
 		"pvstring_test.rego":  {Data: []byte("package house.pvstring_test\n")},
-		"tests/pvstring.yaml": {Data: []byte("requirements: []\n")},
+		"tests/pvstring.yaml": {Data: []byte("requirements: {}\n")},
 		"README.md":           {Data: []byte("not judged by\n")},
 	}
 }
@@ -291,7 +291,7 @@ func TestTampered(t *testing.T) {
 		{"table altered", with(func(all []entry) []entry { all[3].text += "  - {modules: 30}\n"; return all }), public, "tables/strings.yaml was altered"},
 		{"manifest altered by a comment", with(func(all []entry) []entry { all[2].text += "# x\n"; return all }), public, "ruleset.yaml was altered"},
 		{"rows that cannot be parsed", with(func(all []entry) []entry { all[1].text = "]["; return all }), public, "pvstring.yaml was altered"},
-		{"file added", adding(file("cable.yaml", "requirements: []\n")), public, "cable.yaml was added"},
+		{"file added", adding(file("cable.yaml", "requirements: {}\n")), public, "cable.yaml was added"},
 		{"table added", adding(file("tables/t.yaml", "x")), public, "tables/t.yaml was added"},
 		{"file removed", with(func(all []entry) []entry { return all[1:] }), public, "pvstring.rego was removed"},
 		{"file renamed", with(func(all []entry) []entry { all[0].Name = "cable.rego"; return all }), public, "cable.rego was added, pvstring.rego was removed"},

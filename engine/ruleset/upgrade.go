@@ -22,10 +22,12 @@ type Upgraded struct {
 	Cards   int // rows and cards of rules that were rewritten
 	Figures int // parameters that were
 	Rows    int // rows of tables that were given their requirement
+
+	Trials int // requirements whose tests were rewritten
 }
 
-// Upgrade puts the rule set in a folder into the present form: rows, and the cards
-// of Rego rules. It writes nothing: it hands out the files that change, each whole,
+// Upgrade puts the rule set in a folder into the present form: rows, the cards of
+// Rego rules, parameters, and tests. It writes nothing: it hands out the files that change, each whole,
 // with comments, order and blank lines kept. The set as it would be is loaded; one
 // that cannot be used then, or has something that cannot be put otherwise, is an
 // error. Schemas for an editor that lie in the set are brought up to date with it.
@@ -47,7 +49,7 @@ func Upgrade(ctx context.Context, embedded fs.FS, dir string) ([]Upgraded, error
 			errs = append(errs, err)
 		} else if !bytes.Equal(text, f.raw) {
 			files[i].raw = text
-			changed = append(changed, Upgraded{f.name, text, len(up.cards), len(up.figures), up.rows})
+			changed = append(changed, Upgraded{Name: f.name, Text: text, Cards: len(up.cards), Figures: len(up.figures), Rows: up.rows})
 		}
 	}
 	if len(errs) > 0 {
@@ -56,8 +58,12 @@ func Upgrade(ctx context.Context, embedded fs.FS, dir string) ([]Upgraded, error
 	if _, err := load(ctx, embedded, dir, loadOptions{files: files}); err != nil {
 		return nil, fmt.Errorf("rewritten, the set could not be used:\n%w", err)
 	}
+	tests, err := upgradedTrials(dir)
+	if err != nil {
+		return nil, err
+	}
 	schemas, err := staleSchemas(dir)
-	return append(changed, schemas...), err
+	return slices.Concat(changed, tests, schemas), err
 }
 
 // staleSchemas lists the schemas for an editor that lie in a set and are older than

@@ -26,7 +26,7 @@ func TestUpgrade(t *testing.T) {
 	for _, c := range changed {
 		got[c.Name] = string(c.Text)
 	}
-	for _, name := range []string{"ruleset.yaml", "pvstring.yaml", "braces.yaml", "site.yaml", "mppt.rego", "signs.yaml", "tables/labels_older.yaml"} {
+	for _, name := range []string{"ruleset.yaml", "pvstring.yaml", "braces.yaml", "site.yaml", "mppt.rego", "signs.yaml", "tables/labels_older.yaml", "tests/pvstring.yaml"} {
 		raw, err := os.ReadFile(filepath.Join(want, filepath.FromSlash(name)))
 		if err != nil {
 			t.Fatal(err)

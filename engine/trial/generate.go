@@ -8,6 +8,7 @@ import (
 	"sunclause/engine/catalogue"
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
+	"sunclause/facts"
 )
 
 // Generated makes the cases that only restate a row, of the set's own rows. Where
@@ -272,6 +273,14 @@ func (r *rowCases) find(so func(assignment) bool) assignment {
 
 // add makes a case of an assignment.
 func (r *rowCases) add(want judge.Outcome, says string, a assignment) {
+	r.cases = append(r.cases, Case{
+		Requirement: r.row.ID, Says: "generated: " + says, File: r.row.File, Line: r.row.Line, Want: want, Generated: true, facts: partWith(r.row, a),
+	})
+}
+
+// partWith makes facts in which there is one part, with those of an assignment, in
+// an installation with its own. All others are unknown.
+func partWith(q *ruleset.Requirement, a assignment) *facts.Facts {
 	own, whole := map[string]any{}, map[string]any{}
 	for name, v := range a {
 		if of, ofWhole := strings.CutPrefix(name, catalogue.Whole+"."); ofWhole {
@@ -280,13 +289,12 @@ func (r *rowCases) add(want judge.Outcome, says string, a assignment) {
 			own[name] = v
 		}
 	}
-	of, _ := catalogue.Of(r.row.Subject)
 	f := catalogue.Blank()
 	catalogue.Installation().Put(f, catalogue.Whole, whole)
-	if of.Many {
+	if of, _ := catalogue.Of(q.Subject); of.Many {
 		of.Put(f, tried, own)
 	} else {
 		of.Put(f, catalogue.Whole, own)
 	}
-	r.cases = append(r.cases, Case{Requirement: r.row.ID, Says: "generated: " + says, File: r.row.File, Line: r.row.Line, Want: want, Generated: true, facts: f})
+	return f
 }

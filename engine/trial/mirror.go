@@ -7,33 +7,26 @@ import "sunclause/schema"
 // testsFile mirrors trial: tests/NAME.yaml: for each requirement the outcomes that it must give for facts put in by hand, and for small installations the facts that the set's figures must give.
 type testsFile struct {
 	schema.Pointer
-	Requirements []requirementFile `json:"requirements"` // tests of requirements
-	Figures      []figuresFile     `json:"figures"`      // tests of the parameters and tables that facts are worked out with
+	Requirements map[string]requirementFile `json:"requirements"` // tests of requirements, by id
+	Figures      []figuresFile              `json:"figures"`      // tests of the parameters and tables that facts are worked out with
 }
 
-// requirementFile mirrors trial: one requirement with the cases that try it.
+// requirementFile mirrors trial: the cases that try one requirement, by the outcome that they must give. The first that is met has all its facts; others that are met, and the first that is not, have what is different from it; all others have what is different from the first that is not met.
 type requirementFile struct {
 	schema.Pointer
-	Requirement schema.Text `json:"requirement"` // requirement that is tried
-	Cases       []caseFile  `json:"cases"`       // cases
+	Met           any `json:"met"`            // cases that are met
+	NotMet        any `json:"not_met"`        // cases that are not met
+	NotApplicable any `json:"not_applicable"` // cases to which it does not apply
+	NotShown      any `json:"not_shown"`      // cases in which too little is known
 }
 
-// caseFile mirrors trial_case: facts of one subject, and the outcome they must give. A fact left out is not known.
-type caseFile struct {
-	schema.Pointer
-	Says         schema.Text                 `json:"says"`         // what the case is about
-	Outcome      schema.Text                 `json:"outcome"`      // outcome that it must give
-	Facts        map[string]any              `json:"facts"`        // facts of the subject
-	Installation map[string]any              `json:"installation"` // facts of the whole installation
-	Others       map[string][]map[string]any `json:"others"`       // other parts, by list: id and facts of each
-}
-
-// figuresFile mirrors figure_trial: a small installation and the facts that the set's figures must give for it.
+// figuresFile mirrors figure_trial: a small installation, or what is different from the last one stated above, and the facts that the set's figures must give for it.
 type figuresFile struct {
 	schema.Pointer
-	Says         schema.Text `json:"says"`         // what the test is about
-	Installation any         `json:"installation"` // an installation, as in a document
-	Gives        []givenFile `json:"gives"`        // facts that it must give
+	Says         schema.Text    `json:"says"`         // what the test is about
+	Installation any            `json:"installation"` // an installation, as in a document
+	Changes      map[string]any `json:"changes"`      // what is different from the last installation stated above: values by JSON pointer
+	Gives        []givenFile    `json:"gives"`        // facts that it must give
 }
 
 // givenFile mirrors given: one fact of one part and its value; within is how far it may be off.

@@ -5,10 +5,8 @@ package trial
 
 import (
 	"context"
-	"encoding/json"
 	"fmt"
 	"io/fs"
-	"math"
 	"path"
 	"sort"
 
@@ -29,7 +27,7 @@ type Case struct {
 	Generated   bool // it restates the row, and proves nothing of it
 
 	facts *facts.Facts
-	given assignment // the facts of the part and of the installation, as the case has them
+	given assignment
 	doc   *schema.Document
 	gives []givenFile
 }
@@ -68,6 +66,9 @@ func Read(set *ruleset.RuleSet, fsys fs.FS, shown string) ([]Case, error) {
 		}
 		var file testsFile
 		src, err := schema.ReadYAML(path.Join(shown, name), raw, schema.TrialSchema, &file)
+		if old := ruleset.OldTrials(src); err != nil && len(old) > 0 {
+			err = old
+		}
 		if err != nil {
 			return nil, err
 		}
@@ -92,100 +93,6 @@ type reader struct {
 
 func (r *reader) refuse(at, what, remedy string) {
 	r.problems = append(r.problems, r.src.ProblemAt(at, what, remedy))
-}
-
-func (r *reader) requirements(file testsFile) {
-	for _, t := range file.Requirements {
-		q, ok := r.set.Requirement(t.Requirement.Value)
-		if !ok {
-			r.refuse(t.Requirement.At(), fmt.Sprintf("the rule set has no requirement %q", t.Requirement.Value), r.set.NearestID(t.Requirement.Value))
-			continue
-		}
-		for _, c := range t.Cases {
-			r.cases = append(r.cases, Case{
-				Requirement: q.ID, Says: c.Says.Value, Want: judge.Outcome(c.Outcome.Value),
-				File: r.src.Name, Line: r.src.Position(c.At()).Line, facts: r.factsOf(q, c), given: givenBy(q, c),
-			})
-		}
-	}
-}
-
-// tried is the id of the subject that a case is about.
-const tried = "tried"
-
-// factsOf makes the facts that a case puts in: one subject, and what else it
-// names. Lists that it does not name are stated and empty.
-func (r *reader) factsOf(q *ruleset.Requirement, c caseFile) *facts.Facts {
-	f := catalogue.Blank()
-	r.addPart(f, catalogue.Installation(), catalogue.Whole, c.Installation, c.Pointer.Member("installation"))
-	if of, _ := catalogue.Of(q.Subject); of.Many {
-		r.addPart(f, of, tried, c.Facts, c.Pointer.Member("facts"))
-	} else {
-		r.addPart(f, of, catalogue.Whole, c.Facts, c.Pointer.Member("facts"))
-	}
-	for name, parts := range c.Others {
-		of, ok := catalogue.Of(name)
-		at := c.Pointer.Member("others") + "/" + name
-		if !ok || !of.Many {
-			r.refuse(at, fmt.Sprintf("there is no list of facts called %q", name), catalogue.DidYouMean(name, catalogue.Names()))
-			continue
-		}
-		for i, part := range parts {
-			id, _ := part["id"].(string)
-			r.addPart(f, of, id, part, fmt.Sprintf("%s/%d", at, i))
-		}
-	}
-	return f
-}
-
-// givenBy are the facts of a case by the names that a row has for them.
-func givenBy(q *ruleset.Requirement, c caseFile) assignment {
-	all := assignment{}
-	for name, v := range c.Facts {
-		all[name] = ruleset.Plain(v)
-	}
-	for name, v := range c.Installation {
-		if q.Subject != catalogue.Whole {
-			name = catalogue.Whole + "." + name
-		}
-		all[name] = ruleset.Plain(v)
-	}
-	return all
-}
-
-// addPart adds a part with the facts that a case gives; all others stay unknown.
-func (r *reader) addPart(f *facts.Facts, of *catalogue.Subject, id string, given map[string]any, at string) {
-	plain := map[string]any{}
-	for name, v := range given {
-		fact, ok := of.Fact(name)
-		switch v := ruleset.Plain(v); {
-		case !ok && name == "id":
-		case !ok:
-			r.refuse(at+"/"+name, fmt.Sprintf("%s have no fact called %q", of.Name, name), catalogue.DidYouMean(name, of.FactNames()))
-		case catalogue.ValueOf(v).Kind != fact.Kind:
-			r.refuse(at+"/"+name, fmt.Sprintf("%s is a %s", name, fact.Kind), "")
-		default:
-			plain[name] = v
-		}
-	}
-	of.Put(f, id, plain)
-}
-
-func (r *reader) figures(file testsFile) {
-	for _, t := range file.Figures {
-		raw, err := json.Marshal(t.Installation)
-		if err != nil {
-			r.refuse(t.At(), err.Error(), "")
-			continue
-		}
-		line := r.src.Position(t.At()).Line
-		doc, err := schema.Decode(fmt.Sprintf("%s:%d: installation", r.src.Name, line), raw)
-		if err != nil {
-			r.refuse(t.Pointer.Member("installation"), "the installation cannot be read: "+err.Error(), "")
-			continue
-		}
-		r.cases = append(r.cases, Case{Says: t.Says.Value, File: r.src.Name, Line: line, doc: doc, gives: t.Gives})
-	}
 }
 
 // Run runs the cases and returns those that did not go as they say.
@@ -228,42 +135,4 @@ func (c Case) outcome(ctx context.Context, set *ruleset.RuleSet) (judge.Outcome,
 		}
 	}
 	return "", fmt.Errorf("%s:%d: the subject was not judged", c.File, c.Line)
-}
-
-func (c Case) runFigures(set *ruleset.RuleSet) string {
-	f := facts.Derive(&c.doc.Installation, set.Book)
-	for _, g := range c.gives {
-		got := factNamed(f, g)
-		want := ruleset.Plain(g.Value)
-		if number, ok := want.(float64); ok {
-			v, isNumber := got.(float64)
-			if isNumber && math.Abs(v-number) <= g.Within.Value+1e-9*math.Abs(number) {
-				continue
-			}
-		} else if got != nil && got == want {
-			continue
-		}
-		return fmt.Sprintf("%s of %s is %v, wanted %v", g.Fact.Value, g.ID.Value, got, want)
-	}
-	return ""
-}
-
-// factNamed is the plain value of a fact; nil when there is none, or it is
-// unknown.
-func factNamed(f *facts.Facts, g givenFile) any {
-	of, ok := catalogue.Of(g.Subject.Value)
-	if !ok {
-		return nil
-	}
-	fact, ok := of.Fact(g.Fact.Value)
-	if !ok {
-		return nil
-	}
-	parts, _ := of.Parts(f)
-	for _, p := range parts {
-		if p.ID == g.ID.Value {
-			return p.Value(fact).Plain()
-		}
-	}
-	return nil
 }

@@ -15,6 +15,7 @@ type Board struct {
 	Role                 working.Text   `json:"role" words:"which board it is"`
 	RatedA               working.Number `json:"rated_a" words:"rated current of the board, InA"`
 	IncomingA            working.Number `json:"incoming_a" words:"rated current of the overcurrent device before it"`
+	IncomingOvercurrent  working.Flag   `json:"incoming_overcurrent" words:"whether the device before it is one against overcurrent"`
 	Generators           working.Names  `json:"generators" words:"generators whose current enters it by one of its ways"`
 	GeneratorsCounted    working.Number `json:"generators_counted" words:"how many those are"`
 	GenerationA          working.Number `json:"generation_a" words:"greatest current of those generators in one line conductor"`
@@ -43,12 +44,13 @@ func (m *mains) boardFacts() []Board {
 }
 
 func (m *mains) boardOf(b *schema.Board) Board {
-	mainSwitch := b.MainSwitch.To()
+	mainSwitch, incoming := b.MainSwitch.To(), b.IncomingDevice.To()
 	f := Board{
 		Subject:              working.Subject{ID: b.ID.Value, At: b.At(), Name: "board " + b.ID.Value},
 		Role:                 working.StatedText(b.Role),
 		RatedA:               working.Stated("I_nA", "A", b.RatedA),
-		IncomingA:            working.Stated("I_n", "A", b.IncomingDevice.To().RatedA),
+		IncomingA:            working.Stated("I_n", "A", incoming.RatedA),
+		IncomingOvercurrent:  working.StatedText(incoming.Kind).OneOf(overcurrents...),
 		CarriesLoads:         working.StatedFlag(b.BusbarCarriesLoads),
 		ShortCircuitRatingKa: working.Stated("I_cw", "kA", b.ShortCircuitRatingKa),
 		FaultLevelKa:         working.Stated("I_pf", "kA", m.in.AC.Supply.ProspectiveFaultKa),
@@ -57,6 +59,9 @@ func (m *mains) boardOf(b *schema.Board) Board {
 		MainSwitchLockable:   working.StatedFlag(b.MainSwitchLockable),
 		Combustible:          working.StatedFlag(b.Combustible),
 		FireSealed:           working.StatedFlag(b.FireSealed),
+	}
+	if o := f.IncomingOvercurrent; o.Known() && !o.Value() {
+		f.IncomingA = working.Unknown("I_n", "A", working.OffList(b.IncomingDevice.At(), "overcurrent device"))
 	}
 	m.generation(&f)
 	f.duty()

@@ -17,6 +17,7 @@ type link struct {
 	entry           *schema.ACCircuit        // its entry among the circuits; a blank one where it has none
 	generators      []*generator
 	endsAtGenerator bool          // it ends at a generator
+	before          []upstream    // devices between its board and the supply
 	runs            []int         // from the generators, or the board before, to the way
 	isolators       [][]int       // by generator: isolators from the generator on
 	toMain          [][]int       // by generator: runs from the far end to the main board
@@ -38,7 +39,7 @@ func (m *mains) links() []*link {
 		for n, way := range g.path.Ways {
 			l := byWay[way]
 			if l == nil {
-				l = m.linkAt(way)
+				l = m.linkAt(g.path.Ways[n:])
 				byWay[way], all = l, append(all, l)
 			}
 			rest := m.circuit.ToSupply(way)
@@ -53,10 +54,11 @@ func (m *mains) links() []*link {
 	return all
 }
 
-// linkAt is the circuit that leaves a way of a board.
-func (m *mains) linkAt(terminal string) *link {
-	way := m.outlets[terminal].way
-	return &link{id: terminal, at: way.At(), way: way, device: way.Device.To(), entry: m.entryOf(terminal)}
+// linkAt is the circuit that leaves the first of some ways, which lead from there
+// to the supply.
+func (m *mains) linkAt(ways []string) *link {
+	way := m.outlets[ways[0]].way
+	return &link{id: ways[0], at: way.At(), way: way, device: way.Device.To(), entry: m.entryOf(ways[0]), before: m.before(ways)}
 }
 
 // entryOf finds the entry of a way among the circuits.

@@ -20,6 +20,7 @@ type Protection struct {
 	BreakingCapacityKa   working.Number `json:"breaking_capacity_ka" words:"rated breaking capacity of the device"`
 	FaultLevelKa         working.Number `json:"fault_level_ka" words:"prospective fault current at the origin, which no board exceeds"`
 	OneWayOnly           working.Flag   `json:"one_way_only" words:"whether power may pass one of its devices in one direction only, or nothing shows otherwise"`
+	OneWayBefore         working.Flag   `json:"one_way_before" words:"whether power may pass one of the devices before its board in one direction only, or nothing shows otherwise"`
 	SourceOn             working.Text   `json:"source_on" words:"terminals of the device to which the generator is connected: line or load"`
 }
 
@@ -53,6 +54,7 @@ func (m *mains) protection(l *link, u Use) Protection {
 	p.ConventionalCurrentA = m.conventional(working.Stated("I_2", "A", d.ConventionalCurrentA), p)
 	p.CapacityNeededA = capacityNeeded.Of(p.ConventionalCurrentA.As("I_2"), m.book.Number("overload_factor", "k_2"))
 	p.OneWayOnly = l.oneWayOnly()
+	p.OneWayBefore = l.oneWayBefore()
 	return p
 }
 
@@ -94,10 +96,22 @@ func (l *link) oneWayOnly() working.Flag {
 	return working.Any(own, unidirectional(l.way.RCD.To()))
 }
 
+// oneWayBefore reports whether power may pass in one direction only through a
+// device between the board and the supply. The generator is always on its load side.
+func (l *link) oneWayBefore() working.Flag {
+	if !l.traced() {
+		return working.UnknownFlag(l.missing...)
+	}
+	return working.Any(each(l.before, func(u upstream) working.Flag { return unidirectional(u.device) })...)
+}
+
 // unidirectional takes a device to pass power one way only where its maker says
 // so, and where line and load are marked on it and its maker does not declare
-// that it passes both ways.
+// that it passes both ways. A fuse has no direction.
 func unidirectional(d *schema.ProtectiveDevice) working.Flag {
+	if d.Kind.Is("fuse") {
+		return working.KnownFlag(false, d.Kind.At())
+	}
 	flow := working.StatedText(d.Flow)
 	declaredBoth := working.All(working.StatedFlag(d.FlowDeclaredByMaker), flow.OneOf("bidirectional"))
 	return working.Any(flow.OneOf("unidirectional"), working.All(working.StatedFlag(d.LineLoadMarked), working.Not(declaredBoth)))

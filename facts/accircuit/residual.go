@@ -1,13 +1,16 @@
 package accircuit
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // Residual holds the residual current device of a circuit, and what asks for one.
 type Residual struct {
-	RCDFitted        working.Flag   `json:"rcd_fitted" words:"whether a residual current device protects it"`
+	RCDFitted        working.Flag   `json:"rcd_fitted" words:"whether a residual current device protects it: of its way, or before its board"`
+	RCDFound         working.Flag   `json:"rcd_found" words:"whether one of the devices named between it and the supply opens on residual current"`
+	RCDStated        working.Flag   `json:"rcd_stated" words:"whether its way is said to be behind a residual current device; what is found where nothing is said"`
 	RCDType          working.Text   `json:"rcd_type" words:"type of that device: AC, A, F, B or EV"`
 	RCDGrade         working.Number `json:"rcd_grade" words:"what faults it sees: 1 AC, 2 A (and EV), 3 F, 4 B"`
 	RCDGradeAsked    working.Number `json:"rcd_grade_asked" words:"grade of the device that the makers of its generators ask for; 0 none"`
@@ -24,25 +27,15 @@ type Residual struct {
 	RCDNeeded        working.Flag   `json:"rcd_needed" words:"whether TT earthing, a maker or additional protection asks for a residual current device"`
 }
 
-var withRCD = []string{"rcbo", "afdd_with_rcbo", "rccb"}
-
 // grades orders the types of residual current devices by the faults they see.
 var grades = map[string]int{"none": 0, "AC": 1, "A": 2, "EV": 2, "F": 3, "B": 4}
 
 var leakageShare = working.NewFormula("I_PE/I_Δn", "%", "100 · I_PE / I_Δn", working.ByDefinition)
 
 func (m *mains) residual(l *link, u Use) Residual {
-	d, fitted := l.rcd()
-	r := Residual{
-		RCDFitted:       fitted,
-		RCDType:         working.StatedText(d.RCDType),
-		ResidualMa:      working.Stated("I_Δn", "mA", d.ResidualCurrentMa),
-		RCDDelayed:      working.StatedFlag(d.TimeDelayed),
-		RCDShared:       working.StatedFlag(l.way.RCDShared),
-		RCDOpensNeutral: working.StatedFlag(d.OpensNeutral),
-		RCDTypeBNeeded:  working.Any(each(l.generators, func(g *generator) working.Flag { return g.typeBNeeded })...),
-		LeakageMa:       working.Sum("I_PE", "mA", each(l.generators, func(g *generator) working.Number { return g.leakage })...),
-	}
+	r := l.residualDevices()
+	r.RCDTypeBNeeded = working.Any(each(l.generators, func(g *generator) working.Flag { return g.typeBNeeded })...)
+	r.LeakageMa = working.Sum("I_PE", "mA", each(l.generators, func(g *generator) working.Number { return g.leakage })...)
 	r.RCDGrade = grade("g", r.RCDType)
 	r.RCDGradeAsked = working.Greatest("g_asked", "", each(l.generators, func(g *generator) working.Number { return grade("g_asked", g.rcdAsked) })...)
 	r.LeakageSharePct = leakageShare.Of(r.LeakageMa, r.ResidualMa)
@@ -52,18 +45,69 @@ func (m *mains) residual(l *link, u Use) Residual {
 	return r
 }
 
-// rcd finds the residual current device of a circuit: the device of its way,
-// or the one that the way names. That there is none has to be said.
-func (l *link) rcd() (*schema.ProtectiveDevice, working.Flag) {
-	own := working.StatedText(l.device.Kind).OneOf(withRCD...)
-	if own.Known() && own.Value() {
-		return l.device, own
+// residualDevices takes what there is of residual current devices between the
+// circuit and the supply: the device of its way, the one that the way names, and
+// those before its board. Of several the worst counts: the type that sees fewest
+// faults, the rated residual current that operates first. That there is none has to
+// be said.
+func (l *link) residualDevices() Residual {
+	way := l.way
+	own := []upstream{{l.device, working.StatedFlag(way.RCDShared)}}
+	if way.RCD.Stated() {
+		own = append(own, upstream{way.RCD.To(), working.StatedFlag(way.RCDShared)})
 	}
-	named := l.way.RCD
-	if named.Stated() {
-		return named.To(), working.KnownFlag(true, named.At())
+	var found []working.Flag
+	var all []upstream
+	for _, u := range append(own, l.before...) {
+		is := circuit.OpensOnResidual(u.device)
+		found = append(found, is)
+		if !is.Known() || is.Value() {
+			all = append(all, u)
+		}
 	}
-	return named.To(), working.Any(own, working.StatedFlag(l.way.RCDFitted))
+	r := Residual{RCDFound: working.Any(found...)}
+	r.RCDStated = r.RCDFound
+	if way.RCDFitted.Stated() {
+		r.RCDStated = working.StatedFlag(way.RCDFitted)
+	}
+	r.RCDFitted = r.RCDFound
+	if !way.RCD.Stated() {
+		r.RCDFitted = working.Any(r.RCDFound, working.StatedFlag(way.RCDFitted))
+	}
+	if all == nil {
+		all = []upstream{{way.RCD.To(), working.StatedFlag(way.RCDShared)}}
+	}
+	r.worst(all)
+	return r
+}
+
+// worst takes the worst of the residual current devices that a circuit is behind.
+func (r *Residual) worst(all []upstream) {
+	first := all[0].device
+	r.RCDType, r.ResidualMa = working.StatedText(first.RCDType), working.Stated("I_Δn", "mA", first.ResidualCurrentMa)
+	var delayed, opens, shared []working.Flag
+	for i, u := range all {
+		delayed = append(delayed, working.StatedFlag(u.device.TimeDelayed))
+		opens = append(opens, working.StatedFlag(u.device.OpensNeutral))
+		shared = append(shared, u.shared)
+		if i > 0 {
+			r.RCDType = lesserType(r.RCDType, working.StatedText(u.device.RCDType))
+			r.ResidualMa = working.Least("I_Δn", "mA", r.ResidualMa, working.Stated("I_Δn", "mA", u.device.ResidualCurrentMa))
+		}
+	}
+	r.RCDDelayed, r.RCDOpensNeutral, r.RCDShared = working.Any(delayed...), working.All(opens...), working.Any(shared...)
+}
+
+// lesserType is the one of two types of residual current devices that sees fewer
+// faults; unknown as soon as one of them is.
+func lesserType(a, b working.Text) working.Text {
+	switch {
+	case !a.Known() || !b.Known():
+		return working.UnknownText(working.Gaps(append(a.Missing(), b.Missing()...))...)
+	case grades[b.Value()] < grades[a.Value()]:
+		return b
+	}
+	return a
 }
 
 func grade(symbol string, kind working.Text) working.Number {

@@ -99,3 +99,59 @@ func TestConcealed(t *testing.T) {
 	facttest.At(doc, "ac", "circuits", 0)["sockets"] = true
 	facttest.Is(t, "with sockets", one(t, doc, laid{}).AdditionalNeeded, true)
 }
+
+// A residual current device or a one-way device before the board counts for what
+// hangs on it: its fault current and its power pass it (BS 7671:2018+A3:2024 530.3.201
+// as quoted by the trade; 531.3 from memory).
+func TestDevicesBeforeTheBoard(t *testing.T) {
+	doc := house()
+	sheets := facttest.At(doc, "datasheets", "protective_devices")
+	sheets["MAIN"] = object{"kind": "rccb", "rated_a": 80, "rcd_type": "AC", "residual_current_ma": 100, "opens_neutral": true, "time_delayed": true, "flow": "unidirectional"}
+	board := facttest.At(doc, "ac", "boards", 0)
+	board["incoming_device"] = "MAIN"
+	f := derive(t, doc, laid{})
+	c := f.Circuits[0]
+	facttest.Is(t, "fitted", c.RCDFitted, true)
+	facttest.Is(t, "found", c.RCDFound, true)
+	facttest.Is(t, "as stated", c.RCDStated, false)
+	facttest.Near(t, "grade of type AC", c.RCDGrade, 1, 0)
+	facttest.Near(t, "its current", c.ResidualMa, 100, 0)
+	facttest.Is(t, "one-way before", c.OneWayBefore, true)
+	facttest.Is(t, "not that of the way", c.OneWayOnly, false)
+	facttest.Is(t, "no overcurrent device", f.Boards[0].IncomingOvercurrent, false)
+	facttest.Wants(t, "its rated current guards nothing", f.Boards[0].IncomingA, "/ac/boards/0/incoming_device")
+	open(t, "whether way 1 is in use", c.RCDShared)
+	facttest.At(doc, "ac", "boards", 0, "ways", 0)["serves"] = "spare"
+	way := facttest.At(doc, "ac", "boards", 0, "ways", 1)
+	facttest.Is(t, "no other way in use", one(t, doc, laid{}).RCDShared, false)
+
+	sheets["RCD"] = object{"kind": "rccb", "rcd_type": "A", "residual_current_ma": 30, "opens_neutral": false, "flow": "bidirectional", "flow_declared_by_maker": true}
+	way["rcd"], way["rcd_shared"] = "RCD", false
+	c = one(t, doc, laid{})
+	facttest.Near(t, "the worse type of the two", c.RCDGrade, 1, 0)
+	facttest.Near(t, "the one that opens first", c.ResidualMa, 30, 0)
+	facttest.Is(t, "one of them leaves the neutral", c.RCDOpensNeutral, false)
+	board["incoming_device"] = "FUSE"
+	facttest.Near(t, "its own alone", one(t, doc, laid{}).RCDGrade, 2, 0)
+	facttest.Is(t, "a fuse has no direction", one(t, doc, laid{}).OneWayBefore, false)
+	delete(board, "incoming_device")
+	open(t, "what stands before is not stated", one(t, doc, laid{}).OneWayBefore)
+	way["rcd"] = "D"
+	board["incoming_device"] = "FUSE"
+	facttest.Is(t, "the one named is none", one(t, doc, laid{}).RCDFitted, false)
+}
+
+// On a board behind another the devices of the ways farther on count too.
+func TestDevicesOfTheWayBefore(t *testing.T) {
+	doc := plant()
+	facttest.At(doc, "datasheets", "protective_devices")["RCBO"] = object{"kind": "rcbo", "characteristic": "B", "rated_a": 125, "rcd_type": "B", "residual_current_ma": 300,
+		"opens_neutral": true, "flow": "bidirectional", "flow_declared_by_maker": true}
+	facttest.At(doc, "ac", "boards", 0, "ways", 0)["device"] = "RCBO"
+	for _, w := range facttest.At(doc, "ac", "boards", 1)["ways"].(list) {
+		w.(object)["serves"] = "pv_supply"
+	}
+	c := derive(t, doc, laid{}).Circuits[0]
+	facttest.Is(t, "behind it", c.RCDFitted, true)
+	facttest.Is(t, "as the other inverter is", c.RCDShared, true)
+	facttest.Near(t, "grade of type B", c.RCDGrade, 4, 0)
+}

@@ -40,9 +40,11 @@ type Run struct {
 	ProtectiveK     working.Number `json:"protective_k" words:"adiabatic factor k of that conductor"`
 	ProtectiveA2s   working.Number `json:"protective_withstand_a2s" words:"energy that it bears, k²S²"`
 	LiveWithAllOpen working.Flag   `json:"live_with_all_open" words:"whether the strings keep it live in daylight with every isolator open"`
+	FedWithAllOpen  working.Names  `json:"fed_with_all_open" words:"what keeps it live with every isolator open: daylight, battery, inverter, supply"`
 	Wire
 	Route
 	Ends
+	Whereabouts
 }
 
 // run derives the facts of one run and of its stretches.
@@ -63,6 +65,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	segments := p.segments(&f, r)
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
+	f.Whereabouts = p.whereabouts(r, segments)
 	f.worst(segments)
 	f.voltageDrop(i, r, p, segments)
 	f.protect(r, p)

@@ -55,12 +55,13 @@ type Circuit struct {
 	sources   []int        // terminals where a string feeds in
 	goals     map[int]goal // terminals that paths lead to
 	toward    []int        // edge that leads a terminal nearer to its goal
-	sections  []*section   // section of the graph in which a terminal lies
+	places    map[string]schema.Text
+	sections  []*section // section of the graph in which a terminal lies
 }
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, places: PlacesOf(in)}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}

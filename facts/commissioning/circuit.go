@@ -1,6 +1,7 @@
 package commissioning
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -57,14 +58,12 @@ func (d *deriver) circuits() []CircuitTest {
 
 // rcdOn reports whether a residual current device protects a way.
 func rcdOn(way *schema.BoardWay) working.Flag {
+	own := circuit.OpensOnResidual(way.Device.To())
 	if way.RCD.Stated() {
-		return working.KnownFlag(true, way.RCD.At())
+		return working.Any(own, circuit.OpensOnResidual(way.RCD.To()))
 	}
-	return working.StatedText(way.Device.To().Kind).OneOf(withRCD...)
+	return own
 }
-
-// withRCD are the kinds of protective device that open on residual current.
-var withRCD = []string{"rccb", "rcbo", "afdd_with_rcbo"}
 
 // residualDevice is the device with a residual current on the way of the circuit
 // tested.

@@ -19,6 +19,7 @@ type Facts struct {
 	Interfaces []Interface // by inverter
 	Notices    []Notice    // nil when the document states no notifications
 	Settings   []Setting   // nil when the document states no inverters
+	Orders     []Order
 }
 
 // Derive derives the facts of the handover.
@@ -29,6 +30,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 		Interfaces: interfaces(in),
 		Notices:    notices(in),
 		Settings:   settings(in, b),
+		Orders:     orders(in, b),
 	}
 }
 

@@ -82,15 +82,15 @@ func mainBoards(j *job) (all []site, missing []working.Gap) {
 	return all, unstated(j.in.AC.Boards == nil, "/ac/boards")
 }
 
-// residual are the kinds of device that trip on residual current.
-var residual = []string{"rccb", "rcbo", "afdd_with_rcbo"}
-
 // rcdBoards are the boards with a residual current device, as far as the
 // document states which devices they hold.
 func rcdBoards(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.AC.Boards {
 		b := &j.in.AC.Boards[i]
 		var withRCD []working.Flag
+		if b.IncomingDevice.Stated() {
+			withRCD = append(withRCD, circuit.OpensOnResidual(b.IncomingDevice.To()))
+		}
 		if b.Ways == nil {
 			withRCD = append(withRCD, working.UnknownFlag(b.Member("ways")))
 		}
@@ -107,11 +107,11 @@ func rcdBoards(j *job) (all []site, missing []working.Gap) {
 func residualDevice(w *schema.BoardWay) working.Flag {
 	switch {
 	case w.RCD.Stated():
-		return working.KnownFlag(true, w.RCD.At())
+		return working.Any(circuit.OpensOnResidual(w.RCD.To()), circuit.OpensOnResidual(w.Device.To()))
 	case !w.Device.Stated() && w.Serves.Is("spare"):
 		return working.KnownFlag(false, w.At())
 	}
-	return working.StatedText(w.Device.To().Kind).OneOf(residual...)
+	return circuit.OpensOnResidual(w.Device.To())
 }
 
 // pvWays are the ways of boards that generators feed. Ways have no id of their

@@ -77,3 +77,14 @@ func text(t working.Text) string {
 	}
 	return t.Value()
 }
+
+// flag writes an answer; an unknown one says so.
+func flag(f working.Flag) string {
+	switch {
+	case !f.Known():
+		return "not known"
+	case f.Value():
+		return "yes"
+	}
+	return "no"
+}

@@ -56,18 +56,18 @@ func sheetOf(t testing.TB, r *judge.Result, name string) sheets.Sheet {
 func TestSheets(t *testing.T) {
 	r := checked(t, "gb-island-cottage")
 	for _, c := range []struct{ sheet, row, column, want string }{
-		{"strings", "S1", "voltage at STC", "310.4 V"},                  // 8 · 38.8
-		{"strings", "S1", "maximum voltage", "356.96 V"},                // 1.15 · 310.4
-		{"strings", "S1", "design current", "17.75 A"},                  // 1.25 · 14.2
-		{"strings", "S1", "power", "3520 W"},                            // 8 · 440
-		{"cables", "R2", "length", "8.7 m"},                             // 6.5 + 2.2
-		{"cables", "R2", "design current", "17.75 A"},                   // of the string it carries
-		{"cables", "R2", "live with all isolators open", "yes"},         // it lies before the isolator
-		{"cables", "R3", "live with all isolators open", "no"},          // it lies behind it
-		{"tests", "S1", "insulation test voltage", "500 V"},             // 1.25 · 310.4 = 388 V, between 120 and 500 V
-		{"tests", "S1", "least resistance", "1 MΩ"},                     // IEC 62446-1, table of insulation tests
-		{"expected-readings", "S1", "voltage at 1000 W/m²", "322.04 V"}, // 310.4 · (1 + 0.0025 · 15) at 10 °C
-		{"expected-readings", "S1", "current at 1000 W/m²", "14.1 A"},   // 14.2 · (1 − 0.00045 · 15)
+		{"strings", "S1", "voltage at STC", "310.4 V"},                       // 8 · 38.8
+		{"strings", "S1", "maximum voltage", "356.96 V"},                     // 1.15 · 310.4
+		{"strings", "S1", "design current", "17.75 A"},                       // 1.25 · 14.2
+		{"strings", "S1", "power", "3520 W"},                                 // 8 · 440
+		{"cables", "R2", "length", "8.7 m"},                                  // 6.5 + 2.2
+		{"cables", "R2", "design current", "17.75 A"},                        // of the string it carries
+		{"cables", "R2", "live with all isolators open", "yes: in daylight"}, // it lies before the isolator
+		{"cables", "R3", "live with all isolators open", "no"},               // it lies behind it
+		{"tests", "S1", "insulation test voltage", "500 V"},                  // 1.25 · 310.4 = 388 V, between 120 and 500 V
+		{"tests", "S1", "least resistance", "1 MΩ"},                          // IEC 62446-1, table of insulation tests
+		{"expected-readings", "S1", "voltage at 1000 W/m²", "322.04 V"},      // 310.4 · (1 + 0.0025 · 15) at 10 °C
+		{"expected-readings", "S1", "current at 1000 W/m²", "14.1 A"},        // 14.2 · (1 − 0.00045 · 15)
 	} {
 		s := sheetOf(t, r, c.sheet)
 		column := slices.Index(s.Columns, c.column)
@@ -76,6 +76,23 @@ func TestSheets(t *testing.T) {
 			t.Errorf("%s has no row %s or no column %s", c.sheet, c.row, c.column)
 		} else if got := s.Rows[row][column]; got != c.want {
 			t.Errorf("%s, %s, %s: %s, want %s", c.sheet, c.row, c.column, got, c.want)
+		}
+	}
+}
+
+// TestLiveRuns holds the cable sheet to the circuit of the battery's example: no run
+// that anything feeds with every isolator open may be called dead.
+func TestLiveRuns(t *testing.T) {
+	s := sheetOf(t, checked(t, "gb-battery"), "cables")
+	want := map[string]string{
+		"R1": "yes: in daylight", "R3": "no", // before and behind the DC isolator
+		"R15": "yes: from the battery", "R16": "no", // before and behind the battery's
+		"R8": "yes: from the supply", "R7": "no", // towards the board, and towards the inverter
+		"R10": "", // bonding
+	}
+	for _, row := range s.Rows {
+		if w, named := want[row[0]]; named && row[9] != w {
+			t.Errorf("run %s: %q, want %q", row[0], row[9], w)
 		}
 	}
 }
