@@ -34,6 +34,7 @@ type Installation struct {
 	Strings    working.Number `json:"strings" words:"PV strings"`
 	DcPowerW   working.Number `json:"dc_power_w" words:"rated power of all modules"`
 	VocMaxV    working.Number `json:"voc_max_v" words:"greatest maximum voltage of any string"`
+	OnePlace   working.Flag   `json:"joined_parts_in_one_place" words:"whether parts that are joined without a run of cable say that they stand in one place"`
 	Legends    working.Names  `json:"label_legends" words:"legends of the labels put up"`
 }
 
@@ -49,6 +50,7 @@ func (r *rooms) installation(in *schema.Installation, f *Facts) Installation {
 		DesignDate: working.StatedText(in.Project.DesignDate),
 		TempMinC:   working.Stated("T_min", "°C", in.Site.TempMinC),
 		TempMaxC:   working.Stated("T_max", "°C", in.Site.TempMaxC),
+		OnePlace:   r.cables.OnePlace,
 		Legends:    r.labels.Legends,
 	}
 	v.sums(f)

@@ -79,3 +79,30 @@ func TestCasesRefused(t *testing.T) {
 		}
 	}
 }
+
+// A test of figures may change the installation stated above it; the one above stays
+// what it is.
+func TestFiguresChange(t *testing.T) {
+	const stated = `figures:
+  - installation: {project: {reference: TRIAL, stage: design, country: GB}, roof: {planes: [{id: P, pitch_deg: 20}]}}
+    gives: [{subject: planes, id: P, fact: pitch_deg, value: 20}]
+`
+	cases, failures, err := readTests(t, stated+`  - {says: steeper, changes: {/roof/planes/0/pitch_deg: 30, /project/stage: as_built}, gives: [{subject: planes, id: P, fact: pitch_deg, value: 30}]}
+  - {says: of another date, changes: {/project/design_date: "2026-01-01"}, gives: [{subject: planes, id: P, fact: pitch_deg, value: 20}, {subject: installation, id: installation, fact: stage, value: design}]}
+`, "require: fuse_fitted")
+	if err != nil || len(failures) > 0 || len(cases) != 3 {
+		t.Error(len(cases), failures, err)
+	}
+	for text, want := range map[string]string{
+		stated + "  - {changes: {/roof/planes/1/pitch_deg: 3}, gives: [{subject: planes, id: P, fact: pitch_deg, value: 3}]}\n":               "rows/tests/pvstring.yaml:4:5: there is no place /roof/planes/1/pitch_deg in the installation that the test changes",
+		stated + "  - {changes: {pitch_deg: 3}, gives: [{subject: planes, id: P, fact: pitch_deg, value: 3}]}\n":                              "there is no place pitch_deg",
+		stated + "  - {changes: {/roof/pitch/deg: 3}, gives: [{subject: planes, id: P, fact: pitch_deg, value: 3}]}\n":                        "there is no place /roof/pitch/deg",
+		stated + "  - {installation: {}, changes: {/a: 3}, gives: [{subject: planes, id: P, fact: pitch_deg, value: 3}]}\n":                   "both an installation and changes",
+		"figures:\n  - {changes: {/project/stage: design}, gives: [{subject: installation, id: installation, fact: stage, value: design}]}\n": "no installation, and none above it",
+		stated + "  - {changes: {/project/stage: planned}, gives: [{subject: installation, id: installation, fact: stage, value: design}]}\n": "the installation cannot be read",
+	} {
+		if _, _, err := readTests(t, text, "require: fuse_fitted"); err == nil || !strings.Contains(err.Error(), want) {
+			t.Errorf("got %v\nwant %s", err, want)
+		}
+	}
+}

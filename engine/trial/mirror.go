@@ -20,12 +20,13 @@ type requirementFile struct {
 	NotShown      any `json:"not_shown"`      // cases in which too little is known
 }
 
-// figuresFile mirrors figure_trial: a small installation and the facts that the set's figures must give for it.
+// figuresFile mirrors figure_trial: a small installation, or what is different from the last one stated above, and the facts that the set's figures must give for it.
 type figuresFile struct {
 	schema.Pointer
-	Says         schema.Text `json:"says"`         // what the test is about
-	Installation any         `json:"installation"` // an installation, as in a document
-	Gives        []givenFile `json:"gives"`        // facts that it must give
+	Says         schema.Text    `json:"says"`         // what the test is about
+	Installation any            `json:"installation"` // an installation, as in a document
+	Changes      map[string]any `json:"changes"`      // what is different from the last installation stated above: values by JSON pointer
+	Gives        []givenFile    `json:"gives"`        // facts that it must give
 }
 
 // givenFile mirrors given: one fact of one part and its value; within is how far it may be off.

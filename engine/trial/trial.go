@@ -5,10 +5,8 @@ package trial
 
 import (
 	"context"
-	"encoding/json"
 	"fmt"
 	"io/fs"
-	"math"
 	"path"
 	"sort"
 
@@ -97,23 +95,6 @@ func (r *reader) refuse(at, what, remedy string) {
 	r.problems = append(r.problems, r.src.ProblemAt(at, what, remedy))
 }
 
-func (r *reader) figures(file testsFile) {
-	for _, t := range file.Figures {
-		raw, err := json.Marshal(t.Installation)
-		if err != nil {
-			r.refuse(t.At(), err.Error(), "")
-			continue
-		}
-		line := r.src.Position(t.At()).Line
-		doc, err := schema.Decode(fmt.Sprintf("%s:%d: installation", r.src.Name, line), raw)
-		if err != nil {
-			r.refuse(t.Pointer.Member("installation"), "the installation cannot be read: "+err.Error(), "")
-			continue
-		}
-		r.cases = append(r.cases, Case{Says: t.Says.Value, File: r.src.Name, Line: line, doc: doc, gives: t.Gives})
-	}
-}
-
 // Run runs the cases and returns those that did not go as they say.
 func Run(ctx context.Context, set *ruleset.RuleSet, cases []Case) ([]Failure, error) {
 	var failures []Failure
@@ -154,42 +135,4 @@ func (c Case) outcome(ctx context.Context, set *ruleset.RuleSet) (judge.Outcome,
 		}
 	}
 	return "", fmt.Errorf("%s:%d: the subject was not judged", c.File, c.Line)
-}
-
-func (c Case) runFigures(set *ruleset.RuleSet) string {
-	f := facts.Derive(&c.doc.Installation, set.Book)
-	for _, g := range c.gives {
-		got := factNamed(f, g)
-		want := ruleset.Plain(g.Value)
-		if number, ok := want.(float64); ok {
-			v, isNumber := got.(float64)
-			if isNumber && math.Abs(v-number) <= g.Within.Value+1e-9*math.Abs(number) {
-				continue
-			}
-		} else if got != nil && got == want {
-			continue
-		}
-		return fmt.Sprintf("%s of %s is %v, wanted %v", g.Fact.Value, g.ID.Value, got, want)
-	}
-	return ""
-}
-
-// factNamed is the plain value of a fact; nil when there is none, or it is
-// unknown.
-func factNamed(f *facts.Facts, g givenFile) any {
-	of, ok := catalogue.Of(g.Subject.Value)
-	if !ok {
-		return nil
-	}
-	fact, ok := of.Fact(g.Fact.Value)
-	if !ok {
-		return nil
-	}
-	parts, _ := of.Parts(f)
-	for _, p := range parts {
-		if p.ID == g.ID.Value {
-			return p.Value(fact).Plain()
-		}
-	}
-	return nil
 }

@@ -8,15 +8,17 @@ import (
 	"sunclause/facts/book"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
 // Facts are the facts of the cables of an installation.
 type Facts struct {
-	Runs       []Run       // nil when the document states none
-	Segments   []Segment   // nil when the document states no runs
-	Connectors []Connector // nil when the document states no runs
-	Drops      []Drop      // by string
+	Runs       []Run        // nil when the document states none
+	Segments   []Segment    // nil when the document states no runs
+	Connectors []Connector  // nil when the document states no runs
+	Drops      []Drop       // by string
+	OnePlace   working.Flag // whether parts joined without a run stand in one place
 }
 
 // plan is what the facts of cables are worked out from.
@@ -30,15 +32,16 @@ type plan struct {
 	wires   map[*schema.CableDatasheet]Wire
 	mains   mains
 	duties  batteries
+	onRoof  map[string]bool // strings and frames
 }
 
 // Derive derives the facts of the cables.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b book.Book) Facts {
-	p := &plan{in: in, circuit: c, pv: pv, book: b, strings: carriedBy(c, pv), inputs: map[string]*pvstring.Mppt{}, wires: map[*schema.CableDatasheet]Wire{}, mains: mainsOf(in, c), duties: batteriesOf(in, c)}
+	p := &plan{in: in, circuit: c, pv: pv, book: b, strings: carriedBy(c, pv), inputs: map[string]*pvstring.Mppt{}, wires: map[*schema.CableDatasheet]Wire{}, mains: mainsOf(in, c), duties: batteriesOf(in, c), onRoof: onRoof(in)}
 	for i := range pv.Mppts {
 		p.inputs[pv.Mppts[i].ID] = &pv.Mppts[i]
 	}
-	f := Facts{Drops: make([]Drop, len(in.Strings))}
+	f := Facts{Drops: make([]Drop, len(in.Strings)), OnePlace: onePlace(in, c)}
 	if in.Cables != nil {
 		f.Runs, f.Segments, f.Connectors = make([]Run, 0, len(in.Cables)), make([]Segment, 0, len(in.Cables)), []Connector{}
 	}

@@ -40,7 +40,7 @@ func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cable
 	j := &job{in: in, c: c, pv: pv, cables: cables, b: b, rows: scheduleRows(b),
 		hung: map[hanging][]int{}, byRun: map[string][]*schema.Label{},
 		isolator: map[string]int{}, inputs: map[string][]int{}, strings: map[string]int{},
-		runs: map[string]int{}, leaves: map[string]int{}, arrays: map[string]bool{}, sheets: map[string]*schema.InverterDatasheet{}, values: map[string]values{}, places: placesOf(in)}
+		runs: map[string]int{}, leaves: map[string]int{}, arrays: map[string]bool{}, sheets: map[string]*schema.InverterDatasheet{}, values: map[string]values{}, places: circuit.PlacesOf(in)}
 	for i := range in.Cables {
 		j.runs[in.Cables[i].ID.Value], j.leaves[in.Cables[i].From.Value] = i, i
 	}

@@ -86,36 +86,3 @@ func (j *job) implied(id string) (working.Flag, bool) {
 	}
 	return working.Flag{}, false
 }
-
-// placesOf lists where the parts stand that can carry a label.
-func placesOf(in *schema.Installation) map[string]schema.Text {
-	at := map[string]schema.Text{in.AC.Supply.ID.Value: in.AC.Supply.Place, in.Earthing.MainTerminal.ID.Value: in.Earthing.MainTerminal.Place}
-	for i := range in.Isolators {
-		at[in.Isolators[i].ID.Value] = in.Isolators[i].Place
-	}
-	for i := range in.Arrays {
-		at[in.Arrays[i].ID.Value] = in.Arrays[i].Place
-	}
-	for i := range in.Inverters {
-		at[in.Inverters[i].ID.Value] = in.Inverters[i].Place
-	}
-	for i := range in.SPDs {
-		at[in.SPDs[i].ID.Value] = in.SPDs[i].Place
-	}
-	for i := range in.AC.Boards {
-		at[in.AC.Boards[i].ID.Value] = in.AC.Boards[i].Place
-	}
-	for i := range in.AC.Meters {
-		at[in.AC.Meters[i].ID.Value] = in.AC.Meters[i].Place
-	}
-	for i := range in.AC.Changeovers {
-		at[in.AC.Changeovers[i].ID.Value] = in.AC.Changeovers[i].Place
-	}
-	for i := range in.Earthing.Terminals {
-		at[in.Earthing.Terminals[i].ID.Value] = in.Earthing.Terminals[i].Place
-	}
-	for i := range in.Storage.Batteries {
-		at[in.Storage.Batteries[i].ID.Value] = in.Storage.Batteries[i].Place
-	}
-	return at
-}

@@ -143,8 +143,8 @@ func clampsASide(holds []clampHold) int {
 // clampedLoads works out how a module is held: how many clamps, and what load it is
 // good for with the clamps where they are.
 func (s *slope) clampedLoads(f *Module, m *placedModule, holds []clampHold) {
-	f.PushSheetPa = working.Stated("p_sheet", "Pa", m.sheet.DesignLoadPushPa)
-	pushes, pulls := []working.Number{f.PushSheetPa}, []working.Number{working.Stated("w_sheet", "Pa", m.sheet.DesignLoadPullPa)}
+	pushes := []working.Number{working.Stated("p_sheet", "Pa", m.sheet.DesignLoadPushPa)}
+	pulls := []working.Number{working.Stated("w_sheet", "Pa", m.sheet.DesignLoadPullPa)}
 	at := s.doc.Member("clamps")
 	if s.doc.Clamps == nil || len(holds) == 0 { // nothing holds it: no load is shown to be carried
 		pushes = append(pushes, working.Unknown("p_zone", "Pa", at))

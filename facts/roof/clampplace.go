@@ -25,7 +25,6 @@ var (
 	fromNearCorner = working.NewFormula("d_rail", "mm", "|e_near + a − e_rail|", working.ByDefinition)
 	fromFarCorner  = working.NewFormula("d_rail", "mm", "|e_far − a − e_rail|", working.ByDefinition)
 	fromAnyCorner  = working.NewFormula("d_rail", "mm", "least of |e_near + a − e_rail|, |e_far − a − e_rail|", working.ByDefinition)
-	alongSide      = working.NewFormula("d_rail", "mm", "|e_side − e_rail|", working.ByDefinition)
 	beyondHalf     = working.NewFormula("d_half", "mm", "a − (e_far − e_near) / 2", working.ByDefinition)
 	gapOff         = working.NewFormula("Δd", "mm", "|d − d_sheet|", working.ByDefinition)
 )
@@ -79,7 +78,7 @@ func (h *clampHold) edge() working.Number {
 func (h *clampHold) offRail(r *rail) working.Number {
 	at := r.at.As("e_rail")
 	if h.upright() != r.across {
-		return alongSide.Of(h.edge().As("e_side"), at)
+		return offRailLine.Of(h.edge().As("y_f"), at.As("y_rail"))
 	}
 	near, far := h.ends()
 	from := working.Stated("a", "mm", h.doc.FromCornerMm)

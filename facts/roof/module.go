@@ -27,7 +27,6 @@ type Module struct {
 	PullRatedPa  working.Number `json:"pull_rated_pa" words:"design load on its rear that it carries as clamped"`
 	PushPa       working.Number `json:"push_pa" words:"characteristic load on its front by dead load, snow and wind"`
 	PushRatedPa  working.Number `json:"push_rated_pa" words:"design load on its front that it carries as clamped"`
-	PushSheetPa  working.Number `json:"push_sheet_pa" words:"design load on its front as its sheet prints it"`
 	UpliftKnM2   working.Number `json:"uplift_kn_per_m2" words:"design load away from the roof"`
 	Rails        working.Number `json:"rails" words:"rails below it, those in one line once"`
 	Direct       working.Number `json:"direct_fixings" words:"fixings that hold it without a rail"`
