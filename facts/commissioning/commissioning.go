@@ -45,7 +45,7 @@ var (
 
 // Derive derives the facts of commissioning.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, "ac"), spdsDC: spdsOn(in, "pv_dc", "battery_dc")}
+	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, c, circuit.AC), spdsDC: spdsOn(in, c, circuit.PV, circuit.Battery)}
 	f := Facts{
 		Strings:     d.strings(),
 		Combiners:   d.combiners(),
