@@ -117,7 +117,7 @@ var units = strings.Fields(`v kv a ka ma w kva va kwh hz s ms wait_min repeat_mi
 	ohm_per_km mv_per_a_m k_m_per_w kwh_per_kw per_km2_yr per_yr hz_per_s pct_per_min
 	mm_per_kn um_per_m_per_k fraction diameters`)
 
-// counts are numbers without a unit: counts, and the numbers by which the books
+// counts are numbers without a unit: counts, the value of whatever member, and the numbers by which the books
 // call a class or method.
 var counts = map[string]bool{
 	"broken_left": true, "broken_replaced": true, "bypass_diodes": true, "cells": true, "conductor_class": true,
@@ -127,7 +127,7 @@ var counts = map[string]bool{
 	"method": true, "mid_clamps": true, "modules": true, "modules_in_series": true, "modules_per_unit": true, "phases": true,
 	"poles": true, "poles_in_series": true, "protected_poles": true, "screws": true, "screws_min": true,
 	"service_class": true, "steps": true, "storeys": true, "string_inputs": true, "strings": true,
-	"units": true, "ways": true,
+	"units": true, "value": true, "ways": true,
 }
 
 func TestUnitsStandInNames(t *testing.T) {

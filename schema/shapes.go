@@ -502,6 +502,7 @@ var (
 		{"requirement", false, &shapeOfText, nil},
 		{"subject", false, &shapeOfTerminal, nil},
 		{"until", false, &shapeOfDate, nil},
+		{"value", false, &shapeOfSigned, nil},
 	}}
 
 	shapeOfEarthConductor = shape{kind: isObject, defined: "earthing.schema.json#/$defs/earth_conductor", must: 0, members: []memberShape{
