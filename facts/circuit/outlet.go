@@ -18,7 +18,6 @@ type outlet struct {
 type fed struct {
 	terminal, at string
 	words        []string
-	missing      []working.Gap // why it is not known what it is
 }
 
 // sources are the words for ways that generators feed.
@@ -34,11 +33,8 @@ var wayWords = map[string][]string{
 func generatorsOf(in *schema.Installation) []fed {
 	var all []fed
 	add := func(terminal, at string, kind schema.Text) {
-		g := fed{terminal: terminal, at: at, words: wayWords[kind.Value]}
-		switch {
-		case !kind.Stated():
-			g.missing = []working.Gap{working.Unstated(kind.At())}
-		case g.words == nil:
+		g := fed{terminal, at, wayWords[kind.Value]}
+		if g.words == nil { // of another kind, or of none that is stated
 			g.words = sources
 		}
 		all = append(all, g)
@@ -47,7 +43,7 @@ func generatorsOf(in *schema.Installation) []fed {
 		add(inv.ID.Value+".ac", inv.At(), inv.Datasheet.To().Kind)
 	}
 	for _, b := range in.Storage.Batteries {
-		all = append(all, fed{terminal: b.ID.Value + ".ac", at: b.At(), words: wayWords["battery"]})
+		all = append(all, fed{b.ID.Value + ".ac", b.At(), wayWords["battery"]})
 	}
 	for _, e := range in.AC.ExistingGeneration {
 		if e.Way.Stated() {
@@ -174,11 +170,6 @@ func (c *Circuit) Serves(way string) working.Text {
 func (c *Circuit) ServesMade(way string) working.Text {
 	o := c.outlets[way]
 	stated := working.StatedText(o.way.Serves)
-	for _, g := range o.generators {
-		if g.missing != nil {
-			return working.UnknownText(g.missing...)
-		}
-	}
 	switch words, by := o.decided(); {
 	case words == nil:
 		return stated
