@@ -174,6 +174,8 @@ func (c *Circuit) ServesMade(way string) working.Text {
 	o := c.outlets[way]
 	stated := working.StatedText(o.way.Serves)
 	switch words, by := o.decided(); {
+	case words == nil && c.runs == nil:
+		return working.UnknownText("/cables")
 	case words == nil:
 		return stated
 	case slices.Contains(words, stated.Value()):
