@@ -75,7 +75,7 @@ func (r *rooms) lists() *Facts {
 		StringTests: r.tests.Strings, CombinerTests: r.tests.Combiners, CurveTests: r.tests.Curves,
 		InsulationTests: r.tests.Insulation, ContinuityTests: r.tests.Continuity,
 		CircuitTests: r.tests.Circuits, RCDTests: r.tests.RCDs, Instruments: r.tests.Instruments,
-		Dates: r.papers.Orders, Notices: r.papers.Notices, GridSettings: r.papers.Settings,
+		Fits: r.tests.Fits, Dates: r.papers.Orders, Notices: r.papers.Notices, GridSettings: r.papers.Settings,
 	}
 }
 

@@ -63,9 +63,10 @@ type Facts struct {
 	RCDTests        []commissioning.RCDTest        `json:"rcd_tests" from:"/commissioning/rcds" words:"tests of residual current devices"`
 	Instruments     []commissioning.Instrument     `json:"instruments" from:"/commissioning/instruments" words:"test instruments"`
 
-	Dates        []handover.Order   `json:"dates" from:"/handover" words:"orders in which the dates of the document have to stand"`
-	Notices      []handover.Notice  `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
-	GridSettings []handover.Setting `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
+	Fits         []commissioning.Fit `json:"fits" from:"/commissioning" words:"words of the records and papers that have to fit what they are about"`
+	Dates        []handover.Order    `json:"dates" from:"/handover" words:"orders in which the dates of the document have to stand"`
+	Notices      []handover.Notice   `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
+	GridSettings []handover.Setting  `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"fmt"
+	"strconv"
 
 	"sunclause/schema"
 )
@@ -21,6 +22,20 @@ func (u Unlikely) FailsCheck() bool { return !u.Departure.Counts() }
 // Says puts the value into one line, with what is plausible.
 func (u Unlikely) Says() string {
 	return fmt.Sprintf("%s is %s; plausible is %s", u.Name, u.Value, u.Plausible)
+}
+
+// accepted reports whether the value is the one that a departure accepts.
+func (u Unlikely) accepted(value schema.Number) bool {
+	v, err := strconv.ParseFloat(u.Value, 64)
+	return err == nil && v == value.Value
+}
+
+// UnlikelyIn lists the unlikely values of a document, with the departures from them,
+// for those who show what is derived and judge nothing.
+func UnlikelyIn(doc *schema.Document) []Unlikely {
+	r := Result{Document: doc, Unlikely: unlikely(doc)}
+	r.depart(Options{})
+	return r.Unlikely
 }
 
 // unlikely lists the numbers that are outside what the schema calls plausible. That
@@ -58,4 +73,4 @@ func nothing(in *schema.Installation) bool {
 func (r *Result) NothingToCheck() bool { return nothing(&r.Document.Installation) }
 
 // LookAgain is what to do about an unlikely value.
-const LookAgain = "Look again at the sheet, the drawing or the place. Where the value is right, state a departure with this member: who looked again, and why it stays."
+const LookAgain = "Look again at the sheet, the drawing or the place. Where the value is right, state a departure with this member and value: who looked again, and why it stays."

@@ -46,6 +46,7 @@ type Run struct {
 	Wire
 	Route
 	Ends
+	Colours
 	Whereabouts
 }
 
@@ -71,6 +72,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	segments := p.segments(&f, r)
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
+	f.Colours = coloursOf(r)
 	f.Whereabouts = p.whereabouts(r, segments)
 	f.worst(segments)
 	f.voltageDrop(i, r, p, segments)

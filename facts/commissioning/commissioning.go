@@ -27,6 +27,7 @@ type Facts struct {
 	Instruments []Instrument
 	Proofs      []Proof // by inverter
 	Record      Record
+	Fits        []Fit
 }
 
 // Sources of the formulas of this room. None of these texts was at hand when
@@ -56,6 +57,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 		Instruments: d.instrumentFacts(),
 		Proofs:      d.proofs(),
 		Record:      d.record(),
+		Fits:        d.fits(),
 	}
 	d.countPoles(f.Strings, f.Insulation)
 	return f
