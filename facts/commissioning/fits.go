@@ -19,7 +19,9 @@ type Fit struct {
 
 // fits holds the words of the document to the table of what fits: of each row the path
 // of a member (schema.Places), and the words that may stand there, or the kinds of the
-// part that it names. Rows about one thing are judged together.
+// part that it names; where it has neither, nothing may be stated there. A row may hold
+// only where something is stated at another path, or unless it is. Rows about one thing
+// are judged together.
 func (d *deriver) fits() []Fit {
 	all := []Fit{}
 	t := d.book.Tables["fits"]
@@ -36,6 +38,9 @@ func (d *deriver) fits() []Fit {
 			place[word("fit")] = i
 			all = append(all, Fit{Subject: working.Subject{ID: word("fit"), At: "/commissioning", Name: word("title")}, Misfits: working.Counted("n", 0, "")})
 		}
+		if where, unless := word("where"), word("unless"); where != "" && !d.stated(where) || unless != "" && d.stated(unless) {
+			continue
+		}
 		for _, p := range schema.Places(d.in, word("path")) {
 			if is := p.Value; p.Stated() && !slices.Contains(strings.Fields(word("words")), is) && !isOf(kinds[is], strings.Fields(word("kinds"))) {
 				all[i].misfit(p.Text, kinds[is])
@@ -43,6 +48,11 @@ func (d *deriver) fits() []Fit {
 		}
 	}
 	return all
+}
+
+// stated reports whether something is stated where a path leads.
+func (d *deriver) stated(path string) bool {
+	return slices.ContainsFunc(schema.Places(d.in, path), func(p schema.Place) bool { return p.Stated() })
 }
 
 // isOf reports whether a kind is one of some, instrument.pv_tester also an instrument.
