@@ -45,9 +45,11 @@ func TestFits(t *testing.T) {
 		{"fit": "where", "title": "where", "path": "/commissioning/functional/test=spd_indicator/id", "where": "/spds/*/id"},
 		{"fit": "unless", "title": "unless", "path": "/commissioning/functional/test=spd_indicator/id", "unless": "/inverters/*/id"},
 	}
+	facttest.Wants(t, "where nobody knows", derive(t, doc, b).Fits[1].Misfits, "/spds")
+	doc["spds"] = list{}
 	holds("what may not be", 1, 0, 0)
 	doc["datasheets"].(object)["spds"] = object{"spd": object{"type": "T2"}}
-	doc["spds"], doc["inverters"] = list{object{"id": "SPD1", "datasheet": "spd", "connected_at": "S1.pos"}}, list{}
+	doc["spds"], doc["inverters"] = list{object{"id": "SPD1", "datasheet": "spd", "connected_at": "S1"}}, list{}
 	delete(first, "part")
 	delete(second, "part")
 	holds("what may not be beside another", 1, 1, 1)
