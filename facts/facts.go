@@ -61,7 +61,8 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 // lists takes the lists of the rooms.
 func (r *rooms) lists() *Facts {
 	return &Facts{
-		Strings: r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
+		ModuleSheets: r.pv.Sheets,
+		Strings:      r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
 		Runs: r.runs(), Segments: r.cables.Segments, Connectors: r.cables.Connectors,
 		SPDs:   r.surges.SPDs,
 		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
@@ -74,7 +75,7 @@ func (r *rooms) lists() *Facts {
 		StringTests: r.tests.Strings, CombinerTests: r.tests.Combiners, CurveTests: r.tests.Curves,
 		InsulationTests: r.tests.Insulation, ContinuityTests: r.tests.Continuity,
 		CircuitTests: r.tests.Circuits, RCDTests: r.tests.RCDs, Instruments: r.tests.Instruments,
-		Notices: r.papers.Notices, GridSettings: r.papers.Settings,
+		Fits: r.tests.Fits, Dates: r.papers.Orders, Notices: r.papers.Notices, GridSettings: r.papers.Settings,
 	}
 }
 

@@ -22,6 +22,8 @@ import (
 type Facts struct {
 	Installation Installation `json:"installation" words:"the installation as a whole"`
 
+	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
+
 	Strings    []String            `json:"strings" from:"/strings" words:"PV strings"`
 	Mppts      []pvstring.Mppt     `json:"mppts" from:"/inverters" words:"tracking inputs of the inverters"`
 	Inverters  []Inverter          `json:"inverters" from:"/inverters" words:"inverters"`
@@ -61,8 +63,10 @@ type Facts struct {
 	RCDTests        []commissioning.RCDTest        `json:"rcd_tests" from:"/commissioning/rcds" words:"tests of residual current devices"`
 	Instruments     []commissioning.Instrument     `json:"instruments" from:"/commissioning/instruments" words:"test instruments"`
 
-	Notices      []handover.Notice  `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
-	GridSettings []handover.Setting `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
+	Fits         []commissioning.Fit `json:"fits" from:"/commissioning" words:"words of the records and papers that have to fit what they are about"`
+	Dates        []handover.Order    `json:"dates" from:"/handover" words:"orders in which the dates of the document have to stand"`
+	Notices      []handover.Notice   `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
+	GridSettings []handover.Setting  `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts

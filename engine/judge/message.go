@@ -48,11 +48,31 @@ func (j Judgment) sayMeasured() string {
 	}
 	value, limit := pair(*j.Measured, *j.Limit)
 	allowed := strings.TrimSpace(allowedWords[c.Comparison] + " " + limit)
+	if place := j.otherPlace(); place != "" {
+		allowed += ", by " + working.SpokenPlace(place)
+	}
 	says := fmt.Sprintf("%s: %s; allowed %s%s", about, value, allowed, sayMargin(j))
 	if others := len(j.Requirement.AnyOf) - 1; others > 0 && j.Outcome == NotMet {
 		says += ", or else: " + sayOthers(j.Requirement.AnyOf[1:])
 	}
 	return says
+}
+
+// otherPlace is where another word stands or comes from with which a word of the part
+// should agree and does not; "" where there is none outside the part.
+func (j Judgment) otherPlace() string {
+	subject, known := catalogue.Of(j.Requirement.Subject)
+	if c := j.Compared(); j.Outcome != NotMet || c.Comparison != "equals" || !known || !j.facts.Known() {
+		return ""
+	}
+	f, own := subject.Fact(j.Compared().Limit.Fact)
+	if !own || f.Kind != catalogue.Text {
+		return ""
+	}
+	if at := j.facts.Word(f).At(); !strings.HasPrefix(at, j.Subject.At) {
+		return at
+	}
+	return ""
 }
 
 // ValueAndLimit are what was measured and what is allowed, each in a few words;

@@ -219,6 +219,11 @@ func yamlText(text string, inBrackets bool) string {
 	return string(raw)
 }
 
+const (
+	olderForm   = "this is written in the form of older versions"
+	howUpgraded = "sunclause ruleset upgrade FOLDER rewrites a whole set"
+)
+
 // oldRows are the rows of a file that are in the older form, each as a problem that
 // says what it would be.
 func oldRows(src *schema.Source) schema.Problems {
@@ -241,10 +246,10 @@ func (o oldCard) problem(src *schema.Source, at string) *schema.Problem {
 	if !o.isOld() {
 		return nil
 	}
-	what := "this is written in the form of older versions"
+	what := olderForm
 	if n, err := o.upgraded(); err == nil {
 		what += "; now it is " + n.says(o.isRule)
 	}
-	p := src.ProblemAt(at, what, "sunclause ruleset upgrade FOLDER rewrites a whole set")
+	p := src.ProblemAt(at, what, howUpgraded)
 	return &p
 }

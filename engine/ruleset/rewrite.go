@@ -114,7 +114,7 @@ func (c cardText) block(members []schema.Member, i int) memberBlock {
 		text := strings.TrimRight(line, " \r\n")
 		plain := strings.TrimLeft(text, " ")
 		deep := len(text) - len(plain)
-		inside := deep > len(indent) || deep == len(indent) && strings.HasPrefix(plain, "- ")
+		inside := deep > len(indent) || deep == len(indent) && strings.HasPrefix(plain+" ", "- ")
 		if at > from && !inside && plain != "" && !strings.HasPrefix(plain, "#") {
 			break
 		}

@@ -19,6 +19,7 @@ type Facts struct {
 	Interfaces []Interface // by inverter
 	Notices    []Notice    // nil when the document states no notifications
 	Settings   []Setting   // nil when the document states no inverters
+	Orders     []Order
 }
 
 // Derive derives the facts of the handover.
@@ -29,6 +30,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 		Interfaces: interfaces(in),
 		Notices:    notices(in),
 		Settings:   settings(in, b),
+		Orders:     orders(in, b),
 	}
 }
 
@@ -50,6 +52,17 @@ func latest(dates []schema.Text) (last schema.Text) {
 		}
 	}
 	return last
+}
+
+// lastOf is the last of some dates that are all due; the one that is not stated where
+// there is such a one.
+func lastOf(dates []schema.Text) (last schema.Text) {
+	for _, d := range dates {
+		if !d.Stated() {
+			return d
+		}
+	}
+	return latest(dates)
 }
 
 // days counts the days between two dates. Where one was looked for in a list

@@ -95,12 +95,23 @@ func (m module) vmpAt(symbol string, series, temperature working.Number) working
 // module is first raised by the light on its rear side.
 func (m module) designShortCircuit(b book.Book) working.Number {
 	factor := b.Number("isc_factor", "K_I")
-	if !m.sheet.Bifacial.Stated() {
-		return working.Unknown("I_sc,max", "A", m.sheet.Bifacial.At())
+	bifacial := m.bifacial()
+	if !bifacial.Known() {
+		return working.Unknown("I_sc,max", "A", bifacial.Missing()...)
 	}
-	if !m.sheet.Bifacial.Value {
+	if !bifacial.Value() {
 		return iscDesign.Of(factor, m.isc.For("I"))
 	}
 	raised := iscRaised.Of(m.isc, working.Stated("φ", "", m.sheet.BifacialityFraction), b.Number("rear_irradiance_w_per_m2", "G_rear"))
 	return iscDesign.Of(factor, raised.For("I"))
+}
+
+// bifacial reports whether the rear side generates: the word of the sheet, where the
+// response of the rear side that it prints does not say otherwise.
+func (m module) bifacial() working.Flag {
+	stated, rear := working.StatedFlag(m.sheet.Bifacial), m.sheet.BifacialityFraction
+	if !rear.Stated() {
+		return stated
+	}
+	return working.AgreedFlag(stated, working.KnownFlag(rear.Value > 0, rear.At()))
 }

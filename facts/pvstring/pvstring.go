@@ -12,6 +12,7 @@ import (
 // Facts are the facts of this room. A list is nil when the document does not
 // state the parts it is about.
 type Facts struct {
+	Sheets    []Sheet
 	Strings   []String
 	Mppts     []Mppt
 	Inverters []Inverter
@@ -42,7 +43,7 @@ var (
 
 // Derive derives the facts of every string, tracking input and inverter.
 func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
-	var f Facts
+	f := Facts{Sheets: sheetsOf(in)}
 	all := inputsOf(in)
 	if in.Strings != nil {
 		f.Strings = make([]String, len(in.Strings))
