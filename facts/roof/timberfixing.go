@@ -12,6 +12,8 @@ type TimberFixing struct {
 	TestedInTimber working.Flag   `json:"kit_tested_in_timber" words:"whether it was tested with its screws in timber"`
 	TestedInBatten working.Flag   `json:"kit_tested_in_batten" words:"whether it was tested on battens or boards alone"`
 	OffTimberMm    working.Number `json:"off_timber_mm" words:"distance from the middle line of the nearest rafter, or from the noggin it names"`
+	OffMiddleMm    working.Number `json:"off_middle_mm" words:"distance of the screws from the middle line of the timber, as stated"`
+	OffDrawnMm     working.Number `json:"off_middle_disagreement_mm" words:"difference between that distance and the one from its place to the timber"`
 	HalfWidthMm    working.Number `json:"timber_half_width_mm" words:"half the width of the timber"`
 	WidthMm        working.Number `json:"timber_width_mm" words:"width of the timber"`
 	WidthMinMm     working.Number `json:"timber_width_min_mm" words:"smallest width of timber that its maker allows"`
@@ -40,7 +42,8 @@ type TimberFixing struct {
 	SpacingDueD    working.Number `json:"screw_spacing_due_d" words:"distance from screw to screw along the grain that is due, over the diameter"`
 }
 
-// timber is what screws hold in.
+// timber is what screws hold in. How far they are off its middle is taken as the greater
+// of what is stated and of what their place shows.
 type timber struct {
 	width, height, density, offMiddle working.Number
 }
@@ -56,6 +59,7 @@ type screwLoads struct {
 var (
 	screwDistances = en1995("8.7.2, table 8.6", working.Read)
 
+	offDrawn         = working.NewFormula("Δe", "mm", "|e_m − d_t|", working.ByDefinition)
 	halfWidth        = working.NewFormula("b_2", "mm", "b / 2", working.ByDefinition)
 	leverPull        = working.NewFormula("T", "kN", "F_d · (1 + e / c)", statics)
 	overDiameter     = working.NewFormula("a/d", "", "a / d", screwDistances)
@@ -78,12 +82,16 @@ const leastScrewAngle = 30
 func (s *slope) timberFixingOf(doc *schema.Fixing, sheet *schema.FixingDatasheet, screw *schema.ScrewDatasheet, loads screwLoads) TimberFixing {
 	noggin := s.nogginOf(doc)
 	t := s.timberOf(doc, noggin)
+	stated, drawn := working.Stated("e_m", "mm", doc.OffMiddleMm), s.offTimber(doc, noggin)
+	t.offMiddle = working.Greatest("e_m", "mm", stated, drawn)
 	f := TimberFixing{
 		Member:         working.StatedText(doc.Member),
 		InTimber:       s.inTimber(doc.Member),
 		TestedInTimber: working.StatedFlag(sheet.Load.TestedInTimber),
 		TestedInBatten: working.StatedFlag(sheet.Load.TestedInBatten),
-		OffTimberMm:    s.offTimber(doc, noggin),
+		OffTimberMm:    drawn,
+		OffMiddleMm:    stated,
+		OffDrawnMm:     offDrawn.Of(stated, drawn),
 		HalfWidthMm:    halfWidth.Of(t.width),
 		WidthMm:        t.width,
 		WidthMinMm:     working.Stated("b_min", "mm", sheet.Hook.MemberWidthMinMm),
@@ -116,7 +124,7 @@ func (f *TimberFixing) pullOn(load working.Number, hook *schema.HookDatasheet) w
 
 // outsideTimber leaves unknown what only screws in timber have.
 func (f *TimberFixing) outsideTimber(at string) {
-	for _, n := range []*working.Number{&f.DiameterMm, &f.DepthMm, &f.DepthOverD, &f.EdgeOverD, &f.EndOverD, &f.SpacingOverD,
+	for _, n := range []*working.Number{&f.OffDrawnMm, &f.DiameterMm, &f.DepthMm, &f.DepthOverD, &f.EdgeOverD, &f.EndOverD, &f.SpacingOverD,
 		&f.ThicknessOverD, &f.WidthOverD, &f.WithdrawalKn, &f.TensionKn, &f.ShearKn, &f.Combined,
 		&f.DepthDueD, &f.EdgeDueD, &f.EndDueD, &f.SpacingDueD} {
 		*n = working.Unknown("n", "", at)

@@ -81,7 +81,7 @@ func hookAt(id string, x float64, changed object) object {
 // TestSpaces measures the distances of EN 1995-1-1, table 8.6, in diameters.
 func TestSpaces(t *testing.T) {
 	h := standard(t)
-	h.rafters["width_mm"] = 64
+	h.rafters["width_mm"], h.rafters["first_mm"], h.rafters["spacing_mm"] = 64, 0, 500
 	h.plane["fixings"] = list{
 		hookAt("A", 10000, nil), hookAt("B", 11000, object{"off_middle_mm": 4}),
 		hookAt("C", 12000, object{"screw_arrangement": "side_by_side", "screw_spacing_mm": 32}),
@@ -99,6 +99,22 @@ func TestSpaces(t *testing.T) {
 	if f[4].WithdrawalKn.Known() {
 		t.Error("a screw at less than 30° to the grain is outside the clause")
 	}
+}
+
+// TestOffMiddle: a screw is as near to the edge of the timber as the worse of what is
+// stated and of what its place shows.
+func TestOffMiddle(t *testing.T) {
+	h := standard(t) // a rafter of 75 mm at 10200
+	h.plane["fixings"] = list{hookAt("A", 10235, nil), hookAt("B", 10200, object{"off_middle_mm": 35}), hookAt("C", 10190, object{"off_middle_mm": 10})}
+	f := h.derive(t).Fixings
+	near(t, "by its place, 2.5 mm from the edge", f[0].EdgeOverD, 2.5/8, 0)
+	near(t, "by what is stated", f[1].EdgeOverD, 2.5/8, 0)
+	near(t, "both agree", f[2].EdgeOverD, 27.5/8, 0)
+	for i, want := range []float64{35, 35, 0} {
+		near(t, "disagreement of "+f[i].ID, f[i].OffDrawnMm, want, 0)
+	}
+	delete(h.rafters, "direction")
+	near(t, "rafters run up the slope unless stated otherwise", h.derive(t).Fixings[0].OffTimberMm, 35, 0)
 }
 
 // TestRafterCentres is common practice, no published source: rafters at 600 mm
