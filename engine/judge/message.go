@@ -58,7 +58,7 @@ func (j Judgment) sayMeasured() string {
 }
 
 // otherPlace is where another word stands or comes from with which a word of the part
-// should agree and does not; "" where there is none outside the part.
+// should agree and does not; "" where it is only the part itself that says so.
 func (j Judgment) otherPlace() string {
 	subject, known := catalogue.Of(j.Requirement.Subject)
 	if c := j.Compared(); j.Outcome != NotMet || c.Comparison != "equals" || !known || !j.facts.Known() {
@@ -68,10 +68,11 @@ func (j Judgment) otherPlace() string {
 	if !own || f.Kind != catalogue.Text {
 		return ""
 	}
-	if at := j.facts.Word(f).At(); !strings.HasPrefix(at, j.Subject.At) {
-		return at
+	at := j.facts.Word(f).At()
+	if m, own := subject.Fact(j.Compared().Fact); at == j.Subject.At || own && m.Kind == catalogue.Text && j.facts.Word(m).At() == at {
+		return ""
 	}
-	return ""
+	return at
 }
 
 // ValueAndLimit are what was measured and what is allowed, each in a few words;
