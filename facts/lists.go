@@ -44,6 +44,8 @@ type Facts struct {
 	LabelPlaces []label.Place       `json:"label_places" from:"/labels" words:"places where the label table asks for a label"`
 	Circuits    []accircuit.Circuit `json:"circuits" from:"/inverters" words:"AC circuits of the generators"`
 	Boards      []accircuit.Board   `json:"boards" from:"/ac/boards" words:"distribution boards"`
+	BoardWays   []accircuit.Way     `json:"board_ways" from:"/ac/boards" words:"ways of distribution boards"`
+	Meters      []accircuit.Meter   `json:"meters" from:"/ac/meters" words:"meters"`
 	Batteries   []storage.Battery   `json:"batteries" from:"/storage/batteries" words:"batteries"`
 
 	Planes       []roof.Plane       `json:"planes" from:"/roof/planes" words:"planes of the roof"`
