@@ -10,6 +10,7 @@ import (
 
 	"sunclause/facts/book"
 	"sunclause/facts/working"
+	"sunclause/schema"
 )
 
 // withRoof adds the figures of the roof that the set iec ships: its formulas have
@@ -25,6 +26,12 @@ func withRoof(t testing.TB, b book.Book) book.Book {
 	}
 	readYAML(t, "../policies/iec/roof.yaml", &room)
 	for name, p := range room.Parameters {
+<<<<<<< HEAD
+=======
+		if p.Unit == "" {
+			p.Unit = schema.UnitOf(name)
+		}
+>>>>>>> main
 		known := book.Parameter{Name: name, Unit: p.Unit, Source: from, Set: "test"}
 		if known.Text, known.IsText = p.Value.(string); !known.IsText {
 			known.Number = number(p.Value)

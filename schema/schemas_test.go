@@ -114,7 +114,7 @@ func TestDescriptions(t *testing.T) {
 // multiples.
 var measures = []string{"wait_min", "repeat_min", "separation_min", "fraction", "diameters"}
 
-// counts are numbers without a unit: counts, and the numbers by which the books
+// counts are numbers without a unit: counts, the value of whatever member, and the numbers by which the books
 // call a class or method.
 var counts = map[string]bool{
 	"broken_left": true, "broken_replaced": true, "bypass_diodes": true, "cells": true, "conductor_class": true,
@@ -124,7 +124,7 @@ var counts = map[string]bool{
 	"method": true, "mid_clamps": true, "modules": true, "modules_in_series": true, "modules_per_unit": true, "phases": true,
 	"poles": true, "poles_in_series": true, "protected_poles": true, "screws": true, "screws_min": true,
 	"service_class": true, "steps": true, "storeys": true, "string_inputs": true, "strings": true,
-	"units": true, "ways": true,
+	"units": true, "value": true, "ways": true,
 }
 
 func TestUnitsStandInNames(t *testing.T) {

@@ -2,6 +2,7 @@ package judge
 
 import (
 	"fmt"
+	"strconv"
 
 	"sunclause/schema"
 )
@@ -23,6 +24,20 @@ func (u Unlikely) Says() string {
 	return fmt.Sprintf("%s is %s; plausible is %s", u.Name, u.Value, u.Plausible)
 }
 
+// accepted reports whether the value is the one that a departure accepts.
+func (u Unlikely) accepted(value schema.Number) bool {
+	v, err := strconv.ParseFloat(u.Value, 64)
+	return err == nil && v == value.Value
+}
+
+// UnlikelyIn lists the unlikely values of a document, with the departures from them,
+// for those who show what is derived and judge nothing.
+func UnlikelyIn(doc *schema.Document) []Unlikely {
+	r := Result{Document: doc, Unlikely: unlikely(doc)}
+	r.depart(Options{})
+	return r.Unlikely
+}
+
 // unlikely lists the numbers that are outside what the schema calls plausible.
 func unlikely(doc *schema.Document) []Unlikely {
 	var all []Unlikely
@@ -33,4 +48,4 @@ func unlikely(doc *schema.Document) []Unlikely {
 }
 
 // LookAgain is what to do about an unlikely value.
-const LookAgain = "Look again at the sheet, the drawing or the place. Where the value is right, state a departure with this member: who looked again, and why it stays."
+const LookAgain = "Look again at the sheet, the drawing or the place. Where the value is right, state a departure with this member and value: who looked again, and why it stays."

@@ -20,7 +20,7 @@ import (
 func Text(w io.Writer, r *judge.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
-	p.unlikely(r)
+	p.unlikely(r.Unlikely)
 	p.unstated(r)
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
