@@ -26,12 +26,9 @@ func withRoof(t testing.TB, b book.Book) book.Book {
 	}
 	readYAML(t, "../policies/iec/roof.yaml", &room)
 	for name, p := range room.Parameters {
-<<<<<<< HEAD
-=======
 		if p.Unit == "" {
 			p.Unit = schema.UnitOf(name)
 		}
->>>>>>> main
 		known := book.Parameter{Name: name, Unit: p.Unit, Source: from, Set: "test"}
 		if known.Text, known.IsText = p.Value.(string); !known.IsText {
 			known.Number = number(p.Value)
