@@ -70,14 +70,14 @@ func (r *rooms) lists() *Facts {
 		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
 		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,
 		Labels: r.labels.Labels, LabelPlaces: r.labels.Places,
-		Circuits: r.ac.Circuits, Boards: r.ac.Boards,
+		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters,
 		Batteries: r.store.Batteries,
 		Planes:    r.top.Planes, Modules: r.top.Modules, Rails: r.top.Rails, Fixings: r.top.Fixings, Clamps: r.top.Clamps,
 		Openings: r.top.Openings, Penetrations: r.top.Penetrations,
 		StringTests: r.tests.Strings, CombinerTests: r.tests.Combiners, CurveTests: r.tests.Curves,
 		InsulationTests: r.tests.Insulation, ContinuityTests: r.tests.Continuity,
 		CircuitTests: r.tests.Circuits, RCDTests: r.tests.RCDs, Instruments: r.tests.Instruments,
-		Dates: r.papers.Orders, Notices: r.papers.Notices, GridSettings: r.papers.Settings,
+		Fits: r.tests.Fits, Dates: r.papers.Orders, Notices: r.papers.Notices, GridSettings: r.papers.Settings,
 	}
 }
 

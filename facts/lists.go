@@ -47,6 +47,8 @@ type Facts struct {
 	LabelPlaces []label.Place       `json:"label_places" from:"/labels" words:"places where the label table asks for a label"`
 	Circuits    []accircuit.Circuit `json:"circuits" from:"/inverters" words:"AC circuits of the generators"`
 	Boards      []accircuit.Board   `json:"boards" from:"/ac/boards" words:"distribution boards"`
+	BoardWays   []accircuit.Way     `json:"board_ways" from:"/ac/boards" words:"ways of distribution boards"`
+	Meters      []accircuit.Meter   `json:"meters" from:"/ac/meters" words:"meters"`
 	Batteries   []storage.Battery   `json:"batteries" from:"/storage/batteries" words:"batteries"`
 
 	Planes       []roof.Plane       `json:"planes" from:"/roof/planes" words:"planes of the roof"`
@@ -66,9 +68,10 @@ type Facts struct {
 	RCDTests        []commissioning.RCDTest        `json:"rcd_tests" from:"/commissioning/rcds" words:"tests of residual current devices"`
 	Instruments     []commissioning.Instrument     `json:"instruments" from:"/commissioning/instruments" words:"test instruments"`
 
-	Dates        []handover.Order   `json:"dates" from:"/handover" words:"orders in which the dates of the document have to stand"`
-	Notices      []handover.Notice  `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
-	GridSettings []handover.Setting `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
+	Fits         []commissioning.Fit `json:"fits" from:"/commissioning" words:"words of the records and papers that have to fit what they are about"`
+	Dates        []handover.Order    `json:"dates" from:"/handover" words:"orders in which the dates of the document have to stand"`
+	Notices      []handover.Notice   `json:"notices" from:"/handover/notifications" words:"notifications and applications"`
+	GridSettings []handover.Setting  `json:"grid_settings" from:"/inverters" words:"settings of the protection of the interface with the supply"`
 }
 
 // Lists tells for each list of facts the member of the document that its parts

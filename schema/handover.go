@@ -159,11 +159,12 @@ type CustomerDecision struct {
 // Departure mirrors departure: a requirement not met, or an unlikely value looked at again, and accepted in writing. It stays visible in every report.
 type Departure struct {
 	Pointer
-	Requirement Text `json:"requirement"`            // id of the requirement; or else state the member
-	Subject     Text `json:"subject" ref:"terminal"` // part it is accepted for; all parts when left out
-	Member      Text `json:"member"`                 // JSON pointer of the unlikely value that was looked at again, as in /roof/planes/0/pitch_deg; or else state the requirement
-	Reason      Text `json:"reason"`                 // why it is accepted
-	Author      Text `json:"author"`                 // role of the person who accepts it, without a name
-	Date        Text `json:"date"`                   // date of acceptance
-	Until       Text `json:"until"`                  // last day on which it counts
+	Requirement Text   `json:"requirement"`            // id of the requirement; or else state the member
+	Subject     Text   `json:"subject" ref:"terminal"` // part it is accepted for; all parts when left out
+	Member      Text   `json:"member"`                 // JSON pointer of the unlikely value that was looked at again, as in /roof/planes/0/pitch_deg; or else state the requirement
+	Value       Number `json:"value"`                  // unlikely value that is accepted for the member, as it is stated there; another one is not
+	Reason      Text   `json:"reason"`                 // why it is accepted
+	Author      Text   `json:"author"`                 // role of the person who accepts it, without a name
+	Date        Text   `json:"date"`                   // date of acceptance
+	Until       Text   `json:"until"`                  // last day on which it counts
 }

@@ -8,6 +8,11 @@ import (
 	"testing"
 )
 
+// argued are the numbers without a range, and why.
+var argued = map[string]string{
+	"departure.value": "it says again what another member states, and that member has a range",
+}
+
 // TestEveryNumberIsPlausible makes sure that each number of the document has a
 // range in which it is believed, unless it is one of a closed list, which is
 // narrower than any range; and that the description says the range.
@@ -24,6 +29,9 @@ func TestEveryNumberIsPlausible(t *testing.T) {
 			}
 			n++
 			p := m.plausible
+			if argued[name+"."+m.name] != "" {
+				continue
+			}
 			if p == nil {
 				t.Errorf("%s: %s.%s has no x-plausible", file, name, m.name)
 				continue

@@ -3,6 +3,7 @@ package schema
 import (
 	"fmt"
 	"regexp"
+	"slices"
 	"sort"
 	"strconv"
 	"strings"
@@ -41,10 +42,27 @@ func (ps Problems) Error() string {
 	return strings.Join(lines, "\n")
 }
 
+// First are as many of the problems as anybody reads at once, and the number of the
+// rest.
+func (ps Problems) First() Problems {
+	if len(ps) <= maxProblems {
+		return ps
+	}
+	rest := ps[maxProblems]
+	rest.At, rest.Remedy = "", "put the first ones right and check again"
+	rest.What = fmt.Sprintf("and %d more problems from here on", len(ps)-maxProblems)
+	return append(slices.Clone(ps[:maxProblems]), rest)
+}
+
 // ProblemAt is for checks that the schema cannot make: it names a value of the
 // source by its JSON pointer.
 func (s *Source) ProblemAt(pointer, what, remedy string) Problem {
 	return s.problem(s.offset(pointer), pointer, what, remedy)
+}
+
+// ProblemAtName is one with a member of an object, at its name.
+func (s *Source) ProblemAtName(pointer, what, remedy string) Problem {
+	return s.problem(s.offsetOfName(pointer), pointer, what, remedy)
 }
 
 // maxText is how many bytes of a file are looked through for a text that stands

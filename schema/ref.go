@@ -92,6 +92,25 @@ func (in *Installation) index(twice func(id Text, first part)) index {
 	return x
 }
 
+// Kinds is the kind of each part by its id, in words of the schema: isolator, board;
+// and behind it the part's own word for its kind, where it has one: instrument.pv_tester.
+func (in *Installation) Kinds() map[string]string {
+	kinds := map[string]string{}
+	walk(in, func(l *layout, v reflect.Value) {
+		if l.id < 0 {
+			return
+		}
+		id, kind := textOf(v.Field(l.id)), l.word
+		if i, ok := l.named["kind"]; ok && l.fields[i].kind == aText {
+			kind = strings.TrimSuffix(kind+"."+textOf(v.Field(l.fields[i].index)).Value, ".")
+		}
+		if id.Stated() && kinds[id.Value] == "" {
+			kinds[id.Value] = kind
+		}
+	})
+	return kinds
+}
+
 // sheets are the datasheets.
 func (in *Installation) sheets() map[sheetKey]any {
 	all := map[sheetKey]any{}

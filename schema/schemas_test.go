@@ -109,15 +109,12 @@ func TestDescriptions(t *testing.T) {
 	}
 }
 
-// units are the suffixes that name the unit of a number. A bare _min is the
-// least of something, unless the thing can only be minutes.
-var units = strings.Fields(`v kv a ka ma w kva va kwh hz s ms wait_min repeat_min separation_min h c k m mm mm2 m2 km um
-	ohm kohm megohm deg pct n kn kn_m n_m pa kg yr
-	a2s v_per_k a_per_k pct_per_k m_per_s w_per_m2 kn_per_m kn_per_m2 kg_per_m2 kg_per_m3 n_per_mm2
-	ohm_per_km mv_per_a_m k_m_per_w kwh_per_kw per_km2_yr per_yr hz_per_s pct_per_min
-	mm_per_kn um_per_m_per_k fraction diameters`)
+// measures are endings that say what a number is in beside the units: minutes where the
+// thing can be nothing else, since a bare _min is the least of something, shares and
+// multiples.
+var measures = []string{"wait_min", "repeat_min", "separation_min", "fraction", "diameters"}
 
-// counts are numbers without a unit: counts, and the numbers by which the books
+// counts are numbers without a unit: counts, the value of whatever member, and the numbers by which the books
 // call a class or method.
 var counts = map[string]bool{
 	"broken_left": true, "broken_replaced": true, "bypass_diodes": true, "cells": true, "conductor_class": true,
@@ -127,7 +124,7 @@ var counts = map[string]bool{
 	"method": true, "mid_clamps": true, "modules": true, "modules_in_series": true, "modules_per_unit": true, "phases": true,
 	"poles": true, "poles_in_series": true, "protected_poles": true, "screws": true, "screws_min": true,
 	"service_class": true, "steps": true, "storeys": true, "string_inputs": true, "strings": true,
-	"units": true, "ways": true,
+	"units": true, "value": true, "ways": true,
 }
 
 func TestUnitsStandInNames(t *testing.T) {
@@ -139,7 +136,7 @@ func TestUnitsStandInNames(t *testing.T) {
 				continue
 			}
 			used[member] = true
-			unit := slices.ContainsFunc(units, func(u string) bool { return member == u || strings.HasSuffix(member, "_"+u) })
+			unit := UnitOf(member) != "" || slices.ContainsFunc(measures, func(m string) bool { return member == m || strings.HasSuffix(member, "_"+m) })
 			if !unit && !counts[member] {
 				t.Errorf("%s: the name of %s.%s has no unit", o.file, name, member)
 			}

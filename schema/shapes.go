@@ -502,6 +502,7 @@ var (
 		{"requirement", false, &shapeOfText, nil},
 		{"subject", false, &shapeOfTerminal, nil},
 		{"until", false, &shapeOfDate, nil},
+		{"value", false, &shapeOfSigned, nil},
 	}}
 
 	shapeOfEarthConductor = shape{kind: isObject, defined: "earthing.schema.json#/$defs/earth_conductor", must: 0, members: []memberShape{
@@ -1142,7 +1143,9 @@ var (
 		{"safety_service", false, &shape{kind: isTrue}, nil},
 		{"significant_loss", false, &shape{kind: isTrue}, nil},
 		{"surroundings", false, &shape{kind: isText, words: []string{"rural", "suburban", "urban"}}, nil},
-		{"thunderstorm_days_per_yr", false, &shapeOfNotNegative, &plausible{from: 1, to: 200, ground: "standard", source: "IEC 62305-2 (first edition): Ng about 0.1 Td; Europe 5 to 50", zero: true, slips: "flash density for days (/10)"}},
+		{"thunderstorm_days_per_yr", false, &shapeOfNotNegative, &plausible{from: 1, to: 200, ground: "standard", source: "IEC 62305-2 (first edition): Ng about 0.1 Td; Europe 5 to 50", zero: true, slips: "flash density for days (/10)", where: []plausibleWhere{
+			{"country", []string{"GB"}, plausible{from: 1, to: 20, ground: "standard", source: "Ng at most 2, which the trade's form of the risk calculation takes, is 20 days", zero: true, slips: "flash density for days (/10)"}},
+		}}},
 	}}
 
 	shapeOfPerformanceEstimate = shape{kind: isObject, defined: "handover.schema.json#/$defs/performance_estimate", must: 0, members: []memberShape{
@@ -1453,6 +1456,7 @@ var (
 
 	shapeOfRoofSurvey = shape{kind: isObject, defined: "roof.schema.json#/$defs/roof_survey", must: 0, members: []memberShape{
 		{"asbestos", false, &shape{kind: isText, words: []string{"none", "suspected", "present"}}, nil},
+		{"asbestos_rules_kept", false, &shape{kind: isTrue}, nil},
 		{"competence", false, &shapeOfText, nil},
 		{"damp_seen", false, &shape{kind: isTrue}, nil},
 		{"date", false, &shapeOfDate, nil},
@@ -1655,7 +1659,7 @@ var (
 			{"country", []string{"GB"}, plausible{from: 20, to: 41, ground: "memory", source: "record 40.3 °C", slips: "°F for °C (82); mean summer maximum in place of the highest"}},
 		}}},
 		{"temp_min_c", false, &shapeOfTemperature, &plausible{from: -50, to: 15, ground: "memory", source: "coldest inhabited places about -50; a lowest temperature above 15 only in the tropics", slips: "sign lost (10 for -10); °F", where: []plausibleWhere{
-			{"country", []string{"GB"}, plausible{from: -28, to: 0, ground: "memory", source: "record -27.2 °C", slips: "sign lost (10 for -10); °F"}},
+			{"country", []string{"GB"}, plausible{from: -28, to: 0, ground: "memory", source: "record -27.2 °C; no place is free of frost: take the lowest on record near the site, or -15 °C", slips: "sign lost (10 for -10); °F"}},
 		}}},
 		{"temp_source", false, &shapeOfText, nil},
 		{"terrain", false, &shape{kind: isText, words: []string{"0", "I", "II", "III", "IV", "sea", "country", "town"}}, nil},

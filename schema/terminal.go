@@ -120,7 +120,7 @@ func (c *references) checkSheets() {
 }
 
 // checkDepartures makes sure that each departure is from one requirement, or from
-// the plausible values of one member.
+// the plausible values of one member and for one value.
 func (c *references) checkDepartures() {
 	for _, d := range c.doc.Installation.Handover.Departures {
 		switch {
@@ -131,6 +131,14 @@ func (c *references) checkDepartures() {
 		case !d.Requirement.Stated() && !d.Member.Stated():
 			c.add(d, func() (string, string) {
 				return fmt.Sprintf("%s does not say what it departs from", Spoken(d.At())), "state the requirement, or the member whose value is unlikely"
+			})
+		case d.Member.Stated() && !d.Value.Stated():
+			c.add(d, func() (string, string) {
+				return fmt.Sprintf("%s does not say which value it accepts", Spoken(d.At())), "state as value what stands at the member"
+			})
+		case d.Value.Stated() && !d.Member.Stated():
+			c.add(d.Value, func() (string, string) {
+				return fmt.Sprintf("%s: the departure is from a requirement, which has no value of its own", Spoken(d.Value.At())), "leave it out, or state the member instead of the requirement"
 			})
 		}
 	}

@@ -257,7 +257,7 @@ var hostileSets = map[string]func(maker){
 		m.manifest("parameters:\n" + strings.Repeat("  - &a [*a]\n", 5))
 	},
 	"huge number": func(m maker) {
-		m.manifest("parameters:\n  - {name: a, title: A, value: " + strings.Repeat("9", 100_000) + ", source: " + houseSource + "}\n")
+		m.manifest("parameters:\n  a: {title: A, value: " + strings.Repeat("9", 100_000) + ", source: " + houseSource + "}\n")
 	},
 	"long chain": func(m maker) {
 		m.manifest("")

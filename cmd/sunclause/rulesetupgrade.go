@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"path/filepath"
+	"strings"
 
 	"sunclause/engine/judge"
 	"sunclause/engine/ruleset"
@@ -43,9 +44,16 @@ func runRulesetUpgrade(ctx context.Context, env *environment, args []string) (in
 
 // done says what was done to a file.
 func done(c ruleset.Upgraded) string {
+	var rewritten []string
+	if c.Cards > 0 {
+		rewritten = append(rewritten, judge.Many(c.Cards, "requirement"))
+	}
+	if c.Figures > 0 {
+		rewritten = append(rewritten, judge.Many(c.Figures, "parameter"))
+	}
 	switch {
-	case c.Cards > 0:
-		return judge.Many(c.Cards, "requirement") + " rewritten"
+	case len(rewritten) > 0:
+		return strings.Join(rewritten, " and ") + " rewritten"
 	case c.Rows > 0:
 		return "the requirement named in " + judge.Many(c.Rows, "row")
 	case c.Trials > 0:

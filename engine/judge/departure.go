@@ -42,8 +42,11 @@ func (r *Result) depart(o Options) {
 func (r *Result) departFrom(d schema.Departure, out *Departure) bool {
 	used := false
 	for i := range r.Unlikely {
-		if u := &r.Unlikely[i]; d.Member.Is(u.At) {
+		if u := &r.Unlikely[i]; d.Member.Is(u.At) && !u.Departure.Counts() {
 			u.Departure, used = out, true
+			if !u.accepted(d.Value) {
+				out.Void = "it is for another value"
+			}
 		}
 	}
 	for i := range r.Judgments {

@@ -170,8 +170,8 @@ func loadRows(dir string, rows []string) (*ruleset.RuleSet, error) {
 title: t
 version: 0.1.0
 parameters:
-  - {name: one_third, title: t, value: 0.333333333333, source: {document: test, how: house rule}}
-  - {name: said, title: t, value: b, source: {document: test, how: house rule}}
+  one_third: {title: t, value: 0.333333333333, source: {document: test, how: house rule}}
+  said: {title: t, value: b, source: {document: test, how: house rule}}
 `
 	if err := os.Mkdir(filepath.Join(dir, "tables"), 0o755); err != nil {
 		return nil, err

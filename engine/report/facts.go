@@ -25,9 +25,11 @@ func (a FactSelection) includes(part catalogue.Part) bool {
 	return !a.Summary && (a.Parts == nil || slices.Contains(a.Parts, part.ID))
 }
 
-// FactsText lists what was derived from an installation, part by part.
+// FactsText lists what was derived from an installation, part by part, after the
+// values that it may be wrong by.
 func FactsText(w io.Writer, doc *schema.Document, f *facts.Facts, selection FactSelection, o Options) error {
 	p := newPage(w, o)
+	p.unlikely(judge.UnlikelyIn(doc))
 	if selection.Summary {
 		p.factsSummary(f)
 		return p.err
@@ -182,7 +184,7 @@ func whence(doc *schema.Document, n working.Number) string {
 }
 
 // factsVersion is raised when any member changes; a new fact does not raise it.
-const factsVersion = 2
+const factsVersion = 3
 
 // A part with its facts as JSON, as schema/facts.schema.json describes it.
 type jsonPart struct {
@@ -220,6 +222,7 @@ func FactsJSON(w io.Writer, doc *schema.Document, set *ruleset.RuleSet, f *facts
 	j.int(factsVersion)
 	j.text("document", doc.Name)
 	j.text("rule_set", set.Name)
+	j.unlikely(judge.UnlikelyIn(doc))
 	j.member("summary")
 	j.begin('{')
 	for _, subject := range catalogue.Subjects() {

@@ -20,7 +20,7 @@ import (
 func Text(w io.Writer, r *judge.Result, o Options) error {
 	p := newPage(w, o)
 	p.head(r)
-	p.unlikely(r)
+	p.unlikely(r.Unlikely)
 	p.unstated(r)
 	for _, part := range byPart(r, o) {
 		p.part(r, part)
@@ -180,10 +180,11 @@ func changesOf(changes []ruleset.Change) string {
 }
 
 func verdict(r *judge.Result) string {
-	if r.Passes {
-		return "PASSES"
+	words := strings.ToUpper(VerdictOf(r).Words())
+	if r.NothingToCheck() {
+		words += ": THERE WAS NOTHING TO CHECK"
 	}
-	return "DOES NOT PASS"
+	return words
 }
 
 func verdictStyle(r *judge.Result) style {

@@ -61,12 +61,12 @@ func groundOf(u judge.Unlikely) string {
 
 // unlikely lists the unlikely values before all else. Unless all is asked for, of
 // values of one member the first stands for the others.
-func (p *page) unlikely(r *judge.Result) {
-	if len(r.Unlikely) == 0 {
+func (p *page) unlikely(all []judge.Unlikely) {
+	if len(all) == 0 {
 		return
 	}
 	p.line(0, bad, strings.ToUpper(unlikelyWords))
-	for _, group := range alikeUnlikely(r.Unlikely) {
+	for _, group := range alikeUnlikely(all) {
 		more := len(group) - 1
 		if p.options.All {
 			more = 0
@@ -89,6 +89,16 @@ func (p *page) unlikely(r *judge.Result) {
 	}
 	p.line(2, plain, judge.LookAgain)
 	p.blank()
+}
+
+// UnlikelyLines tell of the unlikely values that nobody has accepted, a line for each
+// member.
+func UnlikelyLines(r *judge.Result) []string {
+	var all []string
+	for _, do := range unlikelyToDo(r) {
+		all = append(all, fmt.Sprintf("%s (line %d). What rests on it is as doubtful.", do.What, do.Line))
+	}
+	return all
 }
 
 // unlikelyToDo are the unlikely values that make the check fail, as things to do.

@@ -8,6 +8,7 @@ import (
 	"sunclause/engine/judge"
 	"sunclause/engine/record"
 	"sunclause/engine/report"
+	"sunclause/facts"
 	"sunclause/schema"
 )
 
@@ -16,7 +17,7 @@ import (
 func TestUnlikelyIsToldFirst(t *testing.T) {
 	sound := read(t, formats+"job.json")
 	raw := bytes.Replace(sound, []byte(`"temp_max_c": 30`), []byte(`"temp_max_c": 2.8`), 1)
-	accepted := bytes.Replace(raw, []byte(`"departures": [`), []byte(`"departures": [{"member": "/site/temp_max_c", "reason": "looked up again", "author": "surveyor", "date": "2026-03-01"},`), 1)
+	accepted := bytes.Replace(raw, []byte(`"departures": [`), []byte(`"departures": [{"member": "/site/temp_max_c", "value": 2.8, "reason": "looked up again", "author": "surveyor", "date": "2026-03-01"},`), 1)
 	r, a := judged(t, "job.json", raw, judge.Options{}), judged(t, "job.json", accepted, judge.Options{})
 	for format, before := range map[string]string{
 		"text": "formats/", "html": "formats/", "json": `"requirements"`, "markdown": "formats/", "junit": `testcase classname="formats/`, "sarif": `"ruleId": "formats/`,
@@ -28,6 +29,15 @@ func TestUnlikelyIsToldFirst(t *testing.T) {
 		}
 		if text = string(written(t, format, report.Options{Width: 400}, a)); !strings.Contains(text, "looked up again") {
 			t.Errorf("%s does not tell of the accepted value", format)
+		}
+	}
+	for doc, want := range map[*judge.Result]string{r: "UNLIKELY, LOOK AGAIN\n  site.temp_max_c is 2.8", a: "looked up again"} {
+		var text bytes.Buffer
+		if err := report.FactsText(&text, doc.Document, facts.Derive(&doc.Document.Installation, doc.RuleSet.Book), report.FactSelection{Summary: true}, report.Options{Width: 400}); err != nil {
+			t.Fatal(err)
+		}
+		if !strings.Contains(text.String(), want) || strings.Index(text.String(), want) > strings.Index(text.String(), "installation:") {
+			t.Errorf("the facts begin with %.300s", text.String())
 		}
 	}
 	if first := report.JobOf(r, report.Options{}).First[0]; !strings.HasPrefix(first.What, "Unlikely, look again: site.temp_max_c") || first.Line != 3 {

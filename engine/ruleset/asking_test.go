@@ -62,6 +62,25 @@ func TestTableCarriesRequirements(t *testing.T) {
 	}
 }
 
+// A cell is asked for as it is written, quotation marks and all.
+func TestTableQuotesItsCells(t *testing.T) {
+	for _, paper := range []string{"o'clock list", `maker's "list"`} {
+		set, err := labelSet(t, "papers_house", "  - {paper: '"+strings.ReplaceAll(paper, "'", "''")+"', held: filed, requirement: house/sign}\nrequirements:\n"+houseSign, "")
+		if strings.Contains(paper, `"`) {
+			if err == nil || !strings.Contains(err.Error(), "has both kinds of quotation marks in it; leave one kind out") {
+				t.Errorf("%s: %v", paper, err)
+			}
+			continue
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if q, _ := set.Requirement("house/sign"); q.Limit.Value != paper {
+			t.Errorf("%q is asked for as %q", paper, q.Limit.Value)
+		}
+	}
+}
+
 // Neither a label without a requirement nor a requirement without a label is
 // possible to write, nor can one be lost unseen.
 func TestTableCarriesRequirementsRefused(t *testing.T) {
@@ -71,7 +90,7 @@ func TestTableCarriesRequirementsRefused(t *testing.T) {
 		"none asks for it":  {"labels_house", strings.Replace(signAtBoard, "house/sign", "iec/label-inverter", 1), "", `requirement iec/label-inverter does not ask for pv_on_roof; name one that does`},
 		"another subject":   {"labels_house", strings.Replace(signAtBoard, "house/sign", "iec/string-voltage-hot", 1), "", `requirement iec/string-voltage-hot does not ask for pv_on_roof`},
 		"no row":            {"labels_house", strings.Replace(signAtBoard, "house/sign", "iec/label-pv-sign", 1) + "requirements:\n" + houseSign, "", "labels_house.yaml:7:10: no row asks for what requirement house/sign is about"},
-		"lacks its level":   {"labels_house", signAtBoard + "requirements:\n" + strings.Replace(houseSign, "level: shall, ", "", 1), "", `labels_house.yaml:7:5: requirements[0] lacks "level"`},
+		"lacks its title":   {"labels_house", signAtBoard + "requirements:\n" + strings.Replace(houseSign, "title: t, ", "", 1), "", `labels_house.yaml:7:5: requirements[0] lacks "title"`},
 		"its places":        {"labels_house", signAtBoard + "requirements:\n" + strings.Replace(houseSign, "level: shall", "level: shall, when: [place equals origin]", 1), "", "the requirement says at which places it applies, which the rows do"},
 		"no table for it":   {"others", signAtBoard + "requirements:\n" + houseSign, "", "table others asks for nothing and carries no requirements; labels and papers do"},
 		"replaced":          {"labels", signAtBoard + "requirements:\n" + houseSign + "replaces: {reason: r, date: 2026-01-01}\n", "", "table labels carries requirements and is not replaced; leave single rows out by a change with cells: {due: never}, and add others in a table whose name begins with labels_"},

@@ -104,17 +104,34 @@ func newLayer(files []setFile, shown string, embedded bool) (*layer, error) {
 		readers.Go(func() { parts[i], errs[i] = l.read(f.name, path.Join(shown, f.name), f.raw) })
 	}
 	readers.Wait()
-	for i := range files {
-		if errs[i] != nil {
-			return nil, errs[i]
-		}
-		l.add(parts[i])
+	if err := allProblems(errs); err != nil {
+		return nil, err
+	}
+	for _, p := range parts {
+		l.add(p)
 	}
 	if l.source == nil {
 		return nil, fmt.Errorf("rule set %s: there is no %s in it", shown, manifestName)
 	}
 	l.digest = hex.EncodeToString(sum.Sum(nil))
 	return l, l.checkName()
+}
+
+// allProblems is what is wrong with all files together, up to a bound; of what is not
+// wrong with a text, the first.
+func allProblems(errs []error) error {
+	var all schema.Problems
+	for _, err := range errs {
+		var problems schema.Problems
+		if !errors.As(err, &problems) && err != nil {
+			return err
+		}
+		all = append(all, problems...)
+	}
+	if len(all) == 0 {
+		return nil
+	}
+	return all.First()
 }
 
 // filesOf lists the files that make up a rule set, in order.
@@ -200,19 +217,30 @@ func (l *layer) read(name, shown string, raw []byte) (part, error) {
 	case name == manifestName:
 		p.manifest = &manifest{}
 		p.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RuleSetSchema), p.manifest)
+		err = orOlder(err, p.source)
 	case path.Dir(name) == "tables" && path.Ext(name) == ".yaml":
 		p.table = &tableOf{name: room}
 		p.table.source, err = schema.ReadYAML(shown, raw, l.schema(schema.TableSchema), &p.table.file)
 	case path.Ext(name) == ".yaml":
 		p.rows = &rowsOf{room: room}
 		p.rows.source, err = schema.ReadYAML(shown, raw, l.schema(schema.RequirementsSchema), &p.rows.file)
-		if old := oldRows(p.rows.source); err != nil && len(old) > 0 {
-			err = old
-		}
+		err = orOlder(err, p.rows.source)
 	default:
 		p.module = &moduleText{room, shown, string(raw)}
 	}
 	return p, err
+}
+
+// orOlder says of what is wrong with a file, where that is its older form, what it
+// would be in the present one.
+func orOlder(err error, src *schema.Source) error {
+	if err == nil || src == nil {
+		return err
+	}
+	if old := append(oldParameters(src), oldRows(src)...); len(old) > 0 {
+		return old
+	}
+	return err
 }
 
 // add takes a file that was read into the layer.

@@ -36,9 +36,9 @@ func lineSet(t testing.TB, require string) (*ruleset.RuleSet, error) {
 title: t
 version: 0.1.0
 parameters:
-  - {name: most_v, title: t, value: 600, source: {document: test, how: house rule}}
-  - {name: isc_max_a, title: t, value: 10, source: {document: test, how: house rule}}
-  - {name: made_of, title: t, value: mono_si, source: {document: test, how: house rule}}
+  most_v: {title: t, value: 600, source: {document: test, how: house rule}}
+  isc_max_a: {title: t, value: 10, source: {document: test, how: house rule}}
+  made_of: {title: t, value: mono_si, source: {document: test, how: house rule}}
 `,
 		"pvstring.yaml": "requirements:\n  - id: lines/a-b\n    title: t\n    level: shall\n    subject: strings\n    require: " + require + "\n    source: {document: test, how: house rule}\n",
 		"tables/breaking.yaml": `title: t
@@ -146,7 +146,7 @@ title: t
 version: 0.1.0
 extends: iec
 parameters:
-  - {name: pv_dc, title: t, value: x, source: {document: test, how: house rule}}
+  pv_dc: {title: t, value: x, source: {document: test, how: house rule}}
 `})
 	above, err := ruleset.Load(context.Background(), policies.FS, dir)
 	if err != nil {

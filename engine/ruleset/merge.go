@@ -3,6 +3,7 @@ package ruleset
 import (
 	"encoding/json"
 	"fmt"
+	"maps"
 	"slices"
 	"sort"
 	"strconv"
@@ -55,25 +56,34 @@ func (s *RuleSet) mergeFigures(l *layer) (problems schema.Problems) {
 }
 
 // addParameters takes the parameters of the manifest or of one room.
-func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters []parameterFile) (problems schema.Problems) {
-	for _, p := range parameters {
-		name := p.Name.Value
+func (s *RuleSet) addParameters(l *layer, src *schema.Source, parameters map[string]parameterFile) (problems schema.Problems) {
+	for _, name := range slices.Sorted(maps.Keys(parameters)) {
+		p := parameters[name]
 		if known, twice := s.Book.Parameters[name]; twice {
 			remedy := "to change its value, list it under changes with a reason"
 			if known.Listed == l.name() {
 				remedy = "keep one of the two"
 			}
-			problems = append(problems, src.ProblemAt(p.Name.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Listed), remedy))
+			problems = append(problems, src.ProblemAtName(p.At(), fmt.Sprintf("parameter %q is already in set %s", name, known.Listed), remedy))
 			continue
 		}
-		s.Book.Parameters[name] = parameter(p, l.name())
+		b := parameter(name, p, l.name())
+		if said := schema.UnitOf(name); p.Unit.Stated() && said != "" && said != b.Unit {
+			problems = append(problems, src.ProblemAt(p.Unit.At(), fmt.Sprintf("parameter %q is in %q, and its name says %s", name, b.Unit, said), "leave unit out, or call it by what it is in"))
+		}
+		s.Book.Parameters[name] = b
 	}
 	return problems
 }
 
-func parameter(p parameterFile, set string) book.Parameter {
-	b := book.Parameter{Name: p.Name.Value, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set, Listed: set}
+// parameter takes a figure or word. A number whose name says its unit needs none
+// beside it.
+func parameter(name string, p parameterFile, set string) book.Parameter {
+	b := book.Parameter{Name: name, Title: p.Title.Value, Unit: p.Unit.Value, Source: p.Source.source(), Set: set, Listed: set}
 	b.Number, b.Text, b.IsText = numberOrWord(p.Value)
+	if !p.Unit.Stated() && !b.IsText {
+		b.Unit = schema.UnitOf(name)
+	}
 	return b
 }
 
@@ -141,7 +151,7 @@ type writtenIn struct {
 // the facts and parameters there are.
 func (s *RuleSet) addRequirement(l *layer, room string, src *schema.Source, c cardFile, of writtenIn) schema.Problems {
 	r := &Requirement{
-		ID: c.ID.Value, Title: c.Title.Value, Room: room, Level: Level(c.Level.Value), Subject: c.Subject.Value,
+		ID: c.ID.Value, Title: c.Title.Value, Room: room, Level: levelOf(c.Level),
 		Broken: c.Broken.Value, Remedy: c.Remedy.Value, Source: c.Source.source(),
 		Rego: of.rule, Table: of.table, Set: l.name(), File: src.Name, Line: src.Position(c.At()).Line,
 	}

@@ -7,8 +7,8 @@ import "sunclause/schema"
 // requirementsFile mirrors requirements: ROOM.yaml: requirements that hold a fact of each subject to a limit, one line each, and the figures of that room.
 type requirementsFile struct {
 	schema.Pointer
-	Parameters   []parameterFile `json:"parameters"`   // figures and words of the room that a set above may change, as those of ruleset.yaml
-	Requirements []cardFile      `json:"requirements"` // limit rows
+	Parameters   map[string]parameterFile `json:"parameters"`   // figures and words of the room that a set above may change, by name, as those of ruleset.yaml
+	Requirements []cardFile               `json:"requirements"` // limit rows
 }
 
 // cardFile mirrors row, card: one requirement.
@@ -16,8 +16,8 @@ type cardFile struct {
 	schema.Pointer
 	ID      schema.Text `json:"id"`      // readable id
 	Title   schema.Text `json:"title"`   // what is required, in one line
-	Level   schema.Text `json:"level"`   // how binding it is
-	Subject schema.Text `json:"subject"` // list of facts that is judged, one by one
+	Level   schema.Text `json:"level"`   // how binding it is; shall when left out
+	Subject schema.Text `json:"subject"` // list of facts that is judged, one by one; left out where require begins with its name, as in strings.voc_max_v at_most 600
 	Stage   schema.Text `json:"stage"`
 	When    []any       `json:"when"`
 	Since   schema.Text `json:"since"` // first day of design to which it applies
@@ -32,21 +32,20 @@ type cardFile struct {
 // manifest mirrors ruleset: ruleset.yaml: what a rule set is called, what it builds on, its figures, and what it changes in the sets below it.
 type manifest struct {
 	schema.Pointer
-	Name       schema.Text     `json:"name"`       // name of the set; its requirements are called name/…
-	Title      schema.Text     `json:"title"`      // the set in one line
-	Version    schema.Text     `json:"version"`    // version of the set, as in 1.2.0
-	Extends    schema.Text     `json:"extends"`    // set that it builds on: the name of an embedded one, or ./ or ../ and a folder
-	Parameters []parameterFile `json:"parameters"` // figures and words of the set that a set above it may change
-	Changes    []changeFile    `json:"changes"`    // what the set changes in the sets below it
+	Name       schema.Text              `json:"name"`       // name of the set; its requirements are called name/…
+	Title      schema.Text              `json:"title"`      // the set in one line
+	Version    schema.Text              `json:"version"`    // version of the set, as in 1.2.0
+	Extends    schema.Text              `json:"extends"`    // set that it builds on: the name of an embedded one, or ./ or ../ and a folder
+	Parameters map[string]parameterFile `json:"parameters"` // figures and words of the set that a set above it may change, by name
+	Changes    []changeFile             `json:"changes"`    // what the set changes in the sets below it
 }
 
-// parameterFile mirrors parameter: a figure or word that a region or firm may change.
+// parameterFile mirrors parameter: a figure or word that a region or firm may change. Rows, rules and facts know it by the name under which it stands.
 type parameterFile struct {
 	schema.Pointer
-	Name   schema.Text `json:"name"`  // name that rows, rules and facts use
 	Title  schema.Text `json:"title"` // the parameter in words
 	Value  any         `json:"value"` // a number or a word
-	Unit   schema.Text `json:"unit"`  // unit of a number; left out for counts and factors
+	Unit   schema.Text `json:"unit"`  // unit of a number; left out for counts and factors, and where the name ends in it, as in fuse_ambient_max_c
 	Source sourceFile  `json:"source"`
 }
 
@@ -100,7 +99,7 @@ type askedFile struct {
 	schema.Pointer
 	ID     schema.Text `json:"id"`    // readable id
 	Title  schema.Text `json:"title"` // what is required, in one line
-	Level  schema.Text `json:"level"` // how binding it is
+	Level  schema.Text `json:"level"` // how binding it is; shall when left out
 	When   []any       `json:"when"`
 	Since  schema.Text `json:"since"`  // first day of design to which it applies
 	Until  schema.Text `json:"until"`  // last day of design to which it applies

@@ -1,9 +1,11 @@
 package ruleset
 
 import (
+	"cmp"
 	"slices"
 
 	"sunclause/facts/working"
+	"sunclause/schema"
 )
 
 // Level says how binding a requirement is, in the drafting words of ISO/IEC.
@@ -14,6 +16,11 @@ const (
 	Shall  Level = "shall"
 	Should Level = "should"
 )
+
+// levelOf is the level that is written: shall, the strict one, where none is.
+func levelOf(written schema.Text) Level {
+	return cmp.Or(Level(written.Value), Shall)
+}
 
 // Requirement is one rule of a set, whether written as a limit row or in Rego.
 type Requirement struct {

@@ -52,7 +52,7 @@ extends: EXTENDS
 
 # Figures of our own. Rows name them, and the report shows them.
 parameters:
-  - name: modules_in_string_max
+  modules_in_string_max:
     title: Most modules in one string
     value: 20
     source: {document: house rule, how: house rule}
@@ -70,8 +70,7 @@ requirements:
   - id: NAME/string-not-too-long
     title: No more modules in a string than we handle
     level: should
-    subject: strings
-    require: modules_in_series at_most modules_in_string_max
+    require: strings.modules_in_series at_most modules_in_string_max
     remedy: Make two strings of it.
     source: {document: house rule, how: house rule}
 `,

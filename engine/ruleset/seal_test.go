@@ -25,7 +25,7 @@ import (
 	"sunclause/policies"
 )
 
-const houseManifest = "name: house\ntitle: An invented house set\nversion: 1.0.0\nextends: iec\nparameters: []\nchanges: []\n"
+const houseManifest = "name: house\ntitle: An invented house set\nversion: 1.0.0\nextends: iec\nparameters: {}\nchanges: []\n"
 
 // house is an invented rule set with a file of every kind.
 func house() fstest.MapFS {

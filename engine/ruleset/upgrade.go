@@ -17,16 +17,17 @@ import (
 
 // Upgraded is a file of a rule set that was put into the present form.
 type Upgraded struct {
-	Name  string // inside the set
-	Text  []byte
-	Cards int // rows and cards of rules that were rewritten
-	Rows  int // rows of tables that were given their requirement
+	Name    string // inside the set
+	Text    []byte
+	Cards   int // rows and cards of rules that were rewritten
+	Figures int // parameters that were
+	Rows    int // rows of tables that were given their requirement
 
 	Trials int // requirements whose tests were rewritten
 }
 
 // Upgrade puts the rule set in a folder into the present form: rows, the cards of
-// Rego rules, and tests. It writes nothing: it hands out the files that change, each whole,
+// Rego rules, parameters, and tests. It writes nothing: it hands out the files that change, each whole,
 // with comments, order and blank lines kept. The set as it would be is loaded; one
 // that cannot be used then, or has something that cannot be put otherwise, is an
 // error. Schemas for an editor that lie in the set are brought up to date with it.
@@ -42,13 +43,13 @@ func Upgrade(ctx context.Context, embedded fs.FS, dir string) ([]Upgraded, error
 	var changed []Upgraded
 	var errs []error
 	for i, f := range files {
-		up.shown, up.cards, up.rows = path.Join(filepath.ToSlash(dir), f.name), 0, 0
+		up.shown, up.cards, up.figures, up.rows = path.Join(filepath.ToSlash(dir), f.name), map[string]bool{}, map[string]bool{}, 0
 		text, err := up.file(f)
 		if err != nil {
 			errs = append(errs, err)
-		} else if up.cards+up.rows > 0 {
+		} else if !bytes.Equal(text, f.raw) {
 			files[i].raw = text
-			changed = append(changed, Upgraded{Name: f.name, Text: text, Cards: up.cards, Rows: up.rows})
+			changed = append(changed, Upgraded{Name: f.name, Text: text, Cards: len(up.cards), Figures: len(up.figures), Rows: up.rows})
 		}
 	}
 	if len(errs) > 0 {
@@ -87,9 +88,10 @@ type upgrader struct {
 	parameters map[string]bool // names of those of the set and of those below it
 	askers     []asker         // the requirements of the same that ask for labels
 
-	shown string // the file in hand
-	cards int    // of it that were rewritten
-	rows  int
+	shown   string          // the file in hand
+	cards   map[string]bool // of it that were rewritten, by id
+	figures map[string]bool // of it that were, by name
+	rows    int
 }
 
 // newUpgrader looks a set and those below it through for what decides how a line
@@ -107,10 +109,12 @@ func newUpgrader(ctx context.Context, embedded fs.FS, dir string, files []setFil
 			return nil, err
 		}
 		root, _ := src.Root().(map[string]any)
-		parameters, _ := root["parameters"].([]any)
-		for _, p := range parameters {
-			members, _ := p.(map[string]any)
-			name, _ := members["name"].(string)
+		older, name := listed(src)
+		for i := range older {
+			u.parameters[name(i)] = true
+		}
+		parameters, _ := root["parameters"].(map[string]any)
+		for name := range parameters {
 			u.parameters[name] = true
 		}
 		rows, _ := root["requirements"].([]any)
@@ -154,25 +158,31 @@ func (u *upgrader) file(f setFile) ([]byte, error) {
 }
 
 func (u *upgrader) rewritten(f setFile) ([]byte, error) {
-	switch {
-	case path.Ext(f.name) == ".rego":
+	if path.Ext(f.name) == ".rego" {
 		return u.rules(f.raw)
-	case f.name == manifestName:
-		return f.raw, nil
 	}
-	var anything any
-	src, err := schema.ReadYAML(u.shown, f.raw, "", &anything)
-	if err != nil {
-		return nil, err
-	}
+	steps := []func(*schema.Source) ([]edit, error){u.olderRows, u.levels, u.subjects, u.indented, u.mapped, u.units}
 	if path.Dir(f.name) == "tables" {
-		kind := askingOf(strings.TrimSuffix(path.Base(f.name), ".yaml"))
-		if kind == nil || kind.thing != "legend" {
-			return f.raw, nil
-		}
-		edits, err := u.table(src)
-		return apply(f.raw, edits), err
+		steps = []func(*schema.Source) ([]edit, error){u.table, u.levels}
 	}
+	text := f.raw
+	for _, step := range steps {
+		var anything any
+		src, err := schema.ReadYAML(u.shown, text, "", &anything)
+		if err != nil {
+			return nil, err
+		}
+		edits, err := step(src)
+		if err != nil {
+			return nil, err
+		}
+		text = apply(text, edits)
+	}
+	return text, nil
+}
+
+// olderRows puts rows whose comparison takes three members on one line.
+func (u *upgrader) olderRows(src *schema.Source) ([]edit, error) {
 	root, _ := src.Root().(map[string]any)
 	rows, _ := root["requirements"].([]any)
 	var edits []edit
@@ -183,7 +193,7 @@ func (u *upgrader) rewritten(f setFile) ([]byte, error) {
 		}
 		edits = append(edits, more...)
 	}
-	return apply(f.raw, edits), nil
+	return edits, nil
 }
 
 // card rewrites one row or card.
@@ -205,7 +215,7 @@ func (u *upgrader) card(src *schema.Source, at string, card any, isRule bool) ([
 	if err != nil {
 		return nil, refused(err)
 	}
-	u.cards++
+	u.cards[fmt.Sprint(members["id"])] = true
 	return edits, nil
 }
 

@@ -26,7 +26,7 @@ func TestUpgrade(t *testing.T) {
 	for _, c := range changed {
 		got[c.Name] = string(c.Text)
 	}
-	for _, name := range []string{"pvstring.yaml", "site.yaml", "mppt.rego", "signs.yaml", "tables/labels_older.yaml", "tests/pvstring.yaml"} {
+	for _, name := range []string{"ruleset.yaml", "pvstring.yaml", "braces.yaml", "site.yaml", "mppt.rego", "signs.yaml", "tables/labels_older.yaml", "tests/pvstring.yaml"} {
 		raw, err := os.ReadFile(filepath.Join(want, filepath.FromSlash(name)))
 		if err != nil {
 			t.Fatal(err)
@@ -42,6 +42,19 @@ func TestUpgrade(t *testing.T) {
 	again, err := ruleset.Upgrade(context.Background(), policies.FS, want)
 	if err != nil || len(again) > 0 {
 		t.Errorf("a second time: %d files, %v", len(again), err)
+	}
+}
+
+// The sets that ship are in the present form, so that an upgrade writes nothing.
+func TestShippedSetsAreInThePresentForm(t *testing.T) {
+	for _, name := range []string{"iec", "gb", "house-example"} {
+		changed, err := ruleset.Upgrade(context.Background(), policies.FS, filepath.Join("../../policies", name))
+		if err != nil {
+			t.Fatal(err)
+		}
+		for _, c := range changed {
+			t.Errorf("%s/%s changes", name, c.Name)
+		}
 	}
 }
 
@@ -80,7 +93,11 @@ func TestUpgradeKeepsLineEndings(t *testing.T) {
 func TestOlderFormIsRefused(t *testing.T) {
 	_, err := ruleset.Load(context.Background(), policies.FS, "testdata/old/older")
 	for _, want := range []string{
-		"pvstring.yaml:9:5: this is written in the form of older versions; now it is stage: as_built, when: [fuse_fitted, technology one_of mono_si multi_si, installation.premises equals dwelling], require: voc_max_v at_most inverter_dc_voltage_max_v; sunclause ruleset upgrade FOLDER rewrites a whole set",
+		`ruleset.yaml:9:3: this is written in the form of older versions; now it is modules_max: {title: most modules, value: 20, source: {document: house rule, how: house rule}}; sunclause ruleset upgrade FOLDER rewrites a whole set`,
+		`braces.yaml:1:14: this is written in the form of older versions; now it is gap_mm: {title: in brackets, value: 4, unit: mm, source: {document: house rule, how: house rule}}`,
+		"pvstring.yaml:9:5: this is written in the form of older versions; now it is stage: as_built, when: [fuse_fitted, technology one_of mono_si multi_si, installation.premises equals 'dwelling'], require: voc_max_v at_most strings.inverter_dc_voltage_max_v; sunclause ruleset upgrade FOLDER rewrites a whole set",
+		`technology differs 'made_of', fuse_fitted differs yes, installation.design_date since 2026-01-31]`, // a parameter is called so
+		`site.yaml:2:3: this is written in the form of older versions; now it is stage: as_built`,
 		`pvstring.yaml:46:5: this is written in the form of older versions; now it is when: [not fuse_fitted], require: technology differs ''`,
 	} {
 		if err == nil || !strings.Contains(err.Error(), want) {

@@ -2,6 +2,7 @@ package ruleset
 
 import (
 	"fmt"
+	"path"
 	"regexp"
 	"slices"
 	"strings"
@@ -40,7 +41,7 @@ func (u *upgrader) askerOf(row any) (a asker, ok bool) {
 			n.when = append(n.when, line)
 		}
 	}
-	if subject != "label_places" || n.compare != "present" {
+	if n.compare != "label_places.present" && (subject != "label_places" || n.compare != "present") {
 		return a, false
 	}
 	for _, w := range n.when {
@@ -82,6 +83,10 @@ func askersOf(s *RuleSet) []asker {
 // table lets each row of a table of labels name the requirement that asks for it,
 // which in older versions it did not.
 func (u *upgrader) table(src *schema.Source) ([]edit, error) {
+	name := strings.TrimSuffix(path.Base(src.Name), ".yaml")
+	if kind := askingOf(name); kind == nil || kind.thing != "legend" {
+		return nil, nil
+	}
 	root, _ := src.Root().(map[string]any)
 	rows, _ := root["rows"].([]any)
 	var edits []edit

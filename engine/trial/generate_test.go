@@ -18,7 +18,7 @@ import (
 	"sunclause/policies"
 )
 
-const manifest = "name: rows\ntitle: t\nversion: 0.1.0\nparameters: [{name: made_of, title: t, value: cdte, source: {document: test, how: house rule}}]\n"
+const manifest = "name: rows\ntitle: t\nversion: 0.1.0\nparameters: {made_of: {title: t, value: cdte, source: {document: test, how: house rule}}}\n"
 
 // rowSet is a set of rows about strings, each given as the members that say what it
 // asks for.

@@ -1,7 +1,6 @@
 package cable
 
 import (
-	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -35,7 +34,7 @@ func (p *plan) connectors(f *Run, i int) []Connector {
 	if !f.Strings.Known() {
 		fewest = working.Unknown("n_iso", "", f.Strings.Missing()...)
 	}
-	if r.Connectors == nil && circuit.CarriesPV(r) {
+	if r.Connectors == nil && p.circuit.CarriesPV(i) {
 		return []Connector{unstatedConnectors(f, r)}
 	}
 	var all []Connector

@@ -31,6 +31,8 @@ func (f *Run) cores(r *schema.Run) {
 	f.Cores = working.Stated("n_cores", "", r.Cable.To().Cores)
 	f.CoresNeeded = f.Loaded.As("n_needed")
 	switch {
+	case !f.Service.Known():
+		f.CoresNeeded = working.Unknown("n_needed", "", f.Service.Missing()...)
 	case !carriesLoad(f.Service):
 		f.CoresNeeded = working.Counted("n_needed", 1, f.At)
 	case f.Loaded.Known() && f.Loaded.Value() == 3:
@@ -44,6 +46,5 @@ func (f *Run) cores(r *schema.Run) {
 
 // carriesLoad reports whether a run carries current in service.
 func carriesLoad(service working.Text) bool {
-	load := service.OneOf(circuit.PowerServices...)
-	return load.Known() && load.Value()
+	return service.OneOf(circuit.PowerServices...).Value()
 }

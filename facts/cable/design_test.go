@@ -166,7 +166,7 @@ func TestDesignCurrentOfBattery(t *testing.T) {
 		t.Errorf("battery cable carries %s, want 30", got)
 	}
 	doc["cables"].(list)[7] = object{"id": "RB", "from": "BAT", "to": "MB.2", "service": "battery"}
-	if got := said(find(t, derive(t, doc), "RB").DesignCurrentA); got != "missing /cables /storage/batteries" {
+	if got := said(find(t, derive(t, doc), "RB").DesignCurrentA); got != "missing /cables/7 /cables/7/service" {
 		t.Errorf("battery cable that reaches no inverter carries %s", got)
 	}
 }

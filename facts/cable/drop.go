@@ -43,6 +43,8 @@ func (f *Run) voltageDrop(i int, r *schema.Run, p *plan, segments []Segment) {
 	many := working.Stated("n_par", "", r.ConductorsPerPole)
 	hot, alpha := p.book.Number("dc_drop_conductor_c", "T_R"), p.book.Number("resistance_per_k", "α")
 	switch f.Service.Value() {
+	case "":
+		f.DropV, f.DropPct = working.Unknown("ΔU", "V", f.Service.Missing()...), working.Unknown("Δu", "%", f.Service.Missing()...)
 	case "pv_string", "pv_array":
 		f.DropV = bothWays(f.LengthM, f.ImpA, warmResistance("R_T", f.Resistance20C, alpha, hot), many)
 		f.DropPct = percent(f.DropV, f.lowestVmp(p.strings[i]))

@@ -23,7 +23,7 @@ func carriedBy(c *circuit.Circuit, pv pvstring.Facts) map[int][]*pvstring.String
 
 // load adds up what the strings put on the run. It is unknown for a run of the
 // PV side as long as some string was not traced.
-func (f *Run) load(r *schema.Run, carried []*pvstring.String, p *plan) {
+func (f *Run) load(i int, r *schema.Run, carried []*pvstring.String, p *plan) {
 	var ids []string
 	var voc, stc, design, mp []working.Number
 	for _, s := range carried {
@@ -39,7 +39,7 @@ func (f *Run) load(r *schema.Run, carried []*pvstring.String, p *plan) {
 	f.ImpA = working.Sum("I_mp,run", "A", mp...)
 	f.reverse(carried, p.inputs)
 	f.fuses(carried)
-	if p.pv.Untraced == nil || !circuit.CarriesPV(r) {
+	if p.pv.Untraced == nil || !p.circuit.CarriesPV(i) {
 		return
 	}
 	f.Strings = working.UnknownList(p.pv.Untraced...)
@@ -88,6 +88,8 @@ func (f *Run) design(i int, p *plan) {
 		f.DesignCurrentA = p.mains.current(i)
 	case "battery":
 		f.DesignCurrentA = p.duties.current(i)
+	case "":
+		f.DesignCurrentA = working.Unknown("I_b", "A", f.Service.Missing()...)
 	default:
 		f.DesignCurrentA = working.NoNumber("I_b", "A")
 	}

@@ -80,6 +80,10 @@ func (m *mains) current(run int) working.Number {
 
 // feeds lists the sources on a run.
 func (f *Run) feeds(run int, p *plan) {
+	if !f.Service.Known() {
+		f.Inverters = working.UnknownList(f.Service.Missing()...)
+		return
+	}
 	if f.Service.Value() == "ac" && p.mains.missing != nil {
 		f.Inverters = working.UnknownList(p.mains.missing...)
 		return
@@ -96,6 +100,10 @@ func (f *Run) feeds(run int, p *plan) {
 // supply, and two where that is one.
 func (f *Run) loaded(i int, p *plan) {
 	f.Loaded = working.Counted("n_load", 2, f.At)
+	if !f.Service.Known() {
+		f.Loaded = working.Unknown("n_load", "", f.Service.Missing()...)
+		return
+	}
 	if f.Service.Value() != "ac" {
 		return
 	}

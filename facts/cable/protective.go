@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"sunclause/facts/book"
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -29,6 +30,9 @@ func (f *Run) protect(r *schema.Run, p *plan) {
 	f.ProtectiveMm2, f.ProtectiveK = c.csa, c.k
 	f.ProtectiveA2s = withstand(c.k, c.csa)
 	f.LoopOhm = working.Unknown("R_1+R_2", "Ω", c.resistance.Missing()...)
+	if !f.Service.Known() {
+		f.LoopOhm = working.Unknown("R_1+R_2", "Ω", f.Service.Missing()...)
+	}
 	if f.Service.Value() != "ac" {
 		return
 	}
@@ -40,7 +44,7 @@ func (f *Run) protect(r *schema.Run, p *plan) {
 func (p *plan) protectiveOf(f *Run, r *schema.Run) protective {
 	sheet := r.Cable.To()
 	switch {
-	case slices.Contains([]string{"protective", "bonding", "earthing"}, f.Service.Value()):
+	case slices.Contains(circuit.ProtectiveServices, f.Service.Value()):
 		return p.separate(f.Wire, r)
 	case r.ProtectiveCable.Stated():
 		c := p.separate(p.wireOf(r.ProtectiveCable), r)

@@ -11,7 +11,9 @@ import (
 type Run struct {
 	working.Subject
 
-	Service         working.Text   `json:"service" words:"what it carries: pv_string, pv_array, battery, ac, …"`
+	Service         working.Text   `json:"service" words:"what it carries, where the circuit bears out what is stated: pv_string, pv_array, battery, ac, …"`
+	ServiceStated   working.Text   `json:"service_stated" words:"what it carries as stated"`
+	ServiceMade     working.Text   `json:"service_by_circuit" words:"what it carries by the terminals that it joins and the strings on it"`
 	LengthM         working.Number `json:"length_m" words:"length of its route, one way"`
 	Strings         working.Names  `json:"strings" words:"strings whose current it carries"`
 	StringsParallel working.Number `json:"strings_in_parallel" words:"strings in parallel whose current it carries"`
@@ -44,6 +46,7 @@ type Run struct {
 	Wire
 	Route
 	Ends
+	Colours
 	Whereabouts
 }
 
@@ -52,12 +55,16 @@ func (p *plan) run(i int) (Run, []Segment) {
 	r := &p.in.Cables[i]
 	f := Run{
 		Subject: working.Subject{ID: r.ID.Value, At: r.At(), Name: "run " + r.ID.Value},
-		Service: working.StatedText(r.Service),
+		Service: p.circuit.Service(i),
+
+		ServiceStated: working.StatedText(r.Service),
+		ServiceMade:   p.circuit.ServiceMade(i),
+
 		LengthM: lengthOf(r),
 	}
 	f.DropBudgetPct = working.Stated("Δu_budget", "%", r.DropBudgetPct)
 	f.Wire = p.wireOf(r.Cable)
-	f.load(r, p.strings[i], p)
+	f.load(i, r, p.strings[i], p)
 	f.feeds(i, p)
 	f.design(i, p)
 	f.loaded(i, p)
@@ -65,6 +72,7 @@ func (p *plan) run(i int) (Run, []Segment) {
 	segments := p.segments(&f, r)
 	f.Route = p.routeOf(&f, r, segments)
 	f.Ends = endsOf(r, segments)
+	f.Colours = coloursOf(r)
 	f.Whereabouts = p.whereabouts(r, segments)
 	f.worst(segments)
 	f.voltageDrop(i, r, p, segments)

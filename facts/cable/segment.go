@@ -22,6 +22,7 @@ type Segment struct {
 	DesignCurrentA working.Number `json:"design_current_a" words:"design current of its run"`
 	Capacity
 	Guard
+	Laying
 }
 
 // Guard holds how a stretch is held and kept from harm.
@@ -88,6 +89,7 @@ func (p *plan) segment(f *Run, r *schema.Run, n int) Segment {
 		CsaMm2:         f.CsaMm2,
 		DesignCurrentA: f.DesignCurrentA,
 		Guard:          guardOf(s),
+		Laying:         layingOf(f, r, n),
 	}
 	g.CableUV = f.UVResistant
 	g.Capacity = p.capacity(f, r, s)

@@ -55,13 +55,18 @@ type Circuit struct {
 	sources   []int        // terminals where a string feeds in
 	goals     map[int]goal // terminals that paths lead to
 	toward    []int        // edge that leads a terminal nearer to its goal
+	sections  []*section   // section of the graph in which a terminal lies
 	places    map[string]schema.Text
-	sections  []*section // section of the graph in which a terminal lies
+	nets      nets
+	carried   []load             // by run
+	switches  map[string]bool    // ids of the switches between sources
+	outlets   map[string]*outlet // ways of boards, by their terminals
+	earthed   map[string]string  // parts to which only protective conductors go, with their places
 }
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, places: PlacesOf(in)}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, switches: map[string]bool{}, places: PlacesOf(in)}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}
@@ -84,7 +89,12 @@ func Of(in *schema.Installation) *Circuit {
 		c.goals[c.terminal(inv.ID.Value+".battery")] = goal{batteryTerminal, inv.ID.Value}
 	}
 	c.addMains(&in.AC)
+	c.earthed = earthedParts(&in.Earthing)
+	c.findNets(in)
+	c.admit()
 	c.trace()
+	c.count(in)
+	c.findOutlets(in)
 	return c
 }
 
@@ -116,13 +126,6 @@ func (c *Circuit) addRun(i int, r schema.Run) {
 	}
 	c.feeds = append(c.feeds, feeds)
 }
-
-// carriesPower leaves protective, bonding, earthing and control conductors out
-// of the graph: they join parts, but feed nothing.
-func carriesPower(r schema.Run) bool { return slices.Contains(PowerServices, r.Service.Value) }
-
-// PowerServices are the services of runs that carry current in service.
-var PowerServices = []string{"pv_string", "pv_array", "battery", "ac"}
 
 // Part is the id of the part that a terminal belongs to.
 func Part(terminal string) string {

@@ -111,7 +111,8 @@ func TestPaths(t *testing.T) {
 		{"loop beside the way", draw(1, "S1").array("A", 3).run("R1 S1 A.1", "R2 A.2 A.3", "R3 A.out INV1.1"), "S1", "INV1.1", nil, nil, true},
 		{"not connected", draw(1, "S1"), "S1", "", nil, nil, false},
 		{"ends at nothing", draw(1, "S1").isolator("ISO", "both").run("R1 S1 ISO.1.in"), "S1", "", nil, nil, false},
-		{"joined by a bonding conductor only", draw(1, "S1").run("R1 S1 INV1.1 bonding"), "S1", "", nil, nil, false},
+		{"joined by a run called a bonding conductor", draw(1, "S1").run("R1 S1 INV1.1 bonding"), "S1", "INV1.1", []int{0}, nil, false},
+		{"joined by a bonding conductor to the body", draw(1, "S1").run("R1 S1 INV1 bonding"), "S1", "", nil, nil, false},
 		{"a terminal that is none", draw(1, "S1"), "S9", "", nil, nil, false},
 	} {
 		t.Run(c.name, func(t *testing.T) {

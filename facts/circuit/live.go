@@ -4,7 +4,6 @@ import (
 	"slices"
 
 	"sunclause/facts/working"
-	"sunclause/schema"
 )
 
 // State is what the strings feed in daylight while some isolators are open. A
@@ -73,7 +72,7 @@ func (s State) LiveRuns() working.Names {
 	var ids []string
 	for i := range s.circuit.runs {
 		r := &s.circuit.runs[i]
-		if !CarriesPV(r) {
+		if !s.circuit.CarriesPV(i) {
 			continue
 		}
 		f := s.Run(i)
@@ -97,7 +96,7 @@ func (c *Circuit) Alone(isolator int) (live, dead working.Names) {
 	after.undetermined = c.undescribed(isolator)
 	var liveIDs, deadIDs []string
 	for i, feeds := range c.feeds {
-		if feeds < 0 || !before[c.edges[feeds].a] || !CarriesPV(&c.runs[i]) {
+		if feeds < 0 || !before[c.edges[feeds].a] || !c.CarriesPV(i) {
 			continue
 		}
 		switch f := after.Run(i); {
@@ -122,9 +121,6 @@ func (c *Circuit) endsOf(isolator int) []int {
 	}
 	return ends
 }
-
-// CarriesPV reports whether a run belongs to the PV side, which daylight feeds.
-func CarriesPV(r *schema.Run) bool { return r.Service.Is("pv_string") || r.Service.Is("pv_array") }
 
 // reach finds every terminal that can be reached from some terminals while some
 // isolators are open. With maybe, a way of which it is not known whether it breaks all

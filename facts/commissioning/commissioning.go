@@ -27,6 +27,7 @@ type Facts struct {
 	Instruments []Instrument
 	Proofs      []Proof // by inverter
 	Record      Record
+	Fits        []Fit
 }
 
 // Sources of the formulas of this room. None of these texts was at hand when
@@ -44,7 +45,7 @@ var (
 
 // Derive derives the facts of commissioning.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, "ac"), spdsDC: spdsOn(in, "pv_dc", "battery_dc")}
+	d := deriver{in: in, c: c, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, c, circuit.AC), spdsDC: spdsOn(in, c, circuit.PV, circuit.Battery)}
 	f := Facts{
 		Strings:     d.strings(),
 		Combiners:   d.combiners(),
@@ -56,6 +57,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 		Instruments: d.instrumentFacts(),
 		Proofs:      d.proofs(),
 		Record:      d.record(),
+		Fits:        d.fits(),
 	}
 	d.countPoles(f.Strings, f.Insulation)
 	return f
@@ -64,6 +66,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 // deriver is what the derivations of this room share.
 type deriver struct {
 	in     *schema.Installation
+	c      *circuit.Circuit
 	pv     pvstring.Facts
 	cables cable.Facts
 	book   book.Book

@@ -1,6 +1,7 @@
 package commissioning
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -91,13 +92,13 @@ func (d *deriver) spdsBeside(side schema.Text) working.Number {
 }
 
 // spdsOn counts the surge protective devices on circuits of some kinds.
-func spdsOn(in *schema.Installation, circuits ...string) working.Number {
+func spdsOn(in *schema.Installation, c *circuit.Circuit, circuits ...string) working.Number {
 	if in.SPDs == nil {
 		return working.Unknown("n_SPD", "", "/spds")
 	}
 	var on []working.Flag
-	for _, s := range in.SPDs {
-		on = append(on, working.StatedText(s.Circuit).OneOf(circuits...))
+	for i := range in.SPDs {
+		on = append(on, c.Protects(&in.SPDs[i]).OneOf(circuits...))
 	}
 	return working.Count("n_SPD", "/spds", on...)
 }

@@ -97,6 +97,8 @@ func TestPolesRead(t *testing.T) {
 
 func TestSurgeDevicesOfASide(t *testing.T) {
 	doc := site(module(), 10)
+	doc["datasheets"].(object)["spds"] = object{"pv_dc": object{"type": "T2"}, "ac": object{"type": "T2"}, "signal": object{"type": "T2", "system": "signal"}}
+	doc["ac"], doc["earthing"] = object{"supply": object{"id": "SUP"}}, object{"main_terminal": object{"id": "MET"}}
 	doc["spds"] = list{spd("SPD1", "pv_dc"), spd("SPD2", "pv_dc"), spd("SPD3", "ac"), spd("SPD4", "signal")}
 	facttest.Is(t, "on the DC side", insulated(t, doc, insulationOf("IR1", "S1", "positive_to_earth", 50)).Insulation[0].SPDs, 2)
 	ac := insulationOf("IR1", "S1", "live_to_earth", 50)
@@ -109,7 +111,7 @@ func TestSurgeDevicesOfASide(t *testing.T) {
 }
 
 func spd(id, circuit string) object {
-	return object{"id": id, "connected_at": "S1", "circuit": circuit}
+	return object{"id": id, "connected_at": map[string]string{"pv_dc": "S1", "ac": "SUP", "signal": "MET"}[circuit], "circuit": circuit, "datasheet": circuit}
 }
 
 func cableOf(sheet object) object {

@@ -9,11 +9,14 @@ import (
 
 // Record holds the facts of the inspection and the tests as a whole.
 type Record struct {
+	Agreement
+
 	Category           working.Text   `json:"test_category" words:"test regime of IEC 62446-1"`
 	Instruments        working.Number `json:"test_instruments" words:"test instruments recorded"`
 	TestsDone          working.Names  `json:"tests_done" words:"tests that were done and passed"`
 	OutOfOrder         working.Number `json:"tests_out_of_order" words:"tests first done after one that should have come later"`
 	BeforePolarity     working.Number `json:"tests_before_polarity" words:"tests under power first done before polarity was known"`
+	CurrentsEarly      working.Number `json:"currents_before_polarity" words:"readings of a string's current taken, by date and time, before polarity was tested"`
 	FailedOpen         working.Number `json:"tests_failed_open" words:"tests that failed and were not passed afterwards"`
 	PointsFailed       working.Number `json:"inspection_points_failed" words:"points of the inspection found unsatisfactory"`
 	PointsLacking      working.Number `json:"inspection_points_lacking" words:"points of the inspection table that were not looked at"`
@@ -43,8 +46,9 @@ func (d *deriver) record() Record {
 		FramesUnread:    d.framesUnread(),
 		BondsUnread:     d.bondsUnread(),
 		SupplyPolarity:  d.supplyPolarity(),
+		Agreement:       d.agreement(),
 	}
-	r.steps(c.Steps, d.at("steps"))
+	r.steps(d)
 	r.inspection(d)
 	return r
 }

@@ -8,6 +8,7 @@ import (
 
 	"sunclause/facts/commissioning"
 	"sunclause/facts/facttest"
+	"sunclause/facts/working"
 )
 
 var inOrder = []string{"inspection", "ac_tests", "continuity", "polarity", "combiner", "open_circuit_voltage", "current", "functional"}
@@ -128,4 +129,81 @@ func TestContinuity(t *testing.T) {
 	facttest.Is(t, "bonds unread", f.Record.BondsUnread, 0)
 	doc["earthing"].(object)["main_bonds"].(list)[0].(object)["conductor"].(object)["csa_mm2"] = 8
 	facttest.Wants(t, "a size that the table lacks", derive(t, doc, figures(0.04)).Continuity[0].ExpectedOhm, "/earthing/main_bonds/0/conductor/csa_mm2")
+}
+
+// Tests are in the order of their dates and times, in whatever order they are listed.
+func TestStepsInTime(t *testing.T) {
+	step := func(test, date, time string) object {
+		s := object{"id": test, "test": test, "passed": true}
+		for k, v := range map[string]string{"date": date, "time": time} {
+			if v != "" {
+				s[k] = v
+			}
+		}
+		return s
+	}
+	for _, c := range []struct {
+		says    string
+		steps   list
+		out     float64
+		missing string
+	}{
+		{"listed in order, nothing timed", list{step("polarity", "", ""), step("current", "", "")}, 0, ""},
+		{"listed otherwise", list{step("current", "", ""), step("polarity", "", "")}, 1, ""},
+		{"on two days", list{step("current", "2026-05-05", ""), step("polarity", "2026-05-04", "")}, 0, ""},
+		{"by the time", list{step("current", "2026-05-05", "14:10"), step("polarity", "2026-05-05", "09:10")}, 0, ""},
+		{"listed in order, and timed otherwise", list{step("polarity", "2026-05-05", "14:10"), step("current", "2026-05-05", "12:10")}, 1, ""},
+		{"one not timed", list{step("polarity", "2026-05-05", "14:10"), step("current", "2026-05-05", "")}, 0, "/commissioning/steps/1/time"},
+		{"one without a date", list{step("polarity", "", ""), step("current", "2026-05-05", "")}, 0, "/commissioning/steps/0/date"},
+		{"times without dates", list{step("polarity", "", "14:10")}, 0, "/commissioning/steps/0/date"},
+	} {
+		doc := site(module(), 10)
+		record(doc)["steps"] = c.steps
+		r := derive(t, doc, figures(0.04)).Record
+		if c.missing != "" {
+			facttest.Wants(t, c.says, r.OutOfOrder, c.missing)
+			facttest.Wants(t, c.says, r.BeforePolarity, c.missing)
+			continue
+		}
+		facttest.Is(t, c.says, r.OutOfOrder, c.out)
+		facttest.Is(t, c.says, r.BeforePolarity, c.out)
+	}
+}
+
+func TestCurrentsBeforePolarity(t *testing.T) {
+	doc := site(module(), 10, 10)
+	polarity := object{"id": "ST1", "test": "polarity", "date": "2026-05-05", "time": "12:10"}
+	first, second := object{"id": "A", "string": "S1", "isc_a": 9, "date": "2026-05-05", "time": "12:20"}, object{"id": "B", "string": "S2", "voc_v": 400, "date": "2026-05-05", "time": "11:00"}
+	record(doc)["steps"], record(doc)["strings"] = list{polarity}, list{first, second}
+	early := func() working.Number { return derive(t, doc, figures(0.04)).Record.CurrentsEarly }
+	facttest.Is(t, "a voltage may be read before", early(), 0)
+	second["operating_current_a"] = 8
+	facttest.Is(t, "a current may not", early(), 1)
+	delete(second, "time")
+	facttest.Wants(t, "when is not stated", early(), "/commissioning/strings/1/time")
+	first["date"] = "2026-05-04"
+	facttest.Is(t, "another was read the day before", early(), 1)
+	delete(first, "date")
+	facttest.Wants(t, "on which day is not stated", early(), "/commissioning/strings/0/date", "/commissioning/strings/1/time")
+}
+
+// An instrument is held to the days of the readings taken with it, which may be any of
+// those that name none.
+func TestInstrumentInUse(t *testing.T) {
+	doc := site(module(), 10)
+	inst := object{"id": "I1", "kind": "torque_wrench", "calibrated": "2026-05-02", "calibration_due": "2026-05-04"}
+	record(doc)["instruments"], record(doc)["tests_complete"] = list{inst, object{"id": "I2", "kind": "other"}}, "2026-05-05"
+	torque := func(id, by, date string) object {
+		return object{"id": id, "part": "S1", "instrument": by, "date": date}
+	}
+	record(doc)["torques"] = list{torque("A", "I1", "2026-05-03"), torque("B", "I1", "2026-05-04"), torque("C", "I2", "2026-05-01")}
+	used := func() commissioning.Instrument { return derive(t, doc, figures(0.04)).Instruments[0] }
+	facttest.Is(t, "since", used().DaysSinceCalibrated, 1)
+	facttest.Is(t, "left", used().DaysCalibrationLeft, 0)
+	delete(record(doc)["torques"].(list)[2].(object), "instrument")
+	facttest.Is(t, "with one that may have been it", used().DaysSinceCalibrated, -1)
+	record(doc)["strings"] = list{object{"id": "R", "string": "S1", "instrument": "I2", "temperature_instrument": "I1", "date": "2026-05-07"}}
+	facttest.Is(t, "its temperature was read with it", used().DaysCalibrationLeft, -3)
+	delete(record(doc)["torques"].(list)[1].(object), "date")
+	facttest.Wants(t, "a reading without a date", used().DaysCalibrationLeft, "/commissioning/torques/1/date")
 }

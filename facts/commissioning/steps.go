@@ -1,6 +1,7 @@
 package commissioning
 
 import (
+	"cmp"
 	"slices"
 
 	"sunclause/facts/book"
@@ -15,16 +16,15 @@ var sequence = []string{"inspection", "ac_tests", "continuity", "polarity", "com
 // underPower are the tests that close circuits or load the strings.
 var underPower = []string{"combiner", "current", "functional", "iv_curve"}
 
-// steps derives what the order of the tests shows: the list stands in the order
-// in which they were done.
-func (r *Record) steps(steps []schema.TestStep, at string) {
+// steps derives what the order of the tests shows.
+func (r *Record) steps(d *deriver) {
+	steps, at := d.in.Commissioning.Steps, d.at("steps")
 	if steps == nil {
 		r.TestsDone = working.UnknownList(at)
-		for _, n := range []*working.Number{&r.OutOfOrder, &r.BeforePolarity, &r.FailedOpen} {
-			*n = working.Unknown("n", "", at)
-		}
+		r.orderUnknown(working.Unstated(at))
 		return
 	}
+	steps, missing := inTime(steps)
 	var done, first []string
 	for _, s := range steps {
 		if s.Passed.Yes() {
@@ -35,9 +35,71 @@ func (r *Record) steps(steps []schema.TestStep, at string) {
 		}
 	}
 	r.TestsDone = working.List(done...)
+	if missing != nil {
+		r.orderUnknown(missing...)
+		return
+	}
 	r.OutOfOrder = working.Counted("n", outOfOrder(first), at)
 	r.BeforePolarity = beforePolarity(first, at)
 	r.FailedOpen = failedOpen(steps, at)
+	r.CurrentsEarly = currentsEarly(steps, d.in.Commissioning.Strings, d.at("strings"))
+}
+
+// orderUnknown leaves open what the order of the tests would show.
+func (r *Record) orderUnknown(missing ...working.Gap) {
+	for _, n := range []*working.Number{&r.OutOfOrder, &r.BeforePolarity, &r.FailedOpen, &r.CurrentsEarly} {
+		*n = working.Unknown("n", "", missing...)
+	}
+}
+
+// inTime puts tests into the order in which they were done: by their dates and times,
+// and where none is stated, or two are the same, as they stand in the list. Where only
+// some state a date, or a time, those of the others are missing.
+func inTime(steps []schema.TestStep) (sorted []schema.TestStep, missing []working.Gap) {
+	for _, of := range []func(schema.TestStep) schema.Text{
+		func(s schema.TestStep) schema.Text { return s.Time },
+		func(s schema.TestStep) schema.Text { return s.Date },
+	} {
+		dated := slices.ContainsFunc(steps, func(s schema.TestStep) bool { return of(s).Stated() || s.Time.Stated() })
+		for _, s := range steps {
+			if dated && !of(s).Stated() {
+				missing = append(missing, working.Unstated(of(s).At()))
+			}
+		}
+	}
+	sorted = slices.Clone(steps)
+	slices.SortStableFunc(sorted, func(a, b schema.TestStep) int {
+		return cmp.Compare(a.Date.Value+a.Time.Value, b.Date.Value+b.Time.Value)
+	})
+	return sorted, missing
+}
+
+// currentsEarly counts the readings of a string's current that were taken, by date and
+// time, before its polarity was tested first.
+func currentsEarly(steps []schema.TestStep, readings []schema.StringReading, at string) working.Number {
+	i := slices.IndexFunc(steps, func(s schema.TestStep) bool { return s.Test.Is("polarity") })
+	if i < 0 || readings == nil {
+		return working.Unknown("n", "", at)
+	}
+	timed := steps[i].Time.Stated() && slices.ContainsFunc(readings, func(r schema.StringReading) bool { return r.Time.Stated() })
+	n := 0
+	var missing []working.Gap
+	for _, r := range readings {
+		underLoad := r.IscA.Stated() || r.OperatingCurrentA.Stated()
+		switch sameDay := r.Date.Value == steps[i].Date.Value; {
+		case !underLoad || !steps[i].Date.Stated():
+		case !r.Date.Stated():
+			missing = append(missing, working.Unstated(r.Date.At()))
+		case timed && sameDay && !r.Time.Stated():
+			missing = append(missing, working.Unstated(r.Time.At()))
+		case r.Date.Value < steps[i].Date.Value, timed && sameDay && r.Time.Value < steps[i].Time.Value:
+			n++
+		}
+	}
+	if n == 0 && missing != nil {
+		return working.Unknown("n", "", missing...)
+	}
+	return working.Counted("n", n, at)
 }
 
 // outOfOrder counts the tests that came after one that should have followed

@@ -38,7 +38,7 @@ type Facts struct {
 
 // Derive derives the facts of earthing.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	n := networkOf(in, b)
+	n := networkOf(in, c, b)
 	f := Facts{
 		MainBonds:  mainBonds(in, b),
 		Electrodes: electrodes(in, b),

@@ -25,12 +25,12 @@ type step struct {
 	to  string
 }
 
-func networkOf(in *schema.Installation, b book.Book) network {
+func networkOf(in *schema.Installation, c *circuit.Circuit, b book.Book) network {
 	n := network{in: in, sizes: map[int]working.Number{}, toward: map[string]step{}, roots: map[string]string{}}
 	var order []int
-	for i, r := range in.Cables {
-		if slices.Contains([]string{"protective", "earthing", "bonding"}, r.Service.Value) {
-			n.sizes[i] = runSize(&r, b)
+	for i := range in.Cables {
+		if slices.Contains(circuit.ProtectiveServices, c.Service(i).Value()) {
+			n.sizes[i] = runSize(&in.Cables[i], b)
 			order = append(order, i)
 		}
 	}

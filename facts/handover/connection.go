@@ -19,6 +19,7 @@ type Connection struct {
 	Untyped            working.Number `json:"generators_not_type_tested" words:"generators without a type test for connection"`
 	ExistingUnnotified working.Number `json:"existing_generators_not_notified" words:"generators found at the premises of which the network operator does not know"`
 	OtherPremises      working.Flag   `json:"other_premises_nearby" words:"whether the same installer connects further premises near by within the period of the rule"`
+	OtherAnswer        working.Text   `json:"other_premises_answer" words:"the answer to that, yes or no, where distance and date of the nearest of these premises do not say otherwise"`
 	OtherDistanceM     working.Number `json:"other_premises_distance_m" words:"distance to the nearest of these premises"`
 	ExportLimited      working.Flag   `json:"export_limitation_fitted" words:"whether the export is limited"`
 	ExportPhaseA       working.Number `json:"export_limit_phase_a" words:"current to which export is limited in each phase"`
@@ -30,20 +31,21 @@ type Connection struct {
 	ApprovalDays       working.Number `json:"days_from_approval_to_work" words:"days from the network operator's approval to the start of the work"`
 	ApprovalLeft       working.Number `json:"days_of_approval_left" words:"days from going into service to the end of the approval"`
 	ApprovedW          working.Number `json:"approved_power_w" words:"generating power that the network operator approved"`
-	NoticeDays         working.Number `json:"days_from_service_to_notice" words:"days from going into service to the first notice of it to the network operator"`
+	NoticeDays         working.Number `json:"days_from_service_to_notice" words:"days from going into service to the last notice of it to the network operator"`
 	BuildingNotices    working.Number `json:"building_notices" words:"notices to building control"`
 	BuildingRoutes     working.Names  `json:"building_routes" words:"ways in which building control was told"`
 	BuildingDays       working.Number `json:"days_from_completion_to_building_notice" words:"days from the end of the work to the notice of the competent person scheme to building control"`
 	BuildingBefore     working.Number `json:"days_from_building_notice_to_work" words:"days from the building notice to the start of the work"`
 	RegisterDays       working.Number `json:"working_days_from_service_to_register" words:"working days from going into service to the entry in the register of the scheme"`
 	PermissionNeeded   working.Flag   `json:"planning_permission_needed" words:"whether the planning authority asked for an application"`
+	ProtectedArea      working.Flag   `json:"in_protected_area" words:"whether the site lies in a protected area or a World Heritage Site"`
 	Protected          working.Flag   `json:"listed_or_monument" words:"whether the building is listed or the site a protected monument"`
 }
 
 func connection(in *schema.Installation, c *circuit.Circuit, b book.Book) Connection {
 	limit, near := in.AC.ExportLimitation, in.Handover.Connection
 	f := Connection{
-		OtherPremises:      working.StatedFlag(near.OtherPremisesNearby),
+		OtherPremises:      otherPremises(in, b),
 		OtherDistanceM:     working.Stated("d", "m", near.OtherPremisesDistanceM),
 		ExportLimited:      working.StatedFlag(limit.Fitted),
 		ExportPhaseA:       working.Stated("I_exp", "A", limit.ExportLimitPerPhaseA),
@@ -51,8 +53,10 @@ func connection(in *schema.Installation, c *circuit.Circuit, b book.Book) Connec
 		ExportStandard:     firstWord(limit.Standard),
 		ExistingUnnotified: unnotifiedGenerators(in),
 		PermissionNeeded:   working.StatedFlag(in.Handover.Planning.PermissionNeeded),
+		ProtectedArea:      working.Any(working.StatedFlag(in.Handover.Planning.ConservationArea), working.StatedFlag(in.Handover.Planning.WorldHeritageSite)),
 		Protected:          working.Any(working.StatedFlag(in.Handover.Planning.ListedBuilding), working.StatedFlag(in.Handover.Planning.ScheduledMonument)),
 	}
+	f.OtherAnswer = yesOrNo(f.OtherPremises)
 	f.addGenerators(in, c, b)
 	f.deriveNotifications(in, b)
 	return f
@@ -78,4 +82,40 @@ func unnotifiedGenerators(in *schema.Installation) working.Number {
 		unnotified = append(unnotified, working.Not(working.StatedFlag(g.Notified)))
 	}
 	return working.Count("n", at, unnotified...)
+}
+
+// otherPremises holds the answer whether the installer connects further premises near by
+// against distance and date of the nearest. A no stands by itself where neither is stated.
+func otherPremises(in *schema.Installation, b book.Book) working.Flag {
+	near := in.Handover.Connection
+	stated := working.StatedFlag(near.OtherPremisesNearby)
+	if !near.OtherPremisesDistanceM.Stated() && !near.OtherPremisesDate.Stated() && !stated.Value() {
+		return stated
+	}
+	return working.ConfirmedFlag(stated, working.All(
+		working.AtMost(working.Stated("d", "m", near.OtherPremisesDistanceM), b.Number("other_premises_near_m", "d_max")),
+		inPeriod(in, b),
+	))
+}
+
+// inPeriod reports whether the nearest in time of the further premises is connected
+// within the period of the rule.
+func inPeriod(in *schema.Installation, b book.Book) working.Flag {
+	date := in.Handover.Connection.OtherPremisesDate
+	within := working.AtMost(daysOff.Of(working.Days("t", in.Commissioning.Date, date)), b.Number("other_premises_within_days", "t_max"))
+	if !within.Known() {
+		return within
+	}
+	return working.KnownFlag(within.Value(), date.At())
+}
+
+// yesOrNo is a flag as a word.
+func yesOrNo(f working.Flag) working.Text {
+	switch {
+	case !f.Known():
+		return working.UnknownText(f.Missing()...)
+	case f.Value():
+		return working.KnownText("yes", f.At())
+	}
+	return working.KnownText("no", f.At())
 }

@@ -54,6 +54,17 @@ func latest(dates []schema.Text) (last schema.Text) {
 	return last
 }
 
+// lastOf is the last of some dates that are all due; the one that is not stated where
+// there is such a one.
+func lastOf(dates []schema.Text) (last schema.Text) {
+	for _, d := range dates {
+		if !d.Stated() {
+			return d
+		}
+	}
+	return latest(dates)
+}
+
 // days counts the days between two dates. Where one was looked for in a list
 // and is not there, the list is what is missing.
 func days(symbol string, from, to schema.Text, list string) working.Number {

@@ -2,6 +2,7 @@ package handover_test
 
 import (
 	"slices"
+	"strings"
 	"testing"
 
 	"sunclause/facts/book"
@@ -15,7 +16,7 @@ type object = map[string]any
 type list = []any
 
 func figures() book.Book {
-	b := facttest.Book(object{"voltage_method": "coefficient", "generation_nominal_voltage_v": 230.0})
+	b := facttest.Book(object{"voltage_method": "coefficient", "generation_nominal_voltage_v": 230.0, "other_premises_near_m": 500.0, "other_premises_within_days": 28.0})
 	b.Tables["bank_holidays"] = &book.Table{Name: "bank_holidays", Rows: []map[string]any{{"date": "2026-04-03"}, {"date": "2026-04-06"}, {"date": "2026-05-04"}}}
 	b.Tables["grid_settings"] = &book.Table{Name: "grid_settings", Rows: []map[string]any{
 		{"setting": "over_voltage_1_v", "set": 262.2, "below": 3.45, "above": 3.45}, {"setting": "rocof_s", "set": 0.5, "below": 0.0, "above": 0.5},
@@ -244,5 +245,57 @@ func TestSettings(t *testing.T) {
 	is(t, "outside the inverter", f.Settings[3].Value, 0.5)
 	if f.Settings[3].ID != "ac.interface_protection.rocof_s" || f.Interfaces[0].TypeTestStandard.Value() != "G98" {
 		t.Errorf("%s, type test %q", f.Settings[3].ID, f.Interfaces[0].TypeTestStandard.Value())
+	}
+}
+
+// A late notice is late, whatever was sent before it; an application is no notice.
+func TestNoticeThatWasDue(t *testing.T) {
+	doc := premises(1)
+	doc["commissioning"] = object{"date": "2026-03-02"}
+	h := doc["handover"].(object)
+	application := notice("N1", "network_operator", "apply_before", object{"applied": "2026-01-05", "commissioned": "2026-03-02", "notified": "2026-03-03"})
+	late := notice("N2", "network_operator", "information_only", object{"commissioned": "2026-03-02", "notified": "2026-05-01"})
+	h["notifications"] = list{application}
+	is(t, "nothing but the application", derive(t, doc).Connection.NoticeDays, 1)
+	h["notifications"] = list{application, late}
+	is(t, "the notice", derive(t, doc).Connection.NoticeDays, 60)
+	h["notifications"] = list{late, notice("N3", "network_operator", "connect_and_notify", object{"commissioned": "2026-03-02", "notified": "2026-03-03"})}
+	is(t, "two notices", derive(t, doc).Connection.NoticeDays, 60)
+	delete(late, "notified")
+	facttest.Wants(t, "one without a date", derive(t, doc).Connection.NoticeDays, "/handover/notifications/0/notified")
+}
+
+// Further premises count within 500 m and 28 days of going into service, either way.
+func TestOtherPremises(t *testing.T) {
+	for _, c := range []struct {
+		says, answer, date string
+		distance           float64
+		want, missing      string
+	}{
+		{"no, and nothing speaks against it", "no", "", -1, "no", ""},
+		{"yes alone", "yes", "", -1, "", "/handover/connection/other_premises_date /handover/connection/other_premises_distance_m /handover/connection/other_premises_nearby"},
+		{"yes at the limits", "yes", "2026-03-30", 500, "yes", ""},
+		{"yes, before", "yes", "2026-02-02", 10, "yes", ""},
+		{"yes, a day too late", "yes", "2026-03-31", 10, "", "/handover/connection/other_premises_nearby"},
+		{"no, and they are", "no", "2026-03-30", 500, "", "/handover/connection/other_premises_nearby"},
+		{"no, they are too far", "no", "", 501, "no", ""},
+		{"no, they are near, and it is not stated when", "no", "", 400, "", "/handover/connection/other_premises_date /handover/connection/other_premises_nearby"},
+	} {
+		doc := premises(1)
+		doc["commissioning"] = object{"date": "2026-03-02"}
+		near := object{"other_premises_nearby": c.answer == "yes"}
+		if c.date != "" {
+			near["other_premises_date"] = c.date
+		}
+		if c.distance >= 0 {
+			near["other_premises_distance_m"] = c.distance
+		}
+		doc["handover"].(object)["connection"] = near
+		got := derive(t, doc).Connection.OtherAnswer
+		if c.missing != "" {
+			facttest.Wants(t, c.says, got, strings.Fields(c.missing)...)
+		} else {
+			facttest.Is(t, c.says, got, c.want)
+		}
 	}
 }

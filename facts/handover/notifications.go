@@ -35,9 +35,14 @@ func (all notifications) accepted() notifications {
 	})
 }
 
-// ofService are those that state the day of going into service.
+// ofService are the notices of going into service: those that state its day, and of
+// these not the application that came before the work where there are others.
 func (all notifications) ofService() notifications {
-	return all.where(func(n *schema.Notification) bool { return n.Commissioned.Stated() })
+	stating := all.where(func(n *schema.Notification) bool { return n.Commissioned.Stated() && !n.Route.Is("decommissioning") })
+	if notices := stating.where(func(n *schema.Notification) bool { return !n.Applied.Stated() }); notices != nil {
+		return notices
+	}
+	return stating
 }
 
 func (all notifications) dates(of func(*schema.Notification) schema.Text) []schema.Text {
@@ -68,15 +73,15 @@ func (f *Connection) deriveNotifications(in *schema.Installation, b book.Book) {
 	f.ApprovalDays = days("t", earliest(network.accepted().dates(approved)), h.StartOfWork, list)
 	f.ApprovalLeft = days("t", service, latest(network.accepted().dates(approvalUntil)), list)
 	f.ApprovedW = approvedPower(network.accepted(), list)
-	f.NoticeDays = days("t", service, earliest(network.ofService().dates(notified)), list)
+	f.NoticeDays = days("t", service, lastOf(network.ofService().dates(notified)), list)
 	f.BuildingNotices = working.Counted("n", len(building), list)
 	if h.Notifications == nil {
 		f.BuildingNotices = working.Unknown("n", "", list)
 	}
 	f.BuildingRoutes = routes(building, h.Notifications == nil, list)
-	f.BuildingDays = days("t", h.EndOfWork, earliest(building.byRoute("competent_person_scheme").dates(notified)), list)
+	f.BuildingDays = days("t", h.EndOfWork, lastOf(building.byRoute("competent_person_scheme").dates(notified)), list)
 	f.BuildingBefore = days("t", earliest(building.byRoute("building_notice").dates(notified)), h.StartOfWork, list)
-	f.RegisterDays = workingDays("t", service, earliest(scheme.dates(notified)), list, b)
+	f.RegisterDays = workingDays("t", service, lastOf(scheme.dates(notified)), list, b)
 }
 
 // routes lists the notification routes used. One notification that does not say its

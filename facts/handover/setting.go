@@ -1,8 +1,6 @@
 package handover
 
 import (
-	"strings"
-
 	"sunclause/facts/book"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -88,22 +86,12 @@ func settingsOf(id, part string, s *schema.GridSettings, at string, b book.Book)
 		f := Setting{
 			Subject: working.Subject{ID: id + "." + name, At: at, Name: "setting " + name + " of " + part},
 			Setting: working.KnownText(name, at),
-			Value:   working.Stated("x", unitOf(name), value),
+			Value:   working.Stated("x", schema.UnitOf(name), value),
 		}
 		f.allowed(b)
 		all = append(all, f)
 	}
 	return all
-}
-
-// unitOf is the unit in which the document states a setting: it ends its name.
-func unitOf(setting string) string {
-	for _, u := range []struct{ ending, unit string }{{"_hz_per_s", "Hz/s"}, {"_hz", "Hz"}, {"_v", "V"}, {"_s", "s"}} {
-		if strings.HasSuffix(setting, u.ending) {
-			return u.unit
-		}
-	}
-	return ""
 }
 
 // allowed looks up what the table requires of the setting, and how far it may be off.

@@ -9,7 +9,6 @@
 package implied
 
 import (
-	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -46,9 +45,8 @@ func Derive(in *schema.Installation) []List {
 	add("earthing", "main_bonds", "the list of main bonds", e.Member("main_bonds"), mainBonds(in))
 	plugs := plugsOf(in)
 	for i := range in.Cables {
-		if r := &in.Cables[i]; circuit.CarriesPV(r) {
-			add("cable", r.ID.Value+".connectors", "the connectors of run "+r.ID.Value, r.Member("connectors"), connectors(plugs, r))
-		}
+		r := &in.Cables[i]
+		add("cable", r.ID.Value+".connectors", "the connectors of run "+r.ID.Value, r.Member("connectors"), connectors(plugs, r))
 	}
 	for i := range in.Roof.Planes {
 		p := &in.Roof.Planes[i]

@@ -1,6 +1,7 @@
 package isolator
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -65,8 +66,8 @@ func isolatorsInside(in *schema.Installation) map[string]working.Flag {
 // no current is not the same as none known. For one that is to open PV strings
 // it is the runs to it that are missing.
 func (f *Isolator) noStrings() {
-	var missing []working.Gap
-	if f.Circuit.Value() == "pv_dc" {
+	missing := f.Circuit.Missing()
+	if f.Circuit.Value() == circuit.PV {
 		missing = []working.Gap{working.Unstated("/cables")}
 	}
 	f.unknownDuty(missing)

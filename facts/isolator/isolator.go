@@ -14,7 +14,9 @@ import (
 type Isolator struct {
 	working.Subject
 
-	Circuit           working.Text   `json:"circuit" words:"circuit it opens: pv_dc, battery_dc or ac"`
+	Circuit           working.Text   `json:"circuit" words:"circuit it opens, where what it is joined to bears out what is stated: pv_dc, battery_dc or ac"`
+	CircuitStated     working.Text   `json:"circuit_stated" words:"circuit it opens as stated"`
+	CircuitMade       working.Text   `json:"circuit_by_wiring" words:"circuit it opens by what its ways lead to"`
 	Strings           working.Names  `json:"strings" words:"strings whose current passes through it"`
 	Inverters         working.Names  `json:"inverters" words:"inverters that its strings feed"`
 	InvertersServed   working.Number `json:"inverters_served" words:"inverters that its strings feed: how many"`
@@ -62,6 +64,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Is
 	for i := range in.Isolators {
 		iso := &in.Isolators[i]
 		all[i] = isolatorOf(iso)
+		all[i].Circuit, all[i].CircuitMade = c.Opens(iso), c.OpensMade(iso)
 		all[i].duty(through[i], pv, builtIn)
 		all[i].rating(iso)
 		all[i].RunsLive, all[i].RunsDead = c.Alone(i)
@@ -74,7 +77,7 @@ func isolatorOf(iso *schema.Isolator) Isolator {
 	sheet := iso.Datasheet.To()
 	f := Isolator{
 		Subject:           working.Subject{ID: iso.ID.Value, At: iso.At(), Name: "isolator " + iso.ID.Value},
-		Circuit:           working.StatedText(iso.Circuit),
+		CircuitStated:     working.StatedText(iso.Circuit),
 		Category:          working.StatedText(iso.UtilizationCategory),
 		Poles:             working.Stated("n_poles", "", sheet.Poles),
 		PolesUsed:         polesUsed(iso),

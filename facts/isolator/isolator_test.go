@@ -196,9 +196,10 @@ func TestDutyUnknown(t *testing.T) {
 	doc = site()
 	doc["cables"] = list{run("R1", "S1", "INV1.1"), run("R2", "S2", "INV1.2")}
 	f = derive(t, doc, "coefficient")
-	facttest.Wants(t, "strings of an idle isolator", f.StringsParallel, "/cables")
-	facttest.Wants(t, "current of an idle isolator", f.IscMaxA, "/cables")
-	facttest.Wants(t, "Ue of an idle isolator", f.UeV, "/cables")
+	facttest.Wants(t, "circuit of an idle isolator", f.Circuit, "/cables", "/isolators/0/circuit")
+	facttest.Wants(t, "strings of an idle isolator", f.StringsParallel, "/cables", "/isolators/0/circuit")
+	facttest.Wants(t, "current of an idle isolator", f.IscMaxA, "/cables", "/isolators/0/circuit")
+	facttest.Wants(t, "Ue of an idle isolator", f.UeV, "/cables", "/isolators/0/circuit")
 }
 
 // An isolator of the AC side has no duty from strings; its rating is that of
@@ -208,12 +209,32 @@ func TestACIsolator(t *testing.T) {
 	doc["datasheets"].(object)["switch_disconnectors"].(object)["AC"] = object{"ratings": list{row("AC-22A", 1, 230, 40)}}
 	doc["isolators"] = append(list{object{"id": "ISO2", "circuit": "ac", "datasheet": "AC", "utilization_category": "AC-22A", "poles_in_series": 1,
 		"ways": list{object{"id": "1", "conductors_opened": "line_and_neutral"}}}}, doc["isolators"].(list)...)
+	doc["cables"] = append(doc["cables"].(list), object{"id": "R5", "from": "INV1.ac", "to": "ISO2.1.in", "service": "ac"})
 	f := derive(t, doc, "coefficient")
+	facttest.Is(t, "circuit", f.Circuit, "ac")
 	facttest.Wants(t, "current from strings", f.IscMaxA)
 	facttest.Wants(t, "voltage from strings", f.VocMaxV)
 	facttest.Is(t, "Ue", f.UeV, 230)
 	facttest.Is(t, "Ie", f.IeA, 40)
 	facttest.Is(t, "poles used", f.PolesUsed, 2)
+}
+
+// The circuit that an isolator opens follows from what its ways lead to; a word that
+// says otherwise switches nothing off.
+func TestCircuitByWiring(t *testing.T) {
+	doc := site()
+	first(doc)["circuit"] = "ac"
+	f := derive(t, doc, "coefficient")
+	facttest.Is(t, "as stated", f.CircuitStated, "ac")
+	facttest.Is(t, "by its wiring", f.CircuitMade, "pv_dc")
+	facttest.Wants(t, "circuit", f.Circuit, "/isolators/0/circuit")
+	if at := f.CircuitMade.At(); at != "/strings/0" {
+		t.Errorf("the circuit comes from %s, want /strings/0", at)
+	}
+	doc = site()
+	doc["cables"].(list)[3].(object)["to"] = "INV1.ac"
+	f = derive(t, doc, "coefficient")
+	facttest.Wants(t, "circuit of an isolator between string and AC", f.CircuitMade, "/isolators/0")
 }
 
 func TestPolesUsed(t *testing.T) {

@@ -4,6 +4,7 @@ import (
 	"maps"
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 )
 
@@ -42,8 +43,12 @@ func severalIsolators(j *job) working.Flag {
 		return working.UnknownFlag("/isolators")
 	}
 	n, most, least := 0, 0, len(j.pv.Strings)
-	for i, iso := range j.in.Isolators {
-		if iso.Circuit.Is("pv_dc") {
+	for i := range j.in.Isolators {
+		kind := j.c.Opens(&j.in.Isolators[i])
+		if !kind.Known() {
+			return working.UnknownFlag(kind.Missing()...)
+		}
+		if kind.Value() == circuit.PV {
 			n++
 			opens := j.opens(i)
 			most, least = max(most, opens), min(least, opens)

@@ -1,8 +1,6 @@
 package label
 
 import (
-	"slices"
-
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 )
@@ -14,9 +12,9 @@ const pvCable = "pv_cable"
 // places of its kind, and what is missing to know them all.
 var kinds = map[string]func(*job) ([]site, []working.Gap){
 	pvCable:                       func(*job) ([]site, []working.Gap) { return nil, nil }, // listed with its markings
-	"dc_isolator":                 isolators("pv_dc"),
-	"ac_isolator":                 isolators("ac"),
-	"battery_isolator":            isolators("battery_dc"),
+	"dc_isolator":                 isolators(circuit.PV),
+	"ac_isolator":                 isolators(circuit.AC),
+	"battery_isolator":            isolators(circuit.Battery),
 	"inverter":                    inverters,
 	"junction_box":                junctionBoxes,
 	"string_fuse":                 stringFuses,
@@ -51,11 +49,13 @@ func unstated(isNil bool, pointer string) []working.Gap {
 	return nil
 }
 
-func isolators(circuit string) func(*job) ([]site, []working.Gap) {
+func isolators(kind string) func(*job) ([]site, []working.Gap) {
 	return func(j *job) (all []site, missing []working.Gap) {
 		for i := range j.in.Isolators {
 			iso := &j.in.Isolators[i]
-			if !iso.Circuit.Is(circuit) {
+			opens := j.c.Opens(iso)
+			missing = append(missing, opens.Missing()...)
+			if opens.Value() != kind {
 				continue
 			}
 			s := site{part: iso.ID.Value, at: iso.At(), fits: always(iso.At())}
@@ -64,7 +64,7 @@ func isolators(circuit string) func(*job) ([]site, []working.Gap) {
 			}
 			all = append(all, s)
 		}
-		return all, unstated(j.in.Isolators == nil, "/isolators")
+		return all, append(missing, unstated(j.in.Isolators == nil, "/isolators")...)
 	}
 }
 
@@ -105,7 +105,7 @@ func connectors(j *job) (all []site, missing []working.Gap) {
 	missing = unstated(j.in.Cables == nil, "/cables")
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
-		if !slices.Contains(pvServices, r.Service.Value) {
+		if !j.c.CarriesPV(i) {
 			continue
 		}
 		if r.Connectors == nil {
@@ -122,7 +122,7 @@ func connectors(j *job) (all []site, missing []working.Gap) {
 func (j *job) cableSites(markings []Marking) (all []site, missing []working.Gap) {
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
-		if slices.Contains(pvServices, r.Service.Value) {
+		if j.c.CarriesPV(i) {
 			all = append(all, site{part: r.ID.Value, at: r.At(), fits: markings[i].WarningDue})
 		}
 	}
@@ -137,7 +137,7 @@ func roofAccess(j *job) ([]site, []working.Gap) {
 	}
 	for i := range j.in.Cables {
 		r := &j.in.Cables[i]
-		if !slices.Contains(pvServices, r.Service.Value) {
+		if !j.c.CarriesPV(i) {
 			continue
 		}
 		if r.Segments == nil {

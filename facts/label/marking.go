@@ -65,7 +65,7 @@ func (j *job) warningDue(i int, along *route) working.Flag {
 	if j.pv.Untraced != nil { // what was not traced may be live
 		live = working.Any(live, working.UnknownFlag(j.pv.Untraced...))
 	}
-	return working.All(working.StatedText(r.Service).OneOf(pvServices...), live, along.mustMarkSome(r))
+	return working.All(j.cables.Runs[i].Service.OneOf(pvServices...), live, along.mustMarkSome(r))
 }
 
 // legendAlong is the legend of the warnings along a run, as the label tables

@@ -145,7 +145,7 @@ func TestWarningDue(t *testing.T) {
 		{"one pole opened", func(d object) { way(d)["conductors_opened"] = "positive" }, "true [/cables/1/segments]"},
 		{"poles not stated", func(d object) { delete(way(d), "conductors_opened") }, "true [/cables/1/segments /isolators/0/ways/0/conductors_opened]"},
 		{"route not stated", func(d object) { delete(d["cables"].(list)[0].(object), "segments") }, "[/cables/0/segments] false"},
-		{"string goes nowhere", func(d object) { d["cables"].(list)[1].(object)["from"] = "INV1.battery" }, "true [/cables /cables/1/segments]"},
+		{"string goes nowhere", func(d object) { d["cables"].(list)[1].(object)["from"] = "INV1.battery" }, "true [/cables /cables/1 several_answers battery_dc at INV1.battery, pv_dc at INV1.1 /cables/1/segments /cables/1/service unconfirmed pv_string]"},
 	} {
 		if got := due(c.change); got != c.want {
 			t.Errorf("%s: warnings due on the two runs: %s, want %s", c.name, got, c.want)

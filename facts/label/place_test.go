@@ -112,6 +112,7 @@ func TestPlaces(t *testing.T) {
 		{"one isolator", "dc_isolator", "several_dc_isolators", site(), ""},
 		{"two isolators", "dc_isolator", "several_dc_isolators", change(func(d object) {
 			d["isolators"] = append(d["isolators"].(list), object{"id": "ISO3", "circuit": "pv_dc", "ways": list{object{"id": "1"}}})
+			d["cables"] = append(d["cables"].(list), object{"id": "R9", "from": "S1", "to": "ISO3.1.in", "service": "pv_string"})
 		}), "x@ISO1 false; x@ISO3 false"},
 		{"two isolators for two strings", "dc_isolator", "several_dc_isolators", change(func(d object) { another(d, "S2", "INV1.2") }), "x@ISO1 false; x@ISO3 false"},
 		{"two isolators one behind the other", "dc_isolator", "several_dc_isolators", change(func(d object) {

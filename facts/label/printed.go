@@ -3,6 +3,7 @@ package label
 import (
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -70,7 +71,7 @@ func greatestSum(symbol string, ways [][]*pvstring.String, member func(*pvstring
 // whether it is a part that carries the current of strings at all.
 func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries bool) {
 	if i, is := j.isolator[part]; is {
-		return j.throughIsolator(i), j.in.Isolators[i].Circuit.Is("pv_dc")
+		return j.throughIsolator(i), j.c.OpensMade(&j.in.Isolators[i]).Value() == circuit.PV
 	}
 	for _, i := range j.inputs[part] {
 		ways, carries = append(ways, j.stringsByID(j.pv.Mppts[i].Strings)), true
@@ -85,7 +86,7 @@ func (j *job) stringsBehind(part string) (ways [][]*pvstring.String, carries boo
 	if !is {
 		return nil, j.arrays[part]
 	}
-	return [][]*pvstring.String{j.stringsByID(j.cables.Runs[i].Strings)}, slices.Contains(pvServices, j.in.Cables[i].Service.Value)
+	return [][]*pvstring.String{j.stringsByID(j.cables.Runs[i].Strings)}, j.c.CarriesPV(i)
 }
 
 func (j *job) throughIsolator(i int) [][]*pvstring.String {

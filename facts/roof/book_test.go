@@ -32,17 +32,14 @@ func figures(t testing.TB) book.Book {
 // shipped reads them once.
 var shipped = sync.OnceValues(func() (book.Book, error) {
 	var file struct {
-		Parameters []struct {
-			Name, Unit string
-			Value      any
-		}
+		Parameters map[string]struct{ Value any }
 	}
 	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
 	if err := read("../../policies/iec/roof.yaml", &file); err != nil {
 		return b, err
 	}
-	for _, p := range file.Parameters {
-		put(b, p.Name, p.Value)
+	for name, p := range file.Parameters {
+		put(b, name, p.Value)
 	}
 	put(b, "engineer_pitch_below_deg", 30)
 	put(b, "mounting_kit_standard", "MCS 012")
@@ -132,7 +129,7 @@ func standard(t testing.TB) *house {
 		hook:      object{"plate_thickness_mm": 6, "lever_arm_mm": 60, "pivot_distance_mm": 40, "screws_min": 2, "deflection_mm_per_kn": 3, "member_width_min_mm": 47},
 		screw:     object{"diameter_mm": 8, "core_diameter_mm": 5.5, "length_mm": 100, "thread_length_mm": 60, "tension_kn": 10},
 		railSheet: object{"expansion_um_per_m_per_k": 23, "cantilever_max_mm": 400, "continuous_max_m": 11, "end_beyond_clamp_min_mm": 20},
-		rafters: object{"structure": "cut_roof", "direction": "up_slope", "first_mm": 0, "spacing_mm": 450, "count": 100, "width_mm": 75, "height_mm": 150,
+		rafters: object{"structure": "cut_roof", "direction": "up_slope", "first_mm": 300, "spacing_mm": 450, "count": 100, "width_mm": 75, "height_mm": 150,
 			"timber_class": "C24", "service_class": 2, "span_mm": 2500, "battens_share_load": true, "altered": false},
 		plane: object{"pitch_deg": 35, "eaves_length_mm": 30000, "slope_length_mm": 20000, "left_edge": "verge", "right_edge": "verge", "top_edge": "ridge",
 			"bottom_edge": "eaves", "edges": list{}, "gap_under_modules_mm": 100, "tilt_to_roof_deg": 0, "ridge_height_m": 8, "building_length_m": 30, "building_width_m": 30, "dead_load_kn_per_m2": 0.606,

@@ -9,13 +9,13 @@ import (
 type Clamp struct {
 	working.Subject
 
-	Kind          working.Text   `json:"kind" words:"end or mid"`
-	Rail          working.Text   `json:"rail" words:"rail it is fixed to"`
-	Holds         working.Number `json:"holds" words:"modules it holds"`
-	Sides         working.Names  `json:"sides" words:"which sides of the modules it holds: long, short"`
-	SideAllowed   working.Flag   `json:"side_allowed" words:"whether the module maker allows clamps on those sides"`
-	OutsideMm     working.Number `json:"outside_zone_mm" words:"distance from the nearest zone in which the module maker allows it; 0 inside"`
-	OffRailMm     working.Number `json:"off_rail_mm" words:"distance from its stated place on the module to the rail"`
+	Kind        working.Text   `json:"kind" words:"end or mid"`
+	Rail        working.Text   `json:"rail" words:"rail it is fixed to"`
+	Holds       working.Number `json:"holds" words:"modules it holds"`
+	Sides       working.Names  `json:"sides" words:"which sides of the modules it holds: long, short"`
+	SideAllowed working.Flag   `json:"side_allowed" words:"whether the module maker allows clamps on those sides"`
+	OutsideMm   working.Number `json:"outside_zone_mm" words:"distance from the nearest zone in which the module maker allows it; 0 inside"`
+	ClampPlace
 	UpliftKn      working.Number `json:"uplift_kn" words:"design load away from the roof"`
 	ResistanceKn  working.Number `json:"uplift_resistance_kn" words:"design resistance away from the roof"`
 	FrameMinMm    working.Number `json:"frame_least_mm" words:"least frame height of the modules it holds"`
@@ -72,7 +72,6 @@ var (
 	makersZones = working.Source{Document: "datasheet of the module", How: working.Read}
 	outsideZone = working.NewFormula("d_zone", "mm", "greatest of 0, a_min − a, a − a_max", makersZones)
 	clampUplift = working.NewFormula("F_m", "kN", "γ_Q · w_pull / 1000 · A / n_c", combination)
-	offMiddle   = working.NewFormula("d_rail", "mm", "least of |e_near + a − e_rail|, |e_far − a − e_rail|", working.ByDefinition)
 )
 
 // zoneFit is how a clamp stands to the zones in which the maker of the module
@@ -121,6 +120,26 @@ func (h clampHold) zoneFit() zoneFit {
 	return fit
 }
 
+// clampsASide counts the clamps on the less held of two sides that face each other.
+// Two at one place of a side hold like one.
+func clampsASide(holds []clampHold) int {
+	type place struct {
+		side, corner string
+		from         float64
+	}
+	places := map[place]bool{}
+	sides := map[string]int{}
+	for _, h := range holds {
+		p := place{h.doc.Side.Value, h.doc.Corner.Value, h.doc.FromCornerMm.Value}
+		if places[p] && h.doc.Corner.Stated() && h.doc.FromCornerMm.Stated() {
+			continue
+		}
+		places[p] = true
+		sides[p.side]++
+	}
+	return max(min(sides["left"], sides["right"]), min(sides["top"], sides["bottom"]))
+}
+
 // clampedLoads works out how a module is held: how many clamps, and what load it is
 // good for with the clamps where they are.
 func (s *slope) clampedLoads(f *Module, m *placedModule, holds []clampHold) {
@@ -131,15 +150,13 @@ func (s *slope) clampedLoads(f *Module, m *placedModule, holds []clampHold) {
 		pushes = append(pushes, working.Unknown("p_zone", "Pa", at))
 		pulls = append(pulls, working.Unknown("w_zone", "Pa", at))
 	}
-	sides := map[string]int{}
 	for _, h := range holds {
-		sides[h.doc.Side.Value]++
 		fit := h.zoneFit()
 		pushes, pulls = append(pushes, fit.push), append(pulls, fit.pull)
 	}
 	f.PushRatedPa, f.PullRatedPa = working.Least("p_Rd", "Pa", pushes...), working.Least("w_Rd", "Pa", pulls...)
 	f.Clamps = working.Counted("n", len(holds), at)
-	f.ClampsASide = working.Counted("n", max(min(sides["left"], sides["right"]), min(sides["top"], sides["bottom"])), at)
+	f.ClampsASide = working.Counted("n", clampsASide(holds), at)
 	f.Rails = working.Counted("n", len(s.railLines(m)), s.doc.Member("rails"))
 	if s.doc.Rails == nil {
 		f.Rails = working.Unknown("n", "", s.doc.Member("rails"))
@@ -147,11 +164,4 @@ func (s *slope) clampedLoads(f *Module, m *placedModule, holds []clampHold) {
 	if s.doc.Clamps == nil {
 		f.Clamps, f.ClampsASide = working.Unknown("n", "", at), working.Unknown("n", "", at)
 	}
-}
-
-// offRail is how far a clamp, by its stated place on the module, is from the
-// middle line of its rail: from whichever corner it comes nearer.
-func (s *slope) offRail(h clampHold, r *rail) working.Number {
-	_, _, near, far := r.along(&h.module.box)
-	return offMiddle.Of(near.As("e_near"), far.As("e_far"), working.Stated("a", "mm", h.doc.FromCornerMm), r.at.As("e_rail"))
 }

@@ -45,6 +45,74 @@ func TestClampSides(t *testing.T) {
 	}
 }
 
+// TestClampPlace measures a clamp from the corner that it states to its rail, which may
+// run across the side gripped or along it.
+func TestClampPlace(t *testing.T) {
+	at := func(side, corner string, from float64) object {
+		h := holds("MA", side, from)
+		if corner != "" {
+			h["corner"] = corner
+		}
+		return h
+	}
+	for _, c := range []struct { // module MA from 10000, 8000 to 11134, 9762; rail RA at 8440.5
+		hold      object
+		off, half float64
+		corner    bool
+	}{
+		{at("left", "lower", 440.5), 0, 440.5 - 881, true}, {at("left", "", 440.5), 0, 440.5 - 881, true}, {at("left", "upper", 440.5), 881, 440.5 - 881, true},
+		{at("left", "upper", 1321.5), 0, 440.5, true}, {at("left", "left", 450.5), 10, 450.5 - 881, false},
+		{at("bottom", "left", 300), 440.5, 300 - 567, true}, {at("top", "lower", 300), 9762 - 8440.5, 300 - 567, false},
+	} {
+		h := standard(t)
+		h.clamps = list{clamp("C", "end", "RA", c.hold)}
+		f := h.derive(t).Clamps[0]
+		near(t, "off its rail", f.OffRailMm, c.off, 0)
+		near(t, "beyond the middle", f.BeyondHalfMm, c.half, 0)
+		if f.CornerOnSide.Value() != c.corner {
+			t.Errorf("%v: corner on side %v", c.hold, f.CornerOnSide.Value())
+		}
+	}
+}
+
+// TestClampBetween: a mid clamp grips two modules by sides that face each other, on a
+// rail on which both lie.
+func TestClampBetween(t *testing.T) {
+	for _, c := range []struct {
+		first, second object
+		faces         bool
+		gap           float64
+		off           float64 // modules not on the rail
+	}{
+		{holds("MA", "right", 440.5), holds("MB", "left", 440.5), true, 20, 0}, {holds("MB", "left", 440.5), holds("MA", "right", 440.5), true, 20, 0},
+		{holds("MA", "right", 440.5), holds("MC", "left", 440.5), true, 1174, 0}, {holds("MA", "left", 440.5), holds("MB", "left", 440.5), false, 0, 0},
+		{holds("MA", "right", 440.5), holds("MA", "left", 440.5), false, 0, 0}, {holds("MA", "top", 440.5), holds("MB", "left", 440.5), false, 0, 0},
+		{holds("MD", "right", 440.5), holds("ME", "left", 440.5), true, 20, 1},
+	} {
+		h := standard(t)
+		h.railLength = 14600 - h.railFrom // to before the last module
+		h.hooks = h.hooks[:4]
+		h.clamps = list{clamp("C", "mid", "RA", c.first, c.second)}
+		f := h.derive(t).Clamps[0]
+		if f.SidesFace.Value() != c.faces || f.GripGapMm.Known() != c.faces || f.GripGapMm.Value() != c.gap || f.OffItsRail.Value() != c.off {
+			t.Errorf("%v and %v: facing %v, %v mm apart, %v not on the rail", c.first, c.second, f.SidesFace.Value(), f.GripGapMm.Value(), f.OffItsRail.Value())
+		}
+	}
+}
+
+// TestClampsAtOnePlace: two clamps at one place of a side hold like one.
+func TestClampsAtOnePlace(t *testing.T) {
+	h := standard(t)
+	for i, side := range []string{"left", "left", "right", "right"} {
+		hold := holds("MA", side, 440.5)
+		hold["corner"] = "lower"
+		h.clamps = append(h.clamps, clamp(letter("C", i), "end", "RA", hold))
+	}
+	if n := h.derive(t).Modules[0].ClampsASide; n.Value() != 1 {
+		t.Errorf("four clamps at two places are %v a side", n.Value())
+	}
+}
+
 // TestClampLoad shares each module among its clamps: an end clamp carries a
 // quarter, a mid clamp two.
 func TestClampLoad(t *testing.T) {

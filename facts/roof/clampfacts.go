@@ -12,7 +12,8 @@ func (s *slope) clampFacts() []Clamp {
 		doc := &s.doc.Clamps[i]
 		holds := s.holdsOf(doc)
 		all[i] = s.clampOf(doc)
-		s.gripFacts(&all[i], doc, holds)
+		s.gripFacts(&all[i], holds)
+		all[i].ClampPlace = s.clampPlace(doc, holds)
 		all[i].UpliftKn = s.upliftOnClamp(doc, holds)
 		all[i].TorqueNM = working.Unknown("M", "N·m", "/commissioning/torques")
 		if t, ok := torques[doc.ID.Value]; ok {
@@ -43,23 +44,17 @@ func (s *slope) clampOf(doc *schema.Clamp) Clamp {
 }
 
 // gripFacts works out where the clamp grips its modules.
-func (s *slope) gripFacts(f *Clamp, doc *schema.Clamp, holds []clampHold) {
+func (s *slope) gripFacts(f *Clamp, holds []clampHold) {
 	var sides []string
-	var outside, off, frames []working.Number
+	var outside, frames []working.Number
 	var allowed []working.Flag
-	r := s.railOf(doc.Rail.Text)
 	for _, h := range holds {
 		fit := h.zoneFit()
 		sides, allowed, outside = append(sides, h.side), append(allowed, fit.allowed), append(outside, fit.outside)
 		frames = append(frames, working.Stated("h", "mm", h.module.sheet.ThicknessMm))
-		if r == nil {
-			off = append(off, working.Unknown("d_rail", "mm", doc.Rail.At()))
-		} else {
-			off = append(off, s.offRail(h, r))
-		}
 	}
 	f.Sides, f.SideAllowed = working.List(sides...), working.All(allowed...)
-	f.OutsideMm, f.OffRailMm = working.Greatest("d_out", "mm", outside...), working.Greatest("d_rail", "mm", off...)
+	f.OutsideMm = working.Greatest("d_out", "mm", outside...)
 	f.FrameMinMm, f.FrameMaxMm = working.Least("h_f", "mm", frames...), working.Greatest("h_f", "mm", frames...)
 }
 

@@ -10,6 +10,7 @@ import (
 // Fixing holds the facts of one hook or other fixing to the building.
 type Fixing struct {
 	working.Subject
+	FixingPlace
 	TimberFixing
 
 	Kind             working.Text   `json:"kind" words:"what it is: hook, hanger_bolt, sheet_bracket, …"`
@@ -17,6 +18,7 @@ type Fixing struct {
 	Covering         working.Text   `json:"covering" words:"kind of covering it passes over or through"`
 	Certified        working.Flag   `json:"certificate_names_standard" words:"whether its certificate names the standard for mounting kits"`
 	Material         working.Text   `json:"material" words:"what it is made of"`
+	ScrewKind        working.Text   `json:"screw_sheet_kind" words:"what the datasheet of its screws is of"`
 	ScrewMaterial    working.Text   `json:"screw_material" words:"what its screws are made of"`
 	TributaryMm      working.Number `json:"tributary_mm" words:"length of rail that it carries"`
 	UpliftKn         working.Number `json:"uplift_kn" words:"design load away from the roof"`
@@ -61,6 +63,7 @@ func (s *slope) fixingFacts() []Fixing {
 			Subject:        working.Subject{ID: doc.ID.Value, At: doc.At(), Name: "fixing " + doc.ID.Value},
 			Kind:           working.StatedText(sheet.Kind),
 			Material:       working.StatedText(sheet.Material),
+			ScrewKind:      working.StatedText(screw.Kind),
 			ScrewMaterial:  working.StatedText(screw.Material),
 			Rail:           working.StatedText(doc.Rail.Text),
 			Covering:       working.StatedText(s.doc.Covering.Kind),
@@ -69,6 +72,7 @@ func (s *slope) fixingFacts() []Fixing {
 			DownResistKn:   s.resistance(&sheet.Load, sheet.Load.DownKn),
 			AlongResistKn:  s.resistance(&sheet.Load, sheet.Load.AlongSlopeKn),
 		}
+		f.FixingPlace = s.fixingPlace(doc)
 		others := s.loadOn(&f, i)
 		s.overTile(&f, doc, &sheet.Hook, others.push)
 		f.TimberFixing = s.timberFixingOf(doc, sheet, &screw.Screw, screwLoads{f.UpliftKn, f.AlongKn, others.slide})

@@ -13,7 +13,7 @@ type Module struct {
 	TopMm        working.Number `json:"top_distance_mm" words:"distance to the upper side of the plane"`
 	LeftMm       working.Number `json:"left_distance_mm" words:"distance to the left side of the plane"`
 	RightMm      working.Number `json:"right_distance_mm" words:"distance to the right side of the plane"`
-	InsideMm     working.Number `json:"inside_plane_mm" words:"least distance to a side of the plane; below zero it reaches beyond"`
+	InsideMm     working.Number `json:"inside_plane_mm" words:"least distance to the outline of the plane; below zero it reaches beyond"`
 	EdgeMm       working.Number `json:"edge_distance_mm" words:"least distance to an edge of the roof: ridge, eaves, verge, hip, valley or parapet"`
 	PartyWalls   working.Flag   `json:"beside_party_wall" words:"whether the plane has a party or compartment wall"`
 	PartyWallMm  working.Number `json:"party_wall_distance_mm" words:"least distance to a party or compartment wall"`
@@ -68,7 +68,7 @@ func (s *slope) measureModule(f *Module, i int) {
 	m := &s.layout[i]
 	b := &m.edges
 	f.EavesMm, f.TopMm, f.LeftMm, f.RightMm = b.eaves, b.ridge, b.left, b.right
-	f.InsideMm = working.Least("d_in", "mm", b.eaves, b.ridge, b.left, b.right)
+	f.InsideMm = s.inside(&m.box)
 	f.EdgeMm = s.nearest("d_edge", m, roofEdges)
 	f.PartyWalls = s.fireWall
 	f.PartyWallMm = s.nearest("d_wall", m, fireWalls)

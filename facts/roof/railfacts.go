@@ -11,6 +11,7 @@ import (
 // Rail holds the facts of one rail.
 type Rail struct {
 	working.Subject
+	RailPlace
 
 	CarriedBy     working.Text   `json:"carried_by" words:"what carries it: fixings or rails_below"`
 	Modules       working.Number `json:"modules" words:"modules on it"`
@@ -56,6 +57,7 @@ func (s *slope) railFacts() []Rail {
 			EndMinMm:     working.Stated("c_end", "mm", sheet.EndBeyondClampMinMm),
 			UnbrokenMaxM: working.Stated("L_max", "m", sheet.ContinuousMaxM),
 		}
+		f.RailPlace = s.railPlace(i)
 		s.railLoads(&f, r)
 		s.spans(&f, r)
 		f.OverhangMaxMm = s.overhangAllowed(r, sheet)

@@ -39,7 +39,7 @@ func (s *slope) timberOf(doc *schema.Fixing, noggin *schema.Noggin) timber {
 	r := s.doc.Rafters
 	t := timber{
 		width: working.Stated("b", "mm", r.WidthMm), height: working.Stated("h", "mm", r.HeightMm),
-		density: s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3), offMiddle: working.Stated("e_m", "mm", doc.OffMiddleMm),
+		density: s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3),
 	}
 	if line := s.lineBelow(doc); line != nil {
 		if line.WidthMm.Stated() {
@@ -110,11 +110,10 @@ func (s *slope) offTimber(doc *schema.Fixing, noggin *schema.Noggin) working.Num
 	}, at, working.Stated("x_0", "mm", r.FirstMm), working.Stated("s_r", "mm", r.SpacingMm), working.Stated("n_r", "", r.Count))
 }
 
-// acrossTimber is where a fixing stands square to the timbers.
+// acrossTimber is where a fixing stands square to the timbers, which run up the slope
+// unless stated otherwise.
 func (s *slope) acrossTimber(doc *schema.Fixing) working.Number {
-	if d := s.doc.Rafters.Direction; !d.Stated() {
-		return working.Unknown("x", "mm", d.At())
-	} else if d.Is("across_slope") {
+	if s.doc.Rafters.Direction.Is("across_slope") {
 		return working.Stated("x", "mm", doc.YMm)
 	}
 	return working.Stated("x", "mm", doc.XMm)

@@ -33,7 +33,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, _ pvstring.Facts, cable
 		f.Batteries[i].protect(stated, sheet)
 	}
 	for i := range in.Inverters {
-		f.Ports = append(f.Ports, portOf(in, &in.Inverters[i], f.Batteries))
+		f.Ports = append(f.Ports, portOf(in, c, &in.Inverters[i], f.Batteries))
 	}
 	f.Provision = provisionOf(in, f.Batteries, b)
 	return f

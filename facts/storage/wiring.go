@@ -62,12 +62,12 @@ type Port struct {
 	BatteryPortCabled working.Flag   `json:"battery_port_cabled" words:"whether a run of cable ends at its battery terminals"`
 }
 
-func portOf(in *schema.Installation, inv *schema.Inverter, batteries []Battery) Port {
+func portOf(in *schema.Installation, c *circuit.Circuit, inv *schema.Inverter, batteries []Battery) Port {
 	return Port{
 		BatteryPort:       hasBatteryPort(inv),
 		BatteryFitted:     working.StatedFlag(inv.BatteryFitted),
 		BatteriesWired:    wiredTo(inv, batteries),
-		BatteryPortCabled: cabled(in, inv.ID.Value+".battery"),
+		BatteryPortCabled: cabled(in, c, inv.ID.Value+".battery"),
 	}
 }
 
@@ -97,7 +97,7 @@ func wiredTo(inv *schema.Inverter, batteries []Battery) working.Number {
 // cabled reports whether something is joined to a terminal, by a run of cable or by
 // an isolator without one. As long as there is an isolator of a battery that may
 // yet be joined to it, nothing else settles that it is bare.
-func cabled(in *schema.Installation, terminal string) working.Flag {
+func cabled(in *schema.Installation, c *circuit.Circuit, terminal string) working.Flag {
 	joined := []working.Flag{
 		working.Among(in.Cables, "/cables", func(r *schema.Run) bool { return r.From.Value == terminal || r.To.Value == terminal }),
 		working.Among(in.Isolators, "/isolators", func(iso *schema.Isolator) bool {
@@ -105,7 +105,11 @@ func cabled(in *schema.Installation, terminal string) working.Flag {
 		}),
 	}
 	for i := range in.Isolators {
-		if iso := &in.Isolators[i]; !iso.Circuit.Stated() || iso.Circuit.Is("battery_dc") {
+		iso := &in.Isolators[i]
+		switch opens := c.Opens(iso); {
+		case !opens.Known():
+			joined = append(joined, working.UnknownFlag(opens.Missing()...))
+		case opens.Value() == circuit.Battery:
 			joined = append(joined, working.UnknownFlag(iso.At()))
 		}
 	}

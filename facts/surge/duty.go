@@ -1,6 +1,8 @@
 package surge
 
 import (
+	"slices"
+
 	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -15,7 +17,7 @@ func (f *SPD) duty(in *schema.Installation, at connection, w *wiring) {
 	if missing == nil && !at.traced() {
 		missing = []working.Gap{working.Unstated("/cables")}
 	}
-	if f.Circuit.Value() != "pv_dc" {
+	if f.Circuit.Value() != circuit.PV {
 		missing = f.Circuit.Missing()
 	}
 	f.Strings = working.UnknownList(missing...)
@@ -24,7 +26,7 @@ func (f *SPD) duty(in *schema.Installation, at connection, w *wiring) {
 	f.IscMaxA = working.Unknown("I_sc,max", "A", missing...)
 	f.UcpvOverVocStc = working.Unknown("U_cpv/U_oc", "", missing...)
 	f.DistanceM = working.Unknown("d", "m", missing...)
-	if f.Circuit.Value() == "pv_dc" && len(missing) == 0 {
+	if f.Circuit.Value() == circuit.PV && len(missing) == 0 {
 		f.load(w.loads[at.path.Input])
 		f.DistanceM = w.length("d", at.path.Runs)
 	}
@@ -68,7 +70,7 @@ type parts struct {
 // earthedParts finds the parts from which protective, bonding or earthing
 // conductors, or the protective conductor of an AC cable, lead to the main
 // earthing terminal.
-func earthedParts(in *schema.Installation) parts {
+func earthedParts(in *schema.Installation, c *circuit.Circuit) parts {
 	main := in.Earthing.MainTerminal
 	if !main.ID.Stated() {
 		return parts{missing: []working.Gap{working.Unstated(main.ID.At())}}
@@ -78,9 +80,8 @@ func earthedParts(in *schema.Installation) parts {
 		found.ids[main.Board.Value] = true
 	}
 	joined := map[string][]string{}
-	for _, r := range in.Cables {
-		switch s := r.Service.Value; {
-		case s == "protective", s == "bonding", s == "earthing", s == "ac" && r.ProtectiveInService.Value:
+	for i, r := range in.Cables {
+		if s := c.Service(i).Value(); slices.Contains(circuit.ProtectiveServices, s) || s == circuit.AC && r.ProtectiveInService.Value {
 			a, b := circuit.Part(r.From.Value), circuit.Part(r.To.Value)
 			joined[a], joined[b] = append(joined[a], b), append(joined[b], a)
 		}

@@ -30,7 +30,7 @@ type side struct {
 // dcSide follows the DC side of an inverter, input by input. As long as some string
 // was not traced, or some device may be on any circuit, nothing is known.
 func (w *wiring) dcSide(r *Route, in *schema.Installation, inv schema.Inverter, b book.Book) {
-	s := side{reach: b.Number("spd_reach_m", "d_max"), missing: unplaced(in, w.connections, "pv_dc"), unmeasured: w.pv.Untraced}
+	s := side{reach: b.Number("spd_reach_m", "d_max"), missing: unplaced(in, w.connections, circuit.PV), unmeasured: w.pv.Untraced}
 	s.missing = append(s.missing, w.pv.Untraced...)
 	s.missing = append(s.missing, s.reach.Missing()...)
 	for i := range inv.Datasheet.To().MPPTs {
@@ -40,7 +40,7 @@ func (w *wiring) dcSide(r *Route, in *schema.Installation, inv schema.Inverter, 
 	if s.unmeasured != nil {
 		r.DcRouteM = working.Unknown("L", "m", s.unmeasured...)
 	}
-	r.DcSPDs = counted("n_SPD", s.devices, inv, unplaced(in, w.connections, "pv_dc"), w.pv.Untraced)
+	r.DcSPDs = counted("n_SPD", s.devices, inv, unplaced(in, w.connections, circuit.PV), w.pv.Untraced)
 	r.DcInputsBare = counted("n_inputs", s.inputs, inv, s.missing)
 	r.DcArrayEndsBare = counted("n_ends", s.ends, inv, s.missing, s.unmeasured)
 }
@@ -108,9 +108,9 @@ func unplaced(in *schema.Installation, connections []connection, of string) []wo
 	}
 	var missing []working.Gap
 	for _, s := range connections {
-		if !s.circuit.Stated() {
-			missing = append(missing, working.Unstated(s.circuit.At()))
-		} else if s.circuit.Value == of && !s.traced() {
+		if !s.circuit.Known() {
+			missing = append(missing, s.circuit.Missing()...)
+		} else if s.circuit.Value() == of && !s.traced() {
 			missing = append(missing, working.Unstated("/cables"))
 		}
 	}
@@ -122,7 +122,7 @@ func unplaced(in *schema.Installation, connections []connection, of string) []wo
 // turn out unknown, but is never another.
 func (w *wiring) acSide(r *Route, in *schema.Installation, inv schema.Inverter) {
 	way := w.c.ToSupply(inv.ID.Value + ".ac")
-	missing := unplaced(in, w.connections, "ac")
+	missing := unplaced(in, w.connections, circuit.AC)
 	if way.Input == "" || way.Ambiguous {
 		missing = append(missing, working.Unstated("/cables"))
 	}
@@ -132,7 +132,7 @@ func (w *wiring) acSide(r *Route, in *schema.Installation, inv schema.Inverter) 
 	}
 	n, nearest, least := 0, []int(nil), 0.0
 	for _, s := range w.connections {
-		if s.circuit.Value != "ac" || s.path.Input != way.Input {
+		if s.circuit.Value() != circuit.AC || s.path.Input != way.Input {
 			continue
 		}
 		n++

@@ -2,6 +2,7 @@ package surge
 
 import (
 	"sunclause/facts/book"
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -122,8 +123,8 @@ func notAfter(date schema.Text, last working.Text) working.Flag {
 
 // count counts the devices. One whose circuit is not stated may be on any.
 func (f *Site) count(in *schema.Installation, all []SPD) {
-	onAC := func(s *SPD) working.Flag { return s.Circuit.OneOf("ac") }
-	onDC := func(s *SPD) working.Flag { return s.Circuit.OneOf("pv_dc") }
+	onAC := func(s *SPD) working.Flag { return s.Circuit.OneOf(circuit.AC) }
+	onDC := func(s *SPD) working.Flag { return s.Circuit.OneOf(circuit.PV) }
 	atOrigin := func(s *SPD) working.Flag { return working.All(onAC(s), s.AtOrigin) }
 	type1 := func(s *SPD) working.Flag { return working.All(atOrigin(s), s.Type.OneOf("T1", "T1+T2")) }
 	f.SPDsAC = number("n_AC", in, all, onAC)

@@ -13,7 +13,9 @@ import (
 type SPD struct {
 	working.Subject
 
-	Circuit           working.Text   `json:"circuit" words:"circuit it protects: pv_dc, battery_dc, ac or signal"`
+	Circuit           working.Text   `json:"circuit" words:"circuit it protects, where its terminal bears out what is stated: pv_dc, battery_dc, ac or signal"`
+	CircuitStated     working.Text   `json:"circuit_stated" words:"circuit it protects as stated"`
+	CircuitMade       working.Text   `json:"circuit_by_wiring" words:"circuit it protects by the terminal at which it is connected"`
 	System            working.Text   `json:"system" words:"kind of circuit it is made for"`
 	Type              working.Text   `json:"type" words:"type (test class): T1, T1+T2, T2, T2+T3 or T3"`
 	StandardNumber    working.Text   `json:"standard_number" words:"number of its product standard, as 61643-31"`
@@ -62,7 +64,7 @@ func spdOf(in *schema.Installation, s *schema.SPD) SPD {
 	sheet := s.Datasheet.To()
 	return SPD{
 		Subject:          working.Subject{ID: s.ID.Value, At: s.At(), Name: "surge protective device " + s.ID.Value},
-		Circuit:          working.StatedText(s.Circuit),
+		CircuitStated:    working.StatedText(s.Circuit),
 		Modes:            working.StatedText(s.Modes),
 		System:           working.StatedText(sheet.System),
 		Type:             working.StatedText(sheet.Type),
@@ -126,14 +128,14 @@ func tooClose(l schema.LightningProtection) working.Flag {
 func (f *SPD) limits(in *schema.Installation, own *schema.SPD, at connection, b book.Book) {
 	f.UcNeededV, f.FaultKa, f.BackupA = working.NoNumber("U_c,min", "V"), working.NoNumber("I_cf", "kA"), working.NoNumber("I_backup", "A")
 	switch f.Circuit.Value() {
-	case "pv_dc":
+	case circuit.PV:
 		f.UwKv = working.Unknown("U_w", "kV", "/cables")
 		for _, inv := range in.Inverters {
 			if at.traced() && inv.ID.Value == circuit.Part(at.path.Input) {
 				f.UwKv = working.Stated("U_w", "kV", inv.Datasheet.To().DCImpulseWithstandKv)
 			}
 		}
-	case "ac":
+	case circuit.AC:
 		f.UwKv = b.Number("ac_impulse_withstand_kv", "U_w")
 		f.UcNeededV = continuousNeeded.Of(b.Number("spd_uc_factor", "k_Uc"), working.Stated("U_0", "V", in.AC.Supply.VoltageV))
 		f.FaultKa = working.Stated("I_cf", "kA", in.AC.Supply.ProspectiveFaultKa)

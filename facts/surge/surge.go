@@ -25,10 +25,14 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 	if in.SPDs != nil {
 		f.SPDs = make([]SPD, len(in.SPDs))
 	}
-	earthed := earthedParts(in)
+	earthed := earthedParts(in, c)
 	for i := range in.SPDs {
 		s := &in.SPDs[i]
 		f.SPDs[i] = spdOf(in, s)
+		f.SPDs[i].Circuit, f.SPDs[i].CircuitMade = w.connections[i].circuit, c.ProtectsMade(s)
+		if !s.Circuit.Stated() { // then nothing is said that could be wrong
+			f.SPDs[i].CircuitStated = f.SPDs[i].CircuitMade
+		}
 		f.SPDs[i].duty(in, w.connections[i], w)
 		f.SPDs[i].limits(in, s, w.connections[i], b)
 		f.SPDs[i].Earthed = earthed.have(s.EarthedAt)

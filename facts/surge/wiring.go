@@ -26,7 +26,7 @@ type wiring struct {
 // terminal leads to, and the runs on the way there.
 type connection struct {
 	terminal string
-	circuit  schema.Text
+	circuit  working.Text
 	path     circuit.Path
 }
 
@@ -47,7 +47,7 @@ func wiringOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, ca
 	for _, s := range in.SPDs {
 		at := w.connectionOf(in, s)
 		w.connections = append(w.connections, at)
-		if s.Circuit.Is("pv_dc") && at.traced() {
+		if at.circuit.Value() == circuit.PV && at.traced() {
 			w.onInput[at.path.Input] = append(w.onInput[at.path.Input], at)
 			for _, r := range at.path.Runs {
 				w.behind[r] = true
@@ -58,14 +58,14 @@ func wiringOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, ca
 }
 
 func (w *wiring) connectionOf(in *schema.Installation, s schema.SPD) connection {
-	at := connection{terminal: s.ConnectedAt.Value, circuit: s.Circuit}
+	at := connection{terminal: s.ConnectedAt.Value, circuit: w.c.Protects(&s)}
 	_, isInput := w.feeding[at.terminal]
-	switch {
-	case s.Circuit.Is("pv_dc") && isInput, s.Circuit.Is("ac") && at.terminal == in.AC.Supply.ID.Value:
+	switch of := at.circuit.Value(); {
+	case of == circuit.PV && isInput, of == circuit.AC && at.terminal == in.AC.Supply.ID.Value:
 		at.path = circuit.Path{Input: at.terminal}
-	case s.Circuit.Is("pv_dc"):
+	case of == circuit.PV:
 		at.path = w.c.From(at.terminal)
-	case s.Circuit.Is("ac"):
+	case of == circuit.AC:
 		at.path = w.c.ToSupply(at.terminal)
 	}
 	return at

@@ -53,14 +53,15 @@ func (s *Sheet) mark(found map[string]string) {
 	}
 }
 
-// notes stand on every sheet: which job it is, by which rules, and the cautions.
+// notes stand on every sheet: which job it is, by which rules, which values somebody
+// has to look at again, and the cautions.
 func notes(r *judge.Result) []string {
 	p := r.Document.Installation.Project
 	job := "Job " + p.Reference.Value + ", " + strings.ReplaceAll(p.Stage.Value, "_", " ") + "; figures by rule set " + r.RuleSet.Name + " " + r.RuleSet.Version + "."
 	if !r.Passes {
 		job += " The installation does not pass: see the report before any of this is used."
 	}
-	return append([]string{job}, report.Cautions...)
+	return slices.Concat([]string{job}, report.UnlikelyLines(r), report.Cautions)
 }
 
 // number writes a quantity with its unit; an unknown one says so.

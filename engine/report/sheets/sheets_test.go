@@ -198,8 +198,8 @@ func TestPages(t *testing.T) {
 }
 
 // TestFoundOnSheets holds that a sheet says beside a part what the check found
-// there, that labels say when the job does not pass, and that a sound job has
-// neither.
+// there, that labels say when the job does not pass, that both tell of unlikely
+// values, and that a sound job has none of it.
 func TestFoundOnSheets(t *testing.T) {
 	for name, wanted := range map[string]bool{"gb-island-cottage-faulty": true, "gb-island-cottage": false} {
 		r := checked(t, name)
@@ -220,6 +220,10 @@ func TestFoundOnSheets(t *testing.T) {
 		}
 		if strings.Contains(page.String(), "does not pass") != wanted {
 			t.Errorf("%s: labels say that the job does not pass: %t, want %t", name, !wanted, wanted)
+		}
+		const unlikely = "Unlikely, look again: datasheets.modules.mod440.voc_coeff_pct_per_k is -0.097"
+		if notes := strings.Join(s.Notes, "\n"); strings.Contains(notes, unlikely) != wanted || strings.Contains(page.String(), unlikely) != wanted {
+			t.Errorf("%s: sheets and labels tell of the unlikely value: %t, want %t", name, !wanted, wanted)
 		}
 	}
 }

@@ -41,8 +41,12 @@ func Stickers(w io.Writer, r *judge.Result) error {
 			all = append(all, stickerOf(l))
 		}
 	}
+	unlikely := report.UnlikelyLines(r)
+	for i, u := range unlikely {
+		unlikely[i] = report.Visible(u)
+	}
 	return pageTemplates().ExecuteTemplate(w, "stickers.tmpl", map[string]any{
-		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all, "Passes": r.Passes})
+		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all, "Passes": r.Passes, "Unlikely": unlikely})
 }
 
 func stickerOf(l schema.Label) sticker {
