@@ -8,7 +8,6 @@ import (
 	"strings"
 
 	"sunclause/engine/catalogue"
-	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
 
@@ -52,8 +51,8 @@ func (j Judgment) sayMeasured() string {
 		allowed += ", by " + working.SpokenPlace(place)
 	}
 	says := fmt.Sprintf("%s: %s; allowed %s%s", about, value, allowed, sayMargin(j))
-	if others := len(j.Requirement.AnyOf) - 1; others > 0 && j.Outcome == NotMet {
-		says += ", or else: " + sayOthers(j.Requirement.AnyOf[1:])
+	for _, other := range j.others {
+		says += "; or else " + other.sayMeasured()
 	}
 	return says
 }
@@ -104,15 +103,6 @@ func (j Judgment) About() string {
 		return ""
 	}
 	return shortWords(catalogue.Words(j.Requirement.Subject, j.Compared().Fact))
-}
-
-// sayOthers names the comparisons of a group beside the first.
-func sayOthers(others []ruleset.Condition) string {
-	words := make([]string, len(others))
-	for i, c := range others {
-		words[i] = c.String()
-	}
-	return strings.Join(words, ", or ")
 }
 
 // decimals is how many a quantity is shown with at the most.
