@@ -8,6 +8,7 @@ import (
 	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
 	"sunclause/facts/handover"
+	"sunclause/facts/implied"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
@@ -21,6 +22,8 @@ import (
 // the member of the document that the parts of a list come from.
 type Facts struct {
 	Installation Installation `json:"installation" words:"the installation as a whole"`
+
+	ImpliedLists []implied.List `json:"implied_lists" from:"/project" words:"lists of the document of whose parts something else speaks"`
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
 
@@ -44,6 +47,8 @@ type Facts struct {
 	LabelPlaces []label.Place       `json:"label_places" from:"/labels" words:"places where the label table asks for a label"`
 	Circuits    []accircuit.Circuit `json:"circuits" from:"/inverters" words:"AC circuits of the generators"`
 	Boards      []accircuit.Board   `json:"boards" from:"/ac/boards" words:"distribution boards"`
+	BoardWays   []accircuit.Way     `json:"board_ways" from:"/ac/boards" words:"ways of distribution boards"`
+	Meters      []accircuit.Meter   `json:"meters" from:"/ac/meters" words:"meters"`
 	Batteries   []storage.Battery   `json:"batteries" from:"/storage/batteries" words:"batteries"`
 
 	Planes       []roof.Plane       `json:"planes" from:"/roof/planes" words:"planes of the roof"`

@@ -10,6 +10,7 @@ import (
 
 	"sunclause/facts/book"
 	"sunclause/facts/working"
+	"sunclause/schema"
 )
 
 // withRoof adds the figures of the roof that the set iec ships: its formulas have
@@ -18,18 +19,21 @@ func withRoof(t testing.TB, b book.Book) book.Book {
 	t.Helper()
 	from := working.Source{Document: "figures of the tests", How: working.CommonPractice}
 	var room struct {
-		Parameters []struct {
-			Name, Unit string
-			Value      any
+		Parameters map[string]struct {
+			Unit  string
+			Value any
 		}
 	}
 	readYAML(t, "../policies/iec/roof.yaml", &room)
-	for _, p := range room.Parameters {
-		known := book.Parameter{Name: p.Name, Unit: p.Unit, Source: from, Set: "test"}
+	for name, p := range room.Parameters {
+		if p.Unit == "" {
+			p.Unit = schema.UnitOf(name)
+		}
+		known := book.Parameter{Name: name, Unit: p.Unit, Source: from, Set: "test"}
 		if known.Text, known.IsText = p.Value.(string); !known.IsText {
 			known.Number = number(p.Value)
 		}
-		b.Parameters[p.Name] = known
+		b.Parameters[name] = known
 	}
 	for _, name := range []string{"terrain_categories", "duopitch_suction", "timber_duration", "timber_classes"} {
 		var file struct {

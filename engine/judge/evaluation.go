@@ -161,6 +161,7 @@ func (e *evaluation) judge(j *Judgment) {
 		j.Outcome, j.Missing = NotShown, e.missing(q)
 	case kept == no:
 		j.Outcome = NotMet
+		e.measureOthers(j)
 	default:
 		j.Outcome = Met
 		if doubtful {
@@ -186,13 +187,30 @@ func (e *evaluation) keepsRule(j *Judgment) truth {
 
 // measure fills in what was compared with what, as far as it is known.
 func (e *evaluation) measure(j *Judgment) {
-	q := j.Requirement
-	row := q.Row()
+	row := j.Requirement.Row()
 	if row != nil && row.AnyOf != nil {
 		j.decides = e.deciding(row.AnyOf)
 		row = row.AnyOf[j.decides]
 	}
-	c := j.Compared()
+	e.measureBy(j, row)
+}
+
+// measureOthers fills in the same for each further comparison of a group, none of
+// which holds.
+func (e *evaluation) measureOthers(j *Judgment) {
+	for i := range j.Requirement.AnyOf {
+		if i == j.decides {
+			continue
+		}
+		other := Judgment{Requirement: j.Requirement, Part: j.Part, Outcome: NotMet, decides: i}
+		e.measureBy(&other, j.Requirement.Row().AnyOf[i])
+		j.others = append(j.others, other)
+	}
+}
+
+// measureBy fills in what one comparison compares; row is nil for a Rego rule.
+func (e *evaluation) measureBy(j *Judgment, row *ruleset.Comparison) {
+	q, c := j.Requirement, j.Compared()
 	if v := e.factNamed(q, c.Fact); v != nil && v.Known {
 		j.Measured = &Quantity{Value: v.Plain(), Unit: v.Unit, Fact: catalogue.FullName(q.Subject, c.Fact)}
 	}

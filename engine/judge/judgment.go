@@ -33,7 +33,8 @@ type Judgment struct {
 	Missing   []working.Gap // for not shown, and for what holds either way: why that is not known
 	Departure *Departure
 
-	decides int // of a group: the place of the comparison that was measured
+	decides int        // of a group: the place of the comparison that was measured
+	others  []Judgment // of a group that is not met: what each of the other comparisons measured
 }
 
 // Compared is what was measured against what: of a group the first comparison

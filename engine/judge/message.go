@@ -8,7 +8,6 @@ import (
 	"strings"
 
 	"sunclause/engine/catalogue"
-	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
 
@@ -52,14 +51,14 @@ func (j Judgment) sayMeasured() string {
 		allowed += ", by " + working.SpokenPlace(place)
 	}
 	says := fmt.Sprintf("%s: %s; allowed %s%s", about, value, allowed, sayMargin(j))
-	if others := len(j.Requirement.AnyOf) - 1; others > 0 && j.Outcome == NotMet {
-		says += ", or else: " + sayOthers(j.Requirement.AnyOf[1:])
+	for _, other := range j.others {
+		says += "; or else " + other.sayMeasured()
 	}
 	return says
 }
 
 // otherPlace is where another word stands or comes from with which a word of the part
-// should agree and does not; "" where there is none outside the part.
+// should agree and does not; "" where it is only the part itself that says so.
 func (j Judgment) otherPlace() string {
 	subject, known := catalogue.Of(j.Requirement.Subject)
 	if c := j.Compared(); j.Outcome != NotMet || c.Comparison != "equals" || !known || !j.facts.Known() {
@@ -69,10 +68,11 @@ func (j Judgment) otherPlace() string {
 	if !own || f.Kind != catalogue.Text {
 		return ""
 	}
-	if at := j.facts.Word(f).At(); !strings.HasPrefix(at, j.Subject.At) {
-		return at
+	at := j.facts.Word(f).At()
+	if m, own := subject.Fact(j.Compared().Fact); at == j.Subject.At || own && m.Kind == catalogue.Text && j.facts.Word(m).At() == at {
+		return ""
 	}
-	return ""
+	return at
 }
 
 // ValueAndLimit are what was measured and what is allowed, each in a few words;
@@ -103,15 +103,6 @@ func (j Judgment) About() string {
 		return ""
 	}
 	return shortWords(catalogue.Words(j.Requirement.Subject, j.Compared().Fact))
-}
-
-// sayOthers names the comparisons of a group beside the first.
-func sayOthers(others []ruleset.Condition) string {
-	words := make([]string, len(others))
-	for i, c := range others {
-		words[i] = c.String()
-	}
-	return strings.Join(words, ", or ")
 }
 
 // decimals is how many a quantity is shown with at the most.

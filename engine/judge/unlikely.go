@@ -38,14 +38,39 @@ func UnlikelyIn(doc *schema.Document) []Unlikely {
 	return r.Unlikely
 }
 
-// unlikely lists the numbers that are outside what the schema calls plausible.
+// unlikely lists the numbers that are outside what the schema calls plausible. That
+// there is no string, and no module on the roof, comes before all.
 func unlikely(doc *schema.Document) []Unlikely {
 	var all []Unlikely
+	if nothing(&doc.Installation) {
+		all = append(all, Unlikely{Unlikely: noStrings, Position: doc.Position(noStrings.At)})
+	}
 	for _, u := range doc.Unlikely() {
 		all = append(all, Unlikely{Unlikely: u, Position: doc.Position(u.At)})
 	}
 	return all
 }
+
+// noStrings is what is unlikely of an installation that has nothing on the roof.
+var noStrings = schema.Unlikely{
+	At: "/strings", Name: "the number of strings", Value: "0", Plausible: "1 or more",
+	Words:  "no string is described, and no module on the roof: there is nothing to check, and that nothing is wrong says nothing",
+	Ground: "common practice", Source: "a PV installation has a PV generator",
+}
+
+// nothing reports whether an installation is said to have no string and has no module.
+// A list of strings that is left out says nothing, and requirements are not shown.
+func nothing(in *schema.Installation) bool {
+	for i := range in.Roof.Planes {
+		if len(in.Roof.Planes[i].Modules) > 0 {
+			return false
+		}
+	}
+	return in.Strings != nil && len(in.Strings) == 0
+}
+
+// NothingToCheck reports whether there was neither a string nor a module to judge.
+func (r *Result) NothingToCheck() bool { return nothing(&r.Document.Installation) }
 
 // LookAgain is what to do about an unlikely value.
 const LookAgain = "Look again at the sheet, the drawing or the place. Where the value is right, state a departure with this member and value: who looked again, and why it stays."

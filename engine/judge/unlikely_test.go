@@ -19,7 +19,7 @@ func TestUnlikelyFailsUntilDepartedFrom(t *testing.T) {
 	if err != nil {
 		t.Fatal(err)
 	}
-	const job = `{"project": {"reference": "r", "stage": "design", "design_date": "2026-03-01", "country": "NO"}, "isolators": [], "strings": [], "site": {"altitude_m": %s}, "handover": {"departures": [%s]}}`
+	const job = `{"project": {"reference": "r", "stage": "design", "design_date": "2026-03-01", "country": "NO"}, "isolators": [], "site": {"altitude_m": %s}, "handover": {"departures": [%s]}}`
 	departure := func(member, until string) string {
 		return fmt.Sprintf(`{"member": %q, "value": 2400, "reason": "a pass in the mountains", "author": "surveyor", "date": "2026-03-01"%s}`, member, until)
 	}
@@ -60,6 +60,38 @@ func TestUnlikelyFailsUntilDepartedFrom(t *testing.T) {
 	for _, bad := range []string{`{"member": "/site/altitude_m", "reason": "r", "author": "a", "date": "2026-03-01"}`, `{"requirement": "a/b", "value": 1, "reason": "r", "author": "a", "date": "2026-03-01"}`, `{"reason": "r", "author": "a", "date": "2026-03-01"}`, `{"requirement": "a/b", "member": "/site", "reason": "r", "author": "a", "date": "2026-03-01"}`} {
 		if _, err := schema.Decode("job.json", fmt.Appendf(nil, job, "1", bad)); err == nil {
 			t.Errorf("a departure from both or neither, or without its value, is read: %s", bad)
+		}
+	}
+}
+
+// TestNothingToCheck holds that a job without a string and without a module does not
+// pass by whatever rule set, until a departure says who looked again.
+func TestNothingToCheck(t *testing.T) {
+	set, err := ruleset.Load(context.Background(), policies.FS, "../../testdata/formats/rules")
+	if err != nil {
+		t.Fatal(err)
+	}
+	const project = `{"project": {"reference": "r", "stage": "design", "country": "NO", "premises": "dwelling"}, "isolators": []`
+	for what, c := range map[string]struct {
+		more            string
+		nothing, passes bool
+	}{
+		"no string":               {`"strings": []`, true, false},
+		"no string, no module":    {`"strings": [], "roof": {"planes": [{"id": "P1", "modules": []}]}`, true, false},
+		"a module":                {`"strings": [], "roof": {"planes": [{"id": "P1", "modules": [{"id": "M1", "x_mm": 0, "y_mm": 0, "orientation": "portrait"}]}]}`, false, true},
+		"strings not stated":      {`"labels": []`, false, false},
+		"somebody looked at that": {`"strings": [], "handover": {"departures": [{"member": "/strings", "value": 0, "reason": "a battery only", "author": "a", "date": "2026-03-01"}]}`, true, true},
+	} {
+		doc, err := schema.Decode("job.json", []byte(project+", "+c.more+"}"))
+		if err != nil {
+			t.Fatal(what, err)
+		}
+		r, err := judge.Check(context.Background(), set, doc, judge.Options{})
+		if err != nil {
+			t.Fatal(err)
+		}
+		if r.NothingToCheck() != c.nothing || r.Passes != c.passes {
+			t.Errorf("%s: nothing to check %t, passes %t; want %t, %t: %v", what, r.NothingToCheck(), r.Passes, c.nothing, c.passes, r.Judgments)
 		}
 	}
 }

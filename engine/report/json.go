@@ -76,6 +76,10 @@ func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	j.encoded(Count(r))
 	j.member("passes")
 	j.bool(r.Passes)
+	if r.NothingToCheck() {
+		j.member("nothing_to_check")
+		j.bool(true)
+	}
 	j.unlikely(r.Unlikely)
 	j.cards(r.RuleSet)
 	j.parts(r)

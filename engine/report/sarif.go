@@ -33,7 +33,7 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 		Artifact: sarifArtifact{
 			Location: place, Roles: []string{"analysisTarget"},
 			Hashes:     map[string]string{"sha-256": digestOf(r.Document.Raw)},
-			Properties: &sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, Count(r)},
+			Properties: &sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, r.NothingToCheck(), Count(r)},
 		},
 	}
 	index := map[*ruleset.Requirement]int{}

@@ -97,6 +97,7 @@ type sarifArtifact struct {
 type sarifArtifactFacts struct {
 	Reference string `json:"reference"`
 	Passes    bool   `json:"passes"`
+	Nothing   bool   `json:"nothingToCheck,omitempty"`
 	Summary   Counts `json:"summary"`
 }
 

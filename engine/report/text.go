@@ -180,10 +180,11 @@ func changesOf(changes []ruleset.Change) string {
 }
 
 func verdict(r *judge.Result) string {
-	if r.Passes {
-		return "PASSES"
+	words := strings.ToUpper(VerdictOf(r).Words())
+	if r.NothingToCheck() {
+		words += ": THERE WAS NOTHING TO CHECK"
 	}
-	return "DOES NOT PASS"
+	return words
 }
 
 func verdictStyle(r *judge.Result) style {

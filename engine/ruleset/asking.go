@@ -59,7 +59,13 @@ func paperAsked(rows []map[string]any) (when []any, require string) {
 // quotedCell is a cell as a word of a line that is no name of anything.
 func quotedCell(row map[string]any, column string) string {
 	word, _ := row[column].(string)
-	return "'" + strings.ReplaceAll(word, "'", "") + "'"
+	return inQuotes(word)
+}
+
+// quotable reports whether a word can stand in quotes in a line.
+func quotable(cell any) bool {
+	word, _ := cell.(string)
+	return !strings.Contains(word, "'") || !strings.Contains(word, `"`)
 }
 
 // askingOf is the kind of an asking table; nil for any other.
@@ -93,6 +99,8 @@ func (s *RuleSet) addAsked(l *layer, t tableOf) (problems schema.Problems) {
 			return schema.Problems{t.source.ProblemAt("/requirements", fmt.Sprintf("table %s asks for nothing and carries no requirements", t.name), "labels and papers do, and tables whose names begin with labels_ and papers_")}
 		case slices.ContainsFunc(a.When, saysPlace):
 			problems = append(problems, t.source.ProblemAt(a.At()+"/when", "the requirement says at which places it applies, which the rows do", "leave it out, and let the rows for those places alone name the requirement"))
+		case slices.ContainsFunc(rows, func(row map[string]any) bool { return !quotable(row[kind.thing]) }):
+			problems = append(problems, t.source.ProblemAt(a.ID.At(), "what a row that names it asks for has both kinds of quotation marks in it", "leave one kind out"))
 		case len(rows) == 0:
 			problems = append(problems, t.source.ProblemAt(a.ID.At(), fmt.Sprintf("no row asks for what requirement %s is about", a.ID.Value), "name it in the column requirement of a row"))
 		default:

@@ -62,6 +62,25 @@ func TestTableCarriesRequirements(t *testing.T) {
 	}
 }
 
+// A cell is asked for as it is written, quotation marks and all.
+func TestTableQuotesItsCells(t *testing.T) {
+	for _, paper := range []string{"o'clock list", `maker's "list"`} {
+		set, err := labelSet(t, "papers_house", "  - {paper: '"+strings.ReplaceAll(paper, "'", "''")+"', held: filed, requirement: house/sign}\nrequirements:\n"+houseSign, "")
+		if strings.Contains(paper, `"`) {
+			if err == nil || !strings.Contains(err.Error(), "has both kinds of quotation marks in it; leave one kind out") {
+				t.Errorf("%s: %v", paper, err)
+			}
+			continue
+		}
+		if err != nil {
+			t.Fatal(err)
+		}
+		if q, _ := set.Requirement("house/sign"); q.Limit.Value != paper {
+			t.Errorf("%q is asked for as %q", paper, q.Limit.Value)
+		}
+	}
+}
+
 // Neither a label without a requirement nor a requirement without a label is
 // possible to write, nor can one be lost unseen.
 func TestTableCarriesRequirementsRefused(t *testing.T) {

@@ -17,7 +17,7 @@ type oldCard struct {
 	subject    string
 	isRule     bool
 	members    map[string]any
-	parameters map[string]bool // names that the set and those below it have; nil where that does not matter
+	parameters map[string]bool // names that the set and those below it have; nil where they are not known
 }
 
 // oldMembers are those that the present form has not.
@@ -112,7 +112,7 @@ func (o oldCard) line(fact, comparison, limit any) (string, error) {
 
 func (o oldCard) limit(fact string, to map[string]any) (string, error) {
 	if name, ok := to["fact"].(string); ok {
-		if o.isText(fact) || o.parameters[name] {
+		if o.isText(fact) || o.mayBeParameter(name) {
 			return catalogue.FullName(o.subject, name), nil
 		}
 		return name, nil
@@ -146,6 +146,14 @@ func (o oldCard) limit(fact string, to map[string]any) (string, error) {
 	return "", fmt.Errorf("its limit is no number, word, fact or parameter")
 }
 
+// mayBeParameter reports whether a word is the name of a parameter, or whether it is
+// one is not known: it is then written so that it can be nothing else.
+func (o oldCard) mayBeParameter(word string) bool {
+	return o.parameters[word] || o.parameters == nil && aName.MatchString(word)
+}
+
+var aName = regexp.MustCompile(`^[a-z][a-z0-9_]*$`)
+
 // isText reports whether a fact is a word, or a list of words.
 func (o oldCard) isText(fact string) bool {
 	of, ok := catalogue.Of(o.subject)
@@ -162,7 +170,7 @@ var bareWord = regexp.MustCompile(`^[\pL\pN_.+/-]+$`)
 // something, or several words.
 func (o oldCard) word(word string, mayBeName bool) string {
 	of, _ := catalogue.Of(o.subject)
-	isName := o.parameters[word]
+	isName := o.mayBeParameter(word)
 	if of != nil && mayBeName {
 		f, isFact := of.Fact(word)
 		isName = isName || isFact && f.Kind == catalogue.Text

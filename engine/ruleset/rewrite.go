@@ -54,6 +54,9 @@ func (c cardText) edits() ([]edit, error) {
 		case m.Name == "when":
 			all = append(all, b.replaced(c.whenLines(b)))
 		case slices.Contains(oldMembers, m.Name):
+			if len(compared) > 0 {
+				b.after = c.block(members, i-1).to
+			}
 			compared = append(compared, b)
 		}
 	}
@@ -62,37 +65,56 @@ func (c cardText) edits() ([]edit, error) {
 
 // comparedEdits put one line in the place of the first of the members that say
 // what is compared. A comment beside it stays there, or comes there if it is the
-// only one; others stay where they are, each on a line of its own.
+// only one; others come above it, each on a line of its own. Blank lines stay.
 func (c cardText) comparedEdits(blocks []memberBlock) []edit {
 	if len(blocks) == 0 {
 		return nil
 	}
 	line := compareMember(c.isRule) + ": " + yamlText(c.new.compare, false)
-	var rest []string
+	var beside, above []string
+	var all []edit
 	for _, b := range blocks[1:] {
-		rest = append(rest, b.comments()...)
+		between := string(c.src.Raw[b.after : b.from-len(b.indent)])
+		above = append(append(above, commentsIn(between)...), b.comments()...)
+		beside = append(beside, b.comments()...)
+		all = append(all, edit{b.after, b.to, blankIn(between)})
 	}
 	own := blocks[0].comments()
-	if len(own) == 0 && len(rest) == 1 {
-		line, rest = line+" "+rest[0], nil
-	} else if _, beside := splitComment(blocks[0].lines[0]); beside != "" {
-		line, own = line+" "+beside, own[1:]
+	if _, first := splitComment(blocks[0].lines[0]); first != "" {
+		line, own = line+" "+first, own[1:]
+	} else if len(own) == 0 && len(beside) == 1 && len(above) == 1 {
+		line, above = line+" "+beside[0], nil
 	}
-	all := []edit{blocks[0].replaced(append(own, line))}
-	for _, b := range blocks[1:] {
-		comments := b.comments()
-		if rest == nil {
-			comments = nil
+	return append(all, blocks[0].replaced(slices.Concat(own, above, []string{line})))
+}
+
+// commentsIn are the comments of a text, each of a line.
+func commentsIn(text string) []string {
+	var all []string
+	for l := range strings.Lines(text) {
+		if _, comment := splitComment(strings.TrimRight(l, "\n")); comment != "" {
+			all = append(all, comment)
 		}
-		all = append(all, b.replaced(comments))
 	}
 	return all
+}
+
+// blankIn are the blank lines of a text.
+func blankIn(text string) string {
+	blank := ""
+	for l := range strings.Lines(text) {
+		if strings.TrimSpace(l) == "" {
+			blank += "\n"
+		}
+	}
+	return blank
 }
 
 // memberBlock is a member with its lines: from its name to the end of its last
 // line. Comments and blank lines that follow are not part of it.
 type memberBlock struct {
 	from, to int
+	after    int    // the end of the member before; of one that is joined with an earlier one
 	indent   string // of the lines of the card
 	lines    []string
 }
@@ -139,13 +161,7 @@ func (b memberBlock) replaced(lines []string) edit {
 
 // comments are those that stand in the member, each on a line of its own.
 func (b memberBlock) comments() []string {
-	var all []string
-	for _, l := range b.lines {
-		if _, comment := splitComment(l); comment != "" {
-			all = append(all, comment)
-		}
-	}
-	return all
+	return commentsIn(strings.Join(b.lines, "\n"))
 }
 
 // whenLines are the stage and the conditions, with the comments of each.

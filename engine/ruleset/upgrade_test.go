@@ -95,7 +95,9 @@ func TestOlderFormIsRefused(t *testing.T) {
 	for _, want := range []string{
 		`ruleset.yaml:9:3: this is written in the form of older versions; now it is modules_max: {title: most modules, value: 20, source: {document: house rule, how: house rule}}; sunclause ruleset upgrade FOLDER rewrites a whole set`,
 		`braces.yaml:1:14: this is written in the form of older versions; now it is gap_mm: {title: in brackets, value: 4, unit: mm, source: {document: house rule, how: house rule}}`,
-		"pvstring.yaml:9:5: this is written in the form of older versions; now it is stage: as_built, when: [fuse_fitted, technology one_of mono_si multi_si, installation.premises equals dwelling], require: voc_max_v at_most inverter_dc_voltage_max_v; sunclause ruleset upgrade FOLDER rewrites a whole set",
+		"pvstring.yaml:9:5: this is written in the form of older versions; now it is stage: as_built, when: [fuse_fitted, technology one_of mono_si multi_si, installation.premises equals 'dwelling'], require: voc_max_v at_most strings.inverter_dc_voltage_max_v; sunclause ruleset upgrade FOLDER rewrites a whole set",
+		`technology differs 'made_of', fuse_fitted differs yes, installation.design_date since 2026-01-31]`, // a parameter is called so
+		`site.yaml:2:3: this is written in the form of older versions; now it is stage: as_built`,
 		`pvstring.yaml:46:5: this is written in the form of older versions; now it is when: [not fuse_fitted], require: technology differs ''`,
 	} {
 		if err == nil || !strings.Contains(err.Error(), want) {

@@ -13,13 +13,16 @@ type Board struct {
 	working.Subject
 
 	Role                 working.Text   `json:"role" words:"which board it is"`
+	RoleByCircuit        working.Text   `json:"role_by_circuit" words:"which board it is by what it hangs on; the word of the document where that decides nothing"`
 	RatedA               working.Number `json:"rated_a" words:"rated current of the board, InA"`
 	IncomingA            working.Number `json:"incoming_a" words:"rated current of the overcurrent device before it"`
 	IncomingOvercurrent  working.Flag   `json:"incoming_overcurrent" words:"whether the device before it is one against overcurrent"`
 	Generators           working.Names  `json:"generators" words:"generators whose current enters it by one of its ways"`
 	GeneratorsCounted    working.Number `json:"generators_counted" words:"how many those are"`
 	GenerationA          working.Number `json:"generation_a" words:"greatest current of those generators in one line conductor"`
-	CarriesLoads         working.Flag   `json:"carries_loads" words:"whether loads are fed from the same busbars"`
+	CarriesLoads         working.Flag   `json:"carries_loads" words:"whether loads are fed from the same busbars, where its ways do not say otherwise"`
+	LoadsStated          working.Text   `json:"loads_stated" words:"whether its busbars are said to carry loads"`
+	LoadsByWays          working.Text   `json:"loads_by_ways" words:"whether they do by what its ways serve; the word of the document where those decide nothing"`
 	BusbarDutyA          working.Number `json:"busbar_duty_a" words:"current that can flow in its busbars: the incoming device and, where loads are fed, the generators"`
 	ShortCircuitRatingKa working.Number `json:"short_circuit_rating_ka" words:"short-circuit rating of the board"`
 	FaultLevelKa         working.Number `json:"fault_level_ka" words:"prospective fault current at the origin, which no board exceeds"`
@@ -51,7 +54,8 @@ func (m *mains) boardOf(b *schema.Board) Board {
 		RatedA:               working.Stated("I_nA", "A", b.RatedA),
 		IncomingA:            working.Stated("I_n", "A", incoming.RatedA),
 		IncomingOvercurrent:  working.StatedText(incoming.Kind).OneOf(overcurrents...),
-		CarriesLoads:         working.StatedFlag(b.BusbarCarriesLoads),
+		CarriesLoads:         working.AgreedFlag(working.StatedFlag(b.BusbarCarriesLoads), m.loadsOf(b)),
+		LoadsStated:          word(working.StatedFlag(b.BusbarCarriesLoads)),
 		ShortCircuitRatingKa: working.Stated("I_cw", "kA", b.ShortCircuitRatingKa),
 		FaultLevelKa:         working.Stated("I_pf", "kA", m.in.AC.Supply.ProspectiveFaultKa),
 		MainSwitchPoles:      working.Stated("n_poles", "", mainSwitch.Poles),
@@ -59,6 +63,11 @@ func (m *mains) boardOf(b *schema.Board) Board {
 		MainSwitchLockable:   working.StatedFlag(b.MainSwitchLockable),
 		Combustible:          working.StatedFlag(b.Combustible),
 		FireSealed:           working.StatedFlag(b.FireSealed),
+	}
+	f.RoleByCircuit = m.roleOf(b, f.Role)
+	f.LoadsByWays = word(m.loadsOf(b))
+	if !f.LoadsByWays.Known() {
+		f.LoadsByWays = f.LoadsStated
 	}
 	if o := f.IncomingOvercurrent; o.Known() && !o.Value() {
 		f.IncomingA = working.Unknown("I_n", "A", working.OffList(b.IncomingDevice.At(), "overcurrent device"))
@@ -118,4 +127,54 @@ func (f *Board) duty() {
 	default:
 		f.BusbarDutyA = f.IncomingA
 	}
+}
+
+// word is yes or no as a word.
+func word(f working.Flag) working.Text {
+	switch {
+	case !f.Known():
+		return working.UnknownText(f.Missing()...)
+	case f.Value():
+		return working.KnownText("yes", f.At())
+	}
+	return working.KnownText("no", f.At())
+}
+
+// loadsOf reports whether one of a board's ways feeds loads. Where none is said to, it is
+// not known: others may be there, or behind another board.
+func (m *mains) loadsOf(b *schema.Board) working.Flag {
+	for i := range b.Ways {
+		if serves := m.circuit.Serves(b.ID.Value + "." + b.Ways[i].ID.Value); serves.Known() && slices.Contains(loadWords, serves.Value()) {
+			return working.KnownFlag(true, b.Ways[i].At())
+		}
+	}
+	return working.UnknownFlag(b.Member("ways"))
+}
+
+// The words for ways that feed what uses current, and for those that lead on to other
+// circuits.
+var (
+	loadWords = []string{"load", "lighting", "sockets", "heating", "ev_charger"}
+	onward    = []string{"sub_board", "backup"}
+)
+
+// roleOf is which board a board is: the main one where no other stands before it. One
+// from whose busbars nothing but generators is fed may be called a generation board,
+// and one behind a switch between sources a backup board.
+func (m *mains) roleOf(b *schema.Board, stated working.Text) working.Text {
+	path := m.circuit.ToSupply(b.ID.Value + ".in")
+	if path.Input == "" || path.Ambiguous {
+		return stated
+	}
+	role, at := "main", m.in.AC.Supply.At()
+	if len(path.Ways) > 0 {
+		role, at = "sub", m.outlets[path.Ways[0]].way.At()
+	}
+	loads := m.loadsOf(b)
+	switch {
+	case stated.Value() == "generation" && !loads.Known(),
+		stated.Value() == "backup" && m.circuit.BehindSwitch(b.ID.Value+".in"):
+		return working.KnownText(stated.Value(), at)
+	}
+	return working.KnownText(role, at)
 }

@@ -17,6 +17,7 @@ type Residual struct {
 	RCDTypeBNeeded   working.Flag   `json:"rcd_type_b_needed" words:"whether a fault at an inverter can send DC through the device"`
 	ResidualMa       working.Number `json:"residual_current_ma" words:"rated residual operating current of the device, IΔn"`
 	RCDDelayed       working.Flag   `json:"rcd_delayed" words:"whether the device is selective or delayed"`
+	SharedStated     working.Flag   `json:"rcd_shared_stated" words:"whether its residual current device is said to protect other ways too"`
 	RCDShared        working.Flag   `json:"rcd_shared" words:"whether the device protects other circuits too"`
 	RCDOpensNeutral  working.Flag   `json:"rcd_opens_neutral" words:"whether the device opens the neutral too"`
 	LeakageMa        working.Number `json:"generator_leakage_ma" words:"protective conductor current of its generators in normal operation"`
@@ -65,7 +66,7 @@ func (l *link) residualDevices() Residual {
 			all = append(all, u)
 		}
 	}
-	r := Residual{RCDFound: working.Any(found...)}
+	r := Residual{RCDFound: working.Any(found...), SharedStated: working.KnownFlag(way.RCDShared.Yes(), way.RCDShared.At())}
 	r.RCDStated = r.RCDFound
 	if way.RCDFitted.Stated() {
 		r.RCDStated = working.StatedFlag(way.RCDFitted)

@@ -1,6 +1,8 @@
 package accircuit
 
 import (
+	"slices"
+
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -9,6 +11,7 @@ import (
 type Supply struct {
 	SupplyForm      working.Text   `json:"supply_form" words:"form of the supply: single_phase, three_phase, …"`
 	SupplyEarthing  working.Text   `json:"supply_earthing" words:"system earthing at the origin: TN-S, TN-C-S, TT, …"`
+	FormByPhases    working.Text   `json:"supply_form_by_phases" words:"form of the supply by its phases; the word of the document where several would do"`
 	SupplyPhases    working.Number `json:"supply_phases" words:"phases that reach the premises"`
 	SupplyU0V       working.Number `json:"supply_u0_v" words:"nominal voltage between line and neutral"`
 	SupplyMeasuredV working.Number `json:"supply_voltage_measured_v" words:"voltage between line and neutral measured without generation"`
@@ -40,6 +43,7 @@ func (m *mains) supply() Supply {
 		SupplyFaultKa:   working.Stated("I_pf", "kA", s.ProspectiveFaultKa),
 		SupplyDeviceA:   working.Stated("I_n", "A", s.Device.To().RatedA),
 	}
+	f.FormByPhases = formOf(s.Phases, f.SupplyForm)
 	m.generationOf(&f)
 	return f
 }
@@ -60,4 +64,16 @@ func (m *mains) generationOf(f *Supply) {
 	}
 	f.GenerationL1A, f.GenerationL2A, f.GenerationL3A = lines[0], lines[1], lines[2]
 	f.GenerationA = working.Greatest("I_g", "A", lines[:]...)
+}
+
+// formOf is the form of a supply by the phases that reach the premises.
+func formOf(phases schema.Number, stated working.Text) working.Text {
+	if !phases.Stated() {
+		return working.UnknownText(phases.At())
+	}
+	forms := map[float64][]string{1: {"single_phase"}, 2: {"split_phase"}, 3: {"three_phase", "three_phase_delta"}}[phases.Value]
+	if slices.Contains(forms, stated.Value()) {
+		return working.KnownText(stated.Value(), phases.At())
+	}
+	return working.KnownText(forms[0], phases.At())
 }

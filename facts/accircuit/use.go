@@ -3,6 +3,7 @@ package accircuit
 import (
 	"sunclause/facts/cable"
 	"sunclause/facts/working"
+	"sunclause/schema"
 )
 
 // Use holds what a circuit is for.
@@ -29,9 +30,9 @@ func (m *mains) use(l *link) Use {
 	return Use{
 		Generators:        working.List(each(l.generators, func(g *generator) string { return g.id })...),
 		MeetsGenerator:    working.KnownFlag(l.endsAtGenerator, l.at),
-		Serves:            working.StatedText(l.way.Serves),
-		Kind:              working.StatedText(l.entry.Kind),
-		Dedicated:         working.StatedFlag(l.entry.Dedicated),
+		Serves:            m.servesOf(l),
+		Kind:              m.kindOn(l),
+		Dedicated:         dedicatedOn(l.entry),
 		ConnectedBy:       working.StatedText(l.entry.ConnectedBy),
 		Sockets:           working.StatedFlag(l.entry.Sockets),
 		AdditionalStated:  working.StatedFlag(l.entry.AdditionalProtectionNeeded),
@@ -44,6 +45,33 @@ func (m *mains) use(l *link) Use {
 		SystemEarthing:    working.StatedText(m.in.Earthing.Arrangement),
 		VoltageToNeutralV: working.Stated("U_0", "V", m.in.AC.Supply.VoltageV),
 	}
+}
+
+// servesOf is what the way of a circuit serves, where the circuit bears the word out.
+func (m *mains) servesOf(l *link) working.Text {
+	if !l.traced() {
+		return working.StatedText(l.way.Serves)
+	}
+	return m.circuit.Serves(l.id)
+}
+
+// kindOn is the kind of a circuit where what it leads to agrees with what is stated.
+func (m *mains) kindOn(l *link) working.Text {
+	stated := working.StatedText(l.entry.Kind)
+	if !l.traced() {
+		return stated
+	}
+	return working.Agreed(stated, m.kindOf(l.id, stated))
+}
+
+// dedicatedOn reports whether nothing but the generator is on a circuit, where no load is
+// said to be on it.
+func dedicatedOn(entry *schema.ACCircuit) working.Flag {
+	stated, loads := working.StatedFlag(entry.Dedicated), loadsOn(entry)
+	if loads.Known() && loads.Value() {
+		return working.AgreedFlag(stated, working.Not(loads))
+	}
+	return stated
 }
 
 // designCurrent is the greatest current of some generators in one line.

@@ -112,9 +112,19 @@ func TestDisconnectionTime(t *testing.T) {
 		facttest.At(doc, "earthing")["arrangement"] = c.earthing
 		facttest.At(doc, "ac", "circuits", 0)["kind"], facttest.At(doc, "ac", "circuits", 0)["sockets"] = c.kind, c.sockets
 		facttest.At(doc, "datasheets", "protective_devices")["D"] = breaker("B", c.rated)
-		facttest.Near(t, fmt.Sprint(c), one(t, doc, laid{}).DisconnectionLimitS, c.want, 0)
+		if c.kind == "distribution" { // to a board, on which the inverter is
+			facttest.At(doc, "cables", 1)["to"] = "G.1"
+			doc["cables"] = append(doc["cables"].(list), run("R4", "G.in", "B1.2"))
+			boards := doc["ac"].(object)["boards"].(list)
+			doc["ac"].(object)["boards"] = append(boards, object{"id": "G", "role": "generation", "ways": list{object{"id": "1"}}})
+		}
+		all := derive(t, doc, laid{}).Circuits
+		facttest.Near(t, fmt.Sprint(c), all[len(all)-1].DisconnectionLimitS, c.want, 0)
 	}
 	doc := house()
+	facttest.At(doc, "ac", "circuits", 0)["kind"] = "distribution"
+	facttest.Wants(t, "called a distribution circuit, and leads to no board", one(t, doc, laid{}).DisconnectionLimitS, "/ac/circuits/0/kind")
+	doc = house()
 	facttest.At(doc, "datasheets", "protective_devices")["D"] = breaker("B", 40)
 	delete(facttest.At(doc, "ac", "circuits", 0), "sockets")
 	facttest.Wants(t, "sockets not stated", one(t, doc, laid{}).DisconnectionLimitS, "/ac/circuits/0/sockets")

@@ -58,13 +58,15 @@ type Circuit struct {
 	sections  []*section   // section of the graph in which a terminal lies
 	places    map[string]schema.Text
 	nets      nets
-	carried   []load            // by run
-	earthed   map[string]string // parts to which only protective conductors go, with their places
+	carried   []load             // by run
+	switches  map[string]bool    // ids of the switches between sources
+	outlets   map[string]*outlet // ways of boards, by their terminals
+	earthed   map[string]string  // parts to which only protective conductors go, with their places
 }
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, places: PlacesOf(in)}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, switches: map[string]bool{}, places: PlacesOf(in)}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}
@@ -92,6 +94,7 @@ func Of(in *schema.Installation) *Circuit {
 	c.admit()
 	c.trace()
 	c.count(in)
+	c.findOutlets(in)
 	return c
 }
 

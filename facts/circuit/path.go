@@ -1,5 +1,7 @@
 package circuit
 
+import "slices"
+
 // goal is a terminal where paths end: what lies behind it is another circuit.
 type goal struct {
 	kind goalKind
@@ -65,6 +67,12 @@ func (c *Circuit) path(terminal string, kind goalKind) Path {
 		t = e.far(t)
 	}
 	return p
+}
+
+// BehindSwitch reports whether the way from a terminal to the supply leads through a
+// switch between sources.
+func (c *Circuit) BehindSwitch(terminal string) bool {
+	return slices.ContainsFunc(c.Steps(terminal), func(s Step) bool { return c.switches[Part(s.From)] })
 }
 
 // Step is one stretch of a way: from a terminal to the next, by a run of cable,

@@ -45,7 +45,7 @@ func (d *deriver) circuits() []CircuitTest {
 		way := d.find.way(c.Way)
 		all[i] = CircuitTest{
 			Subject:       working.Subject{ID: c.ID.Value, At: c.At(), Name: "tests of circuit " + c.ID.Value},
-			Serves:        working.StatedText(way.Serves),
+			Serves:        d.servesOf(c.Way, way),
 			LoopStatedOhm: working.Stated("Z_s", "Ω", c.ZsOhm),
 			RCDFitted:     rcdOn(way),
 		}
@@ -54,6 +54,14 @@ func (d *deriver) circuits() []CircuitTest {
 		all[i].RCDReadings = d.rcdReadings(c.ID.Value)
 	}
 	return all
+}
+
+// servesOf is what the way of a circuit serves, where the circuit bears the word out.
+func (d *deriver) servesOf(name schema.Text, way *schema.BoardWay) working.Text {
+	if d.find.ways[name.Value] != way {
+		return working.StatedText(way.Serves)
+	}
+	return d.c.Serves(name.Value)
 }
 
 // rcdOn reports whether a residual current device protects a way.

@@ -45,7 +45,7 @@ var (
 
 // Derive derives the facts of commissioning.
 func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cables cable.Facts, b book.Book) Facts {
-	d := deriver{in: in, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, c, circuit.AC), spdsDC: spdsOn(in, c, circuit.PV, circuit.Battery)}
+	d := deriver{in: in, c: c, pv: pv, cables: cables, book: b, find: indexOf(in), spdsAC: spdsOn(in, c, circuit.AC), spdsDC: spdsOn(in, c, circuit.PV, circuit.Battery)}
 	f := Facts{
 		Strings:     d.strings(),
 		Combiners:   d.combiners(),
@@ -66,6 +66,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cabl
 // deriver is what the derivations of this room share.
 type deriver struct {
 	in     *schema.Installation
+	c      *circuit.Circuit
 	pv     pvstring.Facts
 	cables cable.Facts
 	book   book.Book

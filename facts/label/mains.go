@@ -124,7 +124,7 @@ func pvWays(j *job) (all []site, missing []working.Gap) {
 		var own []site
 		for k := range b.Ways {
 			w := &b.Ways[k]
-			fits := working.StatedText(w.Serves).OneOf("pv_supply", "hybrid_supply")
+			fits := j.c.Serves(b.ID.Value+"."+w.ID.Value).OneOf("pv_supply", "hybrid_supply")
 			if !fits.Known() || fits.Value() {
 				own = append(own, site{part: b.ID.Value + "." + w.ID.Value, at: w.At(), fits: fits,
 					parts: []string{b.ID.Value}, marked: working.StatedFlag(w.Identified)})

@@ -23,8 +23,8 @@ type Array struct {
 	IPSolids        working.Number `json:"ip_solids" words:"first figure of the box's IP code"`
 	IPWater         working.Number `json:"ip_water" words:"second figure of the box's IP code"`
 	BlockingDiodes  working.Flag   `json:"blocking_diodes" words:"whether blocking diodes are fitted"`
-	DiodeOverVoc    working.Number `json:"diode_voltage_over_voc" words:"rated reverse voltage of a blocking diode over the maximum voltage"`
-	DiodeOverIsc    working.Number `json:"diode_current_over_isc" words:"rated forward current of a blocking diode over the short-circuit current at STC of a string"`
+	DiodeVoltageV   working.Number `json:"diode_voltage_v" words:"rated reverse voltage of a blocking diode"`
+	DiodeCurrentA   working.Number `json:"diode_current_a" words:"rated forward current of a blocking diode"`
 }
 
 // arrays derives the facts of every array; nil when the document states none.
@@ -43,10 +43,10 @@ func (f *Facts) arrays(in *schema.Installation, c *circuit.Circuit) []Array {
 			IPSolids:        working.IPFigure("IP_1", a.IP, working.IPSolids),
 			IPWater:         working.IPFigure("IP_2", a.IP, working.IPWater),
 			BlockingDiodes:  working.StatedFlag(a.BlockingDiodes),
+			DiodeVoltageV:   working.Stated("U_R", "V", a.DiodeVoltageV),
+			DiodeCurrentA:   working.Stated("I_F", "A", a.DiodeCurrentA),
 		}
 		all[i].joins(through[a.ID.Value], f.Untraced)
-		all[i].DiodeOverVoc = working.Ratio("U_R/U_oc,max", working.Stated("U_R", "V", a.DiodeVoltageV), all[i].VocMaxV)
-		all[i].DiodeOverIsc = working.Ratio("I_F/I_sc", working.Stated("I_F", "A", a.DiodeCurrentA), all[i].StringIscA)
 	}
 	return all
 }

@@ -12,7 +12,7 @@ var (
 )
 
 // overcurrent takes what is fitted in the string against reverse current, and
-// how its rating stands to the string's own current.
+// its rating.
 func (f *String) overcurrent(s *schema.String, b book.Book) {
 	o := s.Overcurrent
 	f.FuseFitted = working.StatedFlag(o.Fitted)
@@ -28,6 +28,4 @@ func (f *String) overcurrent(s *schema.String, b book.Book) {
 	f.FuseStandard = working.StatedText(d.Standard)
 	f.FusePolarity = working.StatedFlag(d.PolaritySensitive)
 	f.FuseBreakingA = inAmps.Of(working.Stated("I_cn", "kA", d.BreakingCapacityDCKa))
-	f.FuseOverIsc = working.Ratio("I_n/I_sc", f.FuseRatedA, f.IscStcA)
-	f.FuseOverIscMax = working.Ratio("I_n/I_sc,max", f.FuseRatedA, f.IscMaxA)
 }

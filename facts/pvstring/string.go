@@ -53,8 +53,6 @@ type String struct {
 	FuseRatedV         working.Number `json:"fuse_rated_v" words:"rated DC voltage of that device"`
 	FuseKind           working.Text   `json:"fuse_kind" words:"kind of that device"`
 	FuseCharacteristic working.Text   `json:"fuse_characteristic" words:"tripping characteristic or utilization category of that device"`
-	FuseOverIsc        working.Number `json:"fuse_over_isc" words:"rated current over the short-circuit current at STC"`
-	FuseOverIscMax     working.Number `json:"fuse_over_isc_max" words:"rated current over the design short-circuit current"`
 	FusePoles          working.Text   `json:"fuse_poles" words:"conductors in which the device is fitted"`
 	FuseBreakingA      working.Number `json:"fuse_breaking_a" words:"breaking capacity of that device"`
 	FusePolarity       working.Flag   `json:"fuse_polarity_sensitive" words:"whether that device breaks current in one direction only"`

@@ -188,8 +188,9 @@ func TestWorkedCurrents(t *testing.T) {
 	reverse := first(func(s *pvstring.String) working.Number { return s.ReverseA })
 	reverseMax := first(func(s *pvstring.String) working.Number { return s.ReverseMaxA })
 	withstand := first(func(s *pvstring.String) working.Number { return s.ReverseWithstand })
-	fuseOverIsc := first(func(s *pvstring.String) working.Number { return s.FuseOverIsc })
-	fuseOverMax := first(func(s *pvstring.String) working.Number { return s.FuseOverIscMax })
+	fuse := first(func(s *pvstring.String) working.Number { return s.FuseRatedA })
+	isc := first(func(s *pvstring.String) working.Number { return s.IscStcA })
+	iscMax := first(func(s *pvstring.String) working.Number { return s.IscMaxA })
 	breaking := first(func(s *pvstring.String) working.Number { return s.FuseBreakingA })
 	total := input(func(m *pvstring.Mppt) working.Number { return m.IscMaxA })
 	for _, c := range []struct {
@@ -203,9 +204,9 @@ func TestWorkedCurrents(t *testing.T) {
 		{"three strings, reverse current", iec62548Fuse, fused(m1(), 3, 25), reverse, 27.8, 1e-9},
 		{"three strings, reverse design current", iec712Fuse, fused(m1(), 3, 25), reverseMax, 34.75, 1e-9},
 		{"withstand of the module, just below it", typeTest, fused(m1(), 3, 25), withstand, 33.75, 1e-9},
-		{"25 A within 1.5 to 2.4", iec62548Fuse, fused(m1(), 3, 25), fuseOverIsc, 25 / 13.9, 1e-9},
-		{"20 A below 1.5", iec62548Fuse, fused(m1(), 3, 20), fuseOverIsc, 20 / 13.9, 1e-9},
-		{"20 A above 1.1 of the design current", iec712Fuse, fused(m1(), 3, 20), fuseOverMax, 20 / 17.375, 1e-9},
+		{"rating of the fuse", iec62548Fuse, fused(m1(), 3, 25), fuse, 25, 0},
+		{"current that it has to be 1.5 to 2.4 times: 25 A is, 20 A is not", iec62548Fuse, fused(m1(), 3, 25), isc, 13.9, 1e-9},
+		{"design current that it has to be 1.1 times: 20 A is", iec712Fuse, fused(m1(), 3, 20), iscMax, 17.375, 1e-9},
 		{"breaking capacity in A", bySeries, fused(m1(), 3, 20), breaking, 10000, 0},
 		{"10.5 A module, reverse current above its 20 A", iec62548Fuse, plant(m10A, 10, 3), reverse, 21, 1e-9},
 		{"10.5 A module, reverse design current", iec712Fuse, plant(m10A, 10, 3), reverseMax, 26.25, 1e-9},

@@ -32,17 +32,14 @@ func figures(t testing.TB) book.Book {
 // shipped reads them once.
 var shipped = sync.OnceValues(func() (book.Book, error) {
 	var file struct {
-		Parameters []struct {
-			Name, Unit string
-			Value      any
-		}
+		Parameters map[string]struct{ Value any }
 	}
 	b := book.Book{Parameters: map[string]book.Parameter{}, Tables: map[string]*book.Table{}}
 	if err := read("../../policies/iec/roof.yaml", &file); err != nil {
 		return b, err
 	}
-	for _, p := range file.Parameters {
-		put(b, p.Name, p.Value)
+	for name, p := range file.Parameters {
+		put(b, name, p.Value)
 	}
 	put(b, "engineer_pitch_below_deg", 30)
 	put(b, "mounting_kit_standard", "MCS 012")

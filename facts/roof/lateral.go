@@ -12,7 +12,6 @@ var (
 	johansenLaw = en1995("8.2.3, (8.9) and (8.10)", working.Read)
 	interaction = en1995("8.7.3, (8.28)", working.Read)
 
-	declaredOverD    = working.NewFormula("a/d", "", "a_sheet / d", working.Source{Document: "datasheet of the screw", How: working.Read})
 	effectiveD       = working.NewFormula("d_ef", "mm", "1.1 · d_1", en1995("8.7.1(3)", working.Read))
 	screwsInRow      = working.NewFormula("n_row", "", "n^0.9 · (a_1 / (13 · d))^0.25", en1995("8.5.1.1, (8.34)", working.Memory))
 	shearDesign      = working.NewFormula("F_v,Rd", "kN", "k_mod · n_ef,v · F_v,Rk / γ_M / 1000", en1995("2.4.3", working.Memory))
@@ -31,20 +30,23 @@ var (
 	snowUtilization   = working.NewFormula("η_snow", "", "(F_along / F_v,Rd)²", interaction)
 )
 
-// distancesDue works out the distances that the screws have to keep, in diameters:
-// those of Eurocode 5, or those that the maker of the screw declares, which may be
-// less. Of the depth in the timber the greater of the two is due.
+// distancesDue works out the distances that the screws have to keep: those of
+// Eurocode 5, in diameters, or those that the maker of the screw declares, which may
+// be less. Of the depth in the timber the greater of the two is due.
 func (s *slope) distancesDue(f *TimberFixing, screw *schema.ScrewDatasheet) {
-	over := func(symbol, parameter string, declared schema.Number) working.Number {
-		if !declared.Stated() {
-			return s.param(parameter, symbol)
-		}
-		return declaredOverD.Of(working.Stated("a_sheet", "mm", declared), f.DiameterMm).As(symbol)
+	byRule := func(symbol, parameter string) working.Number {
+		return diameters.Of(s.param(parameter, "n_d"), f.DiameterMm).As(symbol)
 	}
-	f.EdgeDueD = over("a_edge,min/d", "screw_edge_min_d", screw.EdgeDistanceMinMm)
-	f.EndDueD = over("a_end,min/d", "screw_end_min_d", screw.EndDistanceMinMm)
-	f.SpacingDueD = over("a_1,min/d", "screw_spacing_min_d", screw.SpacingMinMm)
-	f.DepthDueD = working.Greatest("l_ef,min/d", "", s.param("screw_depth_min_d", "l_rule/d"), over("l_sheet/d", "screw_depth_min_d", screw.DepthMinMm))
+	due := func(symbol, parameter string, declared schema.Number) working.Number {
+		if !declared.Stated() {
+			return byRule(symbol, parameter)
+		}
+		return working.Stated(symbol, "mm", declared)
+	}
+	f.EdgeDueMm = due("a_edge,min", "screw_edge_min_d", screw.EdgeDistanceMinMm)
+	f.EndDueMm = due("a_end,min", "screw_end_min_d", screw.EndDistanceMinMm)
+	f.SpacingDueMm = due("a_1,min", "screw_spacing_min_d", screw.SpacingMinMm)
+	f.DepthDueMm = working.Greatest("l_ef,min", "mm", byRule("l_rule", "screw_depth_min_d"), due("l_sheet", "screw_depth_min_d", screw.DepthMinMm))
 }
 
 // shear works out what load across them the screws bear: a steel plate on timber in

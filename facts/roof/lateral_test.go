@@ -59,20 +59,20 @@ func TestCombined(t *testing.T) {
 func TestDistancesDue(t *testing.T) {
 	h := standard(t)
 	f := h.derive(t).Fixings[0]
-	for what, n := range map[string][2]float64{"edge": {f.EdgeDueD.Value(), 4}, "end": {f.EndDueD.Value(), 10}, "spacing": {f.SpacingDueD.Value(), 7}, "depth": {f.DepthDueD.Value(), 6}} {
-		if n[0] != n[1] {
-			t.Errorf("%s: %v diameters, want %v", what, n[0], n[1])
+	for what, n := range map[string][2]float64{"edge": {f.EdgeDueMm.Value(), 4}, "end": {f.EndDueMm.Value(), 10}, "spacing": {f.SpacingDueMm.Value(), 7}, "depth": {f.DepthDueMm.Value(), 6}} {
+		if n[0] != 8*n[1] {
+			t.Errorf("%s: %v mm, want %v diameters of 8 mm", what, n[0], n[1])
 		}
 	}
 	h.screw["edge_distance_min_mm"], h.screw["end_distance_min_mm"], h.screw["spacing_min_mm"], h.screw["depth_min_mm"] = 24, 40, 40, 64
 	f = h.derive(t).Fixings[0]
-	for what, n := range map[string][2]float64{"edge": {f.EdgeDueD.Value(), 3}, "end": {f.EndDueD.Value(), 5}, "spacing": {f.SpacingDueD.Value(), 5}, "depth": {f.DepthDueD.Value(), 8}} {
-		if n[0] != n[1] {
-			t.Errorf("declared %s: %v diameters, want %v", what, n[0], n[1])
+	for what, n := range map[string][2]float64{"edge": {f.EdgeDueMm.Value(), 3}, "end": {f.EndDueMm.Value(), 5}, "spacing": {f.SpacingDueMm.Value(), 5}, "depth": {f.DepthDueMm.Value(), 8}} {
+		if n[0] != 8*n[1] {
+			t.Errorf("declared %s: %v mm, want %v diameters of 8 mm", what, n[0], n[1])
 		}
 	}
 	h.screw["depth_min_mm"] = 40
-	near(t, "a declared depth below the rule", h.derive(t).Fixings[0].DepthDueD, 6, 0)
+	near(t, "a declared depth below the rule", h.derive(t).Fixings[0].DepthDueMm, 48, 0)
 }
 
 // TestOverhangAllowed takes the less of what the sheet of the rail prints in mm and

@@ -24,22 +24,20 @@ type TimberFixing struct {
 	Arrangement    working.Text   `json:"screw_arrangement" words:"how the screws stand to the grain: in_line, side_by_side or staggered"`
 	DiameterMm     working.Number `json:"screw_diameter_mm" words:"diameter of its screws"`
 	DepthMm        working.Number `json:"screw_depth_mm" words:"thread of a screw inside the timber"`
-	DepthOverD     working.Number `json:"screw_depth_over_d" words:"thread inside the timber over the diameter"`
-	EdgeOverD      working.Number `json:"edge_distance_over_d" words:"distance of the screws from the edge of the timber over the diameter"`
-	EndOverD       working.Number `json:"end_distance_over_d" words:"distance of the nearest screw from the end of the timber over the diameter"`
-	SpacingOverD   working.Number `json:"screw_spacing_over_d" words:"distance from screw to screw over the diameter"`
-	ThicknessOverD working.Number `json:"timber_depth_over_d" words:"depth of the timber over the diameter"`
-	WidthOverD     working.Number `json:"timber_width_over_d" words:"width of the timber over the diameter"`
+	EdgeMm         working.Number `json:"screw_edge_mm" words:"distance of the screws from the edge of the timber"`
+	EndMm          working.Number `json:"screw_end_mm" words:"distance of the nearest screw from the end of the timber"`
+	SpacingMm      working.Number `json:"screw_spacing_mm" words:"distance from screw to screw"`
+	TimberDepthMm  working.Number `json:"timber_depth_mm" words:"depth of the timber"`
 	AngleDeg       working.Number `json:"screw_angle_deg" words:"angle between the screws and the grain"`
 	PullKn         working.Number `json:"screw_pull_kn" words:"design pull on the screws, with the lever of the hook"`
 	WithdrawalKn   working.Number `json:"withdrawal_kn" words:"design resistance of the screws against withdrawal"`
 	TensionKn      working.Number `json:"screw_tension_kn" words:"design resistance of the screws themselves"`
 	ShearKn        working.Number `json:"screw_shear_kn" words:"design resistance of the screws against the load down the slope"`
 	Combined       working.Number `json:"screw_combined" words:"pull and load down the slope together over what the screws bear; no more than 1"`
-	DepthDueD      working.Number `json:"screw_depth_due_d" words:"thread inside the timber that is due, over the diameter"`
-	EdgeDueD       working.Number `json:"edge_distance_due_d" words:"distance from the edge of the timber that is due, over the diameter"`
-	EndDueD        working.Number `json:"end_distance_due_d" words:"distance from the end of the timber that is due, over the diameter"`
-	SpacingDueD    working.Number `json:"screw_spacing_due_d" words:"distance from screw to screw along the grain that is due, over the diameter"`
+	DepthDueMm     working.Number `json:"screw_depth_due_mm" words:"thread inside the timber that is due"`
+	EdgeDueMm      working.Number `json:"screw_edge_due_mm" words:"distance from the edge of the timber that is due"`
+	EndDueMm       working.Number `json:"screw_end_due_mm" words:"distance from the end of the timber that is due"`
+	SpacingDueMm   working.Number `json:"screw_spacing_due_mm" words:"distance from screw to screw along the grain that is due"`
 }
 
 // timber is what screws hold in. How far they are off its middle is taken as the greater
@@ -62,11 +60,10 @@ var (
 	offDrawn         = working.NewFormula("Δe", "mm", "|e_m − d_t|", working.ByDefinition)
 	halfWidth        = working.NewFormula("b_2", "mm", "b / 2", working.ByDefinition)
 	leverPull        = working.NewFormula("T", "kN", "F_d · (1 + e / c)", statics)
-	overDiameter     = working.NewFormula("a/d", "", "a / d", screwDistances)
+	diameters        = working.NewFormula("a_min", "mm", "n_d · d", screwDistances)
 	edgeInLine       = working.NewFormula("a_edge", "mm", "b / 2 − e_m", working.ByDefinition)
 	edgeAcross       = working.NewFormula("a_edge", "mm", "b / 2 − e_m − a_1 / 2", working.ByDefinition) // the screws stand apart across the timber too
 	screwsTogether   = working.NewFormula("n_ef", "", "n^0.9", en1995("8.7.2, (8.41)", working.Read))
-	depthOverD       = working.NewFormula("l_ef/d", "", "l_ef / d", en1995("8.7.2", working.Read))
 	eighthOfD        = working.NewFormula("d/8", "", "d / 8", en1995("8.7.2, (8.40)", working.Read))
 	strengthByRule   = working.NewFormula("f_ax", "N/mm²", "0.52 · d^−0.5 · l_ef^−0.1 · ρ_k^0.8", en1995("8.7.2, (8.39)", working.Read))
 	strengthBySheet  = working.NewFormula("f_ax", "N/mm²", "f_sheet · (ρ_k / ρ_a)^0.8", en1995("8.7.2, (8.40a)", working.Read))
@@ -124,19 +121,17 @@ func (f *TimberFixing) pullOn(load working.Number, hook *schema.HookDatasheet) w
 
 // outsideTimber leaves unknown what only screws in timber have.
 func (f *TimberFixing) outsideTimber(at string) {
-	for _, n := range []*working.Number{&f.OffDrawnMm, &f.DiameterMm, &f.DepthMm, &f.DepthOverD, &f.EdgeOverD, &f.EndOverD, &f.SpacingOverD,
-		&f.ThicknessOverD, &f.WidthOverD, &f.WithdrawalKn, &f.TensionKn, &f.ShearKn, &f.Combined,
-		&f.DepthDueD, &f.EdgeDueD, &f.EndDueD, &f.SpacingDueD} {
+	for _, n := range []*working.Number{&f.OffDrawnMm, &f.DiameterMm, &f.DepthMm, &f.EdgeMm, &f.EndMm, &f.SpacingMm,
+		&f.TimberDepthMm, &f.WithdrawalKn, &f.TensionKn, &f.ShearKn, &f.Combined,
+		&f.DepthDueMm, &f.EdgeDueMm, &f.EndDueMm, &f.SpacingDueMm} {
 		*n = working.Unknown("n", "", at)
 	}
 }
 
-// spacings works out the distances of the screws in diameters.
+// spacings works out how far the screws are from each other and from the edges of the
+// timber.
 func (f *TimberFixing) spacings(doc *schema.Fixing, screw *schema.ScrewDatasheet, t timber) {
 	f.DiameterMm = working.Stated("d", "mm", screw.DiameterMm)
-	over := func(n working.Number) working.Number {
-		return overDiameter.Of(n.For("a"), f.DiameterMm).As(n.Symbol() + "/d")
-	}
 	spacing := working.Stated("a_1", "mm", doc.ScrewSpacingMm)
 	edge := edgeAcross.Of(t.width, t.offMiddle, spacing)
 	switch {
@@ -145,14 +140,13 @@ func (f *TimberFixing) spacings(doc *schema.Fixing, screw *schema.ScrewDatasheet
 	case doc.ScrewArrangement.Is("in_line"):
 		edge = edgeInLine.Of(t.width, t.offMiddle)
 	}
-	f.EdgeOverD, f.EndOverD, f.SpacingOverD = over(edge), over(working.Stated("a_end", "mm", doc.EndDistanceMm)), over(spacing)
-	f.ThicknessOverD, f.WidthOverD = over(t.height), over(t.width)
+	f.EdgeMm, f.EndMm, f.SpacingMm = edge, working.Stated("a_end", "mm", doc.EndDistanceMm), spacing
+	f.TimberDepthMm = t.height
 }
 
 // withdraw works out what pull the screws bear in the timber.
 func (s *slope) withdraw(f *TimberFixing, screw *schema.ScrewDatasheet, t timber) {
 	n := screwsTogether.Of(f.Screws)
-	f.DepthOverD = depthOverD.Of(f.DepthMm, f.DiameterMm)
 	small := working.Least("k_d", "", eighthOfD.Of(f.DiameterMm), working.Figure("1", "", 1, "the rule", en1995("8.7.2, (8.40)", working.Read)))
 	if !byRule(screw) {
 		small = working.Figure("k_d", "", 1, "a declared withdrawal parameter", en1995("8.7.2, (8.40a)", working.Read))

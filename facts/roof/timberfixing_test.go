@@ -78,7 +78,7 @@ func hookAt(id string, x float64, changed object) object {
 	return f
 }
 
-// TestSpaces measures the distances of EN 1995-1-1, table 8.6, in diameters.
+// TestSpaces measures the distances of EN 1995-1-1, table 8.6, of screws of 8 mm.
 func TestSpaces(t *testing.T) {
 	h := standard(t)
 	h.rafters["width_mm"], h.rafters["first_mm"], h.rafters["spacing_mm"] = 64, 0, 500
@@ -88,13 +88,13 @@ func TestSpaces(t *testing.T) {
 		hookAt("D", 13000, object{"screw_angle_deg": 45}), hookAt("E", 14000, object{"screw_angle_deg": 29}),
 	}
 	f := h.derive(t).Fixings
-	near(t, "edge, middle of 64 mm", f[0].EdgeOverD, 4, 0)
-	near(t, "edge, 4 mm off", f[1].EdgeOverD, 3.5, 0)
-	near(t, "edge, side by side", f[2].EdgeOverD, 2, 0)
-	near(t, "width", f[0].WidthOverD, 8, 0)
-	near(t, "end", f[0].EndOverD, 62.5, 0)
-	near(t, "spacing", f[0].SpacingOverD, 7.5, 0)
-	near(t, "depth of timber", f[0].ThicknessOverD, 18.75, 0)
+	near(t, "edge, middle of 64 mm", f[0].EdgeMm, 32, 0)
+	near(t, "edge, 4 mm off", f[1].EdgeMm, 28, 0)
+	near(t, "edge, side by side", f[2].EdgeMm, 16, 0)
+	near(t, "width", f[0].WidthMm, 64, 0)
+	near(t, "end", f[0].EndMm, 500, 0)
+	near(t, "spacing", f[0].SpacingMm, 60, 0)
+	near(t, "depth of timber", f[0].TimberDepthMm, 150, 0)
 	near(t, "slanted at 45°", f[3].WithdrawalKn, f[0].WithdrawalKn.Value()/1.1, 0.01)
 	if f[4].WithdrawalKn.Known() {
 		t.Error("a screw at less than 30° to the grain is outside the clause")
@@ -107,9 +107,9 @@ func TestOffMiddle(t *testing.T) {
 	h := standard(t) // a rafter of 75 mm at 10200
 	h.plane["fixings"] = list{hookAt("A", 10235, nil), hookAt("B", 10200, object{"off_middle_mm": 35}), hookAt("C", 10190, object{"off_middle_mm": 10})}
 	f := h.derive(t).Fixings
-	near(t, "by its place, 2.5 mm from the edge", f[0].EdgeOverD, 2.5/8, 0)
-	near(t, "by what is stated", f[1].EdgeOverD, 2.5/8, 0)
-	near(t, "both agree", f[2].EdgeOverD, 27.5/8, 0)
+	near(t, "by its place, 2.5 mm from the edge", f[0].EdgeMm, 2.5, 0)
+	near(t, "by what is stated", f[1].EdgeMm, 2.5, 0)
+	near(t, "both agree", f[2].EdgeMm, 27.5, 0)
 	for i, want := range []float64{35, 35, 0} {
 		near(t, "disagreement of "+f[i].ID, f[i].OffDrawnMm, want, 0)
 	}
