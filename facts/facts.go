@@ -65,7 +65,7 @@ func (r *rooms) lists() *Facts {
 	return &Facts{
 		ModuleSheets: r.pv.Sheets,
 		Strings:      r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
-		Runs: r.runs(), Segments: r.cables.Segments, Connectors: r.cables.Connectors,
+		Runs: r.runs(), Segments: r.cables.Segments, Loops: r.cables.Loops, Connectors: r.cables.Connectors,
 		SPDs:   r.surges.SPDs,
 		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
 		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,

@@ -34,6 +34,7 @@ type Facts struct {
 	Isolators  []isolator.Isolator `json:"isolators" from:"/isolators" words:"isolators"`
 	Runs       []Run               `json:"runs" from:"/cables" words:"runs of cable"`
 	Segments   []cable.Segment     `json:"segments" from:"/cables" words:"stretches of runs with the same conditions all along"`
+	Loops      []cable.Loop        `json:"loops" from:"/cables" words:"places where more than one way leads on: loops, forks and runs in parallel"`
 	Connectors []cable.Connector   `json:"connectors" from:"/cables" words:"pairs of plug connectors in runs of cable"`
 
 	SPDs         []surge.SPD          `json:"spds" from:"/spds" words:"surge protective devices"`

@@ -86,7 +86,7 @@ func (m *mains) generation(f *Board) {
 		for i := range list {
 			g := &list[i]
 			if !g.traced() {
-				missing = append(missing, working.Unstated(m.untraced()))
+				missing = append(missing, m.untracedOf(g)...)
 			}
 			if slices.ContainsFunc(g.path.Ways, func(w string) bool { return strings.HasPrefix(w, f.ID+".") }) {
 				on = append(on, g)

@@ -61,7 +61,7 @@ func (m *mains) notTraced() []working.Gap {
 	for _, list := range [][]generator{m.own, m.existing} {
 		for i := range list {
 			if !list[i].traced() {
-				missing = append(missing, working.Unstated(m.untraced()))
+				missing = append(missing, m.untracedOf(&list[i])...)
 			}
 		}
 	}

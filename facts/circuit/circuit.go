@@ -58,6 +58,7 @@ type Circuit struct {
 	toward    []int        // edge that leads a terminal nearer to its goal
 	sections  []*section   // section of the graph in which a terminal lies
 	places    map[string]schema.Text
+	walked    []*section // in the order of their ends
 	nets      nets
 	carried   []load          // by run
 	switches  map[string]bool // ids of the switches between sources

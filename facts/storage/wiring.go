@@ -22,15 +22,15 @@ type Wiring struct {
 // supply.
 func (f *Battery) wire(in *schema.Installation, c *circuit.Circuit, cables cable.Facts, s *schema.Battery) {
 	way := c.ToInverter(s.ID.Value)
-	onDC := way.Input != "" && !way.Ambiguous
-	f.Inverter, f.WiredSide = working.UnknownText("/cables"), working.UnknownText("/cables")
+	onDC := way.Untraced == nil
+	f.Inverter, f.WiredSide = working.UnknownText(way.Untraced...), working.UnknownText(way.Untraced...)
 	switch toSupply := c.ToSupply(s.ID.Value + ".ac"); {
 	case onDC:
 		f.Inverter, f.WiredSide = working.KnownText(way.Input, s.At()), working.KnownText("dc", s.At())
-	case toSupply.Input != "" && !toSupply.Ambiguous:
+	case toSupply.Untraced == nil:
 		f.WiredSide = working.KnownText("ac", s.At())
 	}
-	f.RunCapacityA = working.Unknown("I_z", "A", "/cables")
+	f.RunCapacityA = working.Unknown("I_z", "A", way.Untraced...)
 	sheet := schema.Blank[schema.InverterDatasheet]("/cables")
 	if onDC {
 		sheet = inverterNamed(in, way.Input).Datasheet.To()
