@@ -160,9 +160,13 @@ var (
 
 // roleOf is which board a board is: the main one where no other stands before it. One
 // from whose busbars nothing but generators is fed may be called a generation board,
-// and one behind a switch between sources a backup board.
+// and one behind a switch between sources a backup board, as is
+// one on the backup output of an inverter.
 func (m *mains) roleOf(b *schema.Board, stated working.Text) working.Text {
 	path := m.circuit.ToSupply(b.ID.Value + ".in")
+	if by := m.circuit.OnBackup(b.ID.Value + ".in"); by != "" {
+		return working.KnownText("backup", by)
+	}
 	if path.Input == "" || path.Ambiguous {
 		return working.UnknownText("/cables")
 	}
