@@ -75,14 +75,16 @@ func (d *deriver) holds(where, unless string) working.Flag {
 }
 
 // stated reports whether something is stated where a path leads; that is not known where
-// a list on the way is not stated, or what chooses among its parts.
+// a list on the way is not stated.
 func (d *deriver) stated(path string) working.Flag {
 	var missing []working.Gap
 	for _, p := range schema.Places(d.in, path) {
 		if p.Stated() {
 			return working.KnownFlag(true, p.At())
 		}
-		missing = append(missing, working.Unstated(p.At()))
+		if p.Part == (schema.Pointer{}) { // it is the list
+			missing = append(missing, working.Unstated(p.At()))
+		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)
