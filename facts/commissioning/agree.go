@@ -293,11 +293,7 @@ func (d *deriver) runUnlike(r *schema.ContinuityReading) (working.Number, says) 
 // overRangeUnlike is one where a reading at the end of the instrument's range is not said
 // to be over it, or one below is.
 func (d *deriver) overRangeUnlike(r *schema.InsulationReading) (working.Number, says) {
-	top := d.find.instrument(r.Instrument).InsulationMaxMegohm
-	if !top.Stated() {
-		return working.Number{}, aside
-	}
-	over := r.OverRange.Yes()
+	top, over := d.find.instrument(r.Instrument).InsulationMaxMegohm, r.OverRange.Yes()
 	unlike := oneIf("R at the end of R_range, over it or not", func(x ...float64) bool { return (x[0] >= x[1]) != over },
 		working.Stated("R", "MΩ", r.ResistanceMegohm), working.Stated("R_range", "MΩ", top))
 	if !r.OverRange.Stated() {
