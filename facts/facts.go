@@ -14,6 +14,7 @@ import (
 	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
 	"sunclause/facts/handover"
+	"sunclause/facts/implied"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
@@ -54,6 +55,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	r.papers = handover.Derive(in, c, r.pv, b)
 	f := r.lists()
 	f.Isolators = isolator.Derive(in, c, r.pv)
+	f.ImpliedLists = implied.Derive(in)
 	f.Installation = r.installation(in, f)
 	return f
 }
@@ -63,12 +65,12 @@ func (r *rooms) lists() *Facts {
 	return &Facts{
 		ModuleSheets: r.pv.Sheets,
 		Strings:      r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
-		Runs: r.runs(), Segments: r.cables.Segments, Connectors: r.cables.Connectors,
+		Runs: r.runs(), Segments: r.cables.Segments, Loops: r.cables.Loops, Connectors: r.cables.Connectors,
 		SPDs:   r.surges.SPDs,
 		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
 		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,
 		Labels: r.labels.Labels, LabelPlaces: r.labels.Places,
-		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters,
+		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters, Changeovers: r.ac.Changeovers,
 		Batteries: r.store.Batteries,
 		Planes:    r.top.Planes, Modules: r.top.Modules, Rails: r.top.Rails, Fixings: r.top.Fixings, Clamps: r.top.Clamps,
 		Openings: r.top.Openings, Penetrations: r.top.Penetrations,
