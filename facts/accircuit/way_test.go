@@ -113,7 +113,7 @@ func TestNeutralByPoles(t *testing.T) {
 		poles, protected, opens any
 		want                    string
 	}{
-		{1, 1, true, "no"}, {2, 1, false, "yes"}, {2, 2, false, "no"}, {2, nil, true, "yes"}, {4, 3, false, "yes"}, {nil, 1, true, "yes"}, {nil, nil, nil, ""},
+		{1, 1, true, "no"}, {2, 1, false, "yes"}, {2, 2, false, "no"}, {2, nil, true, ""}, {4, 3, false, "yes"}, {nil, 1, true, "yes"}, {nil, nil, nil, ""},
 	} {
 		doc := house()
 		d := facttest.At(doc, "datasheets", "protective_devices", "D")
@@ -133,14 +133,14 @@ func TestDevicesOfBoard(t *testing.T) {
 	doc := house()
 	board := facttest.At(doc, "ac", "boards", 0)
 	sheets := facttest.At(doc, "datasheets", "switch_disconnectors")
-	sheets["MAIN"] = object{"lockable_off": false, "ratings": list{object{"utilization_category": "DC-21A", "ie_a": 20}, object{"utilization_category": "AC-22A", "ie_a": 100}, object{"utilization_category": "AC-23A", "ie_a": 80}}}
+	sheets["MAIN"] = object{"lockable_off": false, "ratings": list{object{"utilization_category": "DC-21A", "poles_in_series": 1, "ue_v": 400, "ie_a": 20}, object{"utilization_category": "AC-22A", "poles_in_series": 1, "ue_v": 400, "ie_a": 100}, object{"utilization_category": "AC-23A", "poles_in_series": 1, "ue_v": 400, "ie_a": 80}}}
 	board["main_switch"], board["main_switch_lockable"] = "MAIN", true
 	board["ways"].(list)[0].(object)["serves"] = "spare"
 	f := derive(t, doc, laid{}).Boards[0]
 	facttest.Near(t, "least rated current on AC", f.MainSwitchA, 80, 0)
 	expect(t, "its sheet knows no lock", f.SwitchCanLock, "no")
 	facttest.Near(t, "device of the one way in use", f.WaysGreatestA, 20, 0)
-	sheets["MAIN"] = object{"ratings": list{object{"utilization_category": "DC-21A", "ie_a": 20}}}
+	sheets["MAIN"] = object{"ratings": list{object{"utilization_category": "DC-21A", "poles_in_series": 1, "ue_v": 400, "ie_a": 20}}}
 	facttest.Wants(t, "a switch for DC", derive(t, doc, laid{}).Boards[0].MainSwitchA, "/datasheets/switch_disconnectors/MAIN/ratings")
 	delete(board["ways"].(list)[0].(object), "serves")
 	facttest.Wants(t, "a way without a device", derive(t, doc, laid{}).Boards[0].WaysGreatestA, "/ac/boards/0/ways/0/device")

@@ -59,7 +59,9 @@ func neutralByPoles(d *schema.ProtectiveDevice, stated working.Text) working.Tex
 		return stated
 	case poles.Value == 1:
 		return working.KnownText("no", poles.At())
-	case protected.Stated() && protected.Value > 0 && protected.Value < poles.Value:
+	case !protected.Stated():
+		return working.UnknownText(protected.At())
+	case protected.Value > 0 && protected.Value < poles.Value:
 		return working.KnownText("yes", protected.At())
 	}
 	return stated
