@@ -70,7 +70,7 @@ func (r *rooms) lists() *Facts {
 		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
 		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,
 		Labels: r.labels.Labels, LabelPlaces: r.labels.Places,
-		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters,
+		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters, Changeovers: r.ac.Changeovers,
 		Batteries: r.store.Batteries,
 		Planes:    r.top.Planes, Modules: r.top.Modules, Rails: r.top.Rails, Fixings: r.top.Fixings, Clamps: r.top.Clamps,
 		Openings: r.top.Openings, Penetrations: r.top.Penetrations,

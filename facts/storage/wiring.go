@@ -56,6 +56,8 @@ func inverterNamed(in *schema.Installation, id string) *schema.Inverter {
 
 // Port holds what there is at the battery terminals of one inverter.
 type Port struct {
+	Backup
+
 	BatteryPort       working.Flag   `json:"battery_port" words:"whether it has terminals for a battery"`
 	BatteryFitted     working.Flag   `json:"battery_fitted" words:"whether a battery is said to be connected"`
 	BatteriesWired    working.Number `json:"batteries_wired" words:"batteries wired to its battery terminals"`
@@ -64,6 +66,7 @@ type Port struct {
 
 func portOf(in *schema.Installation, c *circuit.Circuit, inv *schema.Inverter, batteries []Battery) Port {
 	return Port{
+		Backup:            backupOf(in, c, inv.ID.Value, inv.At(), inv.Datasheet.To().BackupOutput, inv.BackupUsed),
 		BatteryPort:       hasBatteryPort(inv),
 		BatteryFitted:     working.StatedFlag(inv.BatteryFitted),
 		BatteriesWired:    wiredTo(inv, batteries),
