@@ -26,7 +26,7 @@ type Facts struct {
 
 	ImpliedLists []implied.List `json:"implied_lists" from:"/project" words:"lists of the document of whose parts something else speaks"`
 
-	Relations []relation.Relation `json:"relations" from:"/datasheets" words:"values stated beside each other on sheets of the AC side, of the supply and of readings, and how they go together"`
+	Relations []relation.Relation `json:"relations" from:"/datasheets" words:"values stated beside each other on sheets of the AC side, of the supply and of circuits, and how they go together"`
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
 

@@ -1,6 +1,6 @@
 // Package relation holds values that are stated beside each other against each
 // other: those of one datasheet of the AC side, of switches, surge protective
-// devices, batteries and cables, of the supply and of one reading. Each relation is
+// devices, batteries and cables, of the supply and of a circuit. Each relation is
 // one number, mostly a ratio; what it may be stands in a table of the rule set.
 //
 // A relation of which a value is not stated is not there: what is not stated cannot

@@ -48,37 +48,22 @@ func ofPhases(phases schema.Number) string {
 	return "_one"
 }
 
-// circuits relates what is stated of the AC circuits and read on them to the supply.
+// circuits relates what the schedule of each AC circuit states to the supply. What was
+// read on site is held against each other in the room of the tests.
 func (c *collector) circuits(in *schema.Installation) {
 	s := &in.AC.Supply
 	for i := range in.AC.Circuits {
 		v := &in.AC.Circuits[i]
 		of := part{v.ID.Value, v.At(), "circuit " + v.ID.Value}
-		c.loop(of, s, v.ZsOhm, v.R1R2Ohm, v.ProspectiveFaultKa)
+		z, ze, r := working.Stated("Z_s", "Ω", v.ZsOhm), working.Stated("Z_e", "Ω", s.ZeOhm), working.Stated("R_12", "Ω", v.R1R2Ohm)
+		c.addAs(of, "fault_of_loop", "fault_of_loop"+ofPhases(s.Phases), "fault current against loop impedance",
+			faultOfLoop.Of(working.Stated("I_f", "kA", v.ProspectiveFaultKa), z.For("Z"), working.Stated("U_0", "V", s.VoltageV)))
+		c.add(of, "loop_low", "loop impedance against supply and conductors", loopLow.Of(z, ze, r))
+		c.add(of, "loop_high", "loop impedance against supply and conductors", loopHigh.Of(z, ze, r))
+		c.add(of, "loop_behind_origin", "loop impedance against that of the supply", ratio("Z_s/Z_e", "Ω", v.ZsOhm, s.ZeOhm))
+		c.add(of, "fault_behind_origin", "fault current against that at the origin", ratio("I_f/I_pf", "kA", v.ProspectiveFaultKa, s.ProspectiveFaultKa))
 		c.add(of, "fault_least", "least against prospective fault current", ratio("I_min/I_f", "kA", v.ProspectiveFaultMinKa, v.ProspectiveFaultKa))
 	}
-	for i := range in.Commissioning.Loops {
-		r := &in.Commissioning.Loops[i]
-		of := part{r.ID.Value, r.Pointer.At(), "loop reading " + r.ID.Value}
-		if r.At.Is("origin") {
-			c.addAs(of, "fault_of_loop", "fault_of_loop"+ofPhases(s.Phases), "fault current against loop impedance",
-				faultOfLoop.Of(working.Stated("I_f", "kA", r.FaultCurrentKa), working.Stated("Z", "Ω", r.LoopImpedanceOhm), working.Stated("U_0", "V", s.VoltageV)))
-			continue
-		}
-		c.loop(of, s, r.LoopImpedanceOhm, r.R1R2Ohm, r.FaultCurrentKa)
-	}
-}
-
-// loop relates loop impedance, resistance of the conductors and fault current behind
-// the origin of the supply.
-func (c *collector) loop(of part, s *schema.Supply, zs, r12, fault schema.Number) {
-	z, ze, r := working.Stated("Z_s", "Ω", zs), working.Stated("Z_e", "Ω", s.ZeOhm), working.Stated("R_12", "Ω", r12)
-	c.addAs(of, "fault_of_loop", "fault_of_loop"+ofPhases(s.Phases), "fault current against loop impedance",
-		faultOfLoop.Of(working.Stated("I_f", "kA", fault), z.For("Z"), working.Stated("U_0", "V", s.VoltageV)))
-	c.add(of, "loop_low", "loop impedance against supply and conductors", loopLow.Of(z, ze, r))
-	c.add(of, "loop_high", "loop impedance against supply and conductors", loopHigh.Of(z, ze, r))
-	c.add(of, "loop_behind_origin", "loop impedance against that of the supply", ratio("Z_s/Z_e", "Ω", zs, s.ZeOhm))
-	c.add(of, "fault_behind_origin", "fault current against that at the origin", ratio("I_f/I_pf", "kA", fault, s.ProspectiveFaultKa))
 }
 
 // settings relates the stages of the protection of each interface with the supply, and
