@@ -29,6 +29,7 @@ type Facts struct {
 	Relations []relation.Relation `json:"relations" from:"/datasheets" words:"values stated beside each other on sheets of the AC side, of the supply and of circuits, and how they go together"`
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
+	CableSheets  []cable.Sheet    `json:"cable_sheets" from:"/datasheets/cables" words:"datasheets of cables"`
 
 	Strings    []String            `json:"strings" from:"/strings" words:"PV strings"`
 	Mppts      []pvstring.Mppt     `json:"mppts" from:"/inverters" words:"tracking inputs of the inverters"`

@@ -48,8 +48,12 @@ func TestTechnology(t *testing.T) {
 		facttest.Near(t, word+" by coefficient", s.VocCoefficientV, 544.5, 1e-9)
 	}
 	s := firstString(t, plant(with(m1(), object{"technology": "other_thin_film"}), 10, 1), "coefficient")
-	facttest.Wants(t, "hot voltage at maximum power of thin film", s.VmpHotV, technology)
-	facttest.Wants(t, "cold voltage at maximum power of thin film", s.VmpColdV, technology)
+	const own = "/datasheets/modules/M/vmp_coeff_pct_per_k"
+	facttest.Wants(t, "hot voltage at maximum power of thin film", s.VmpHotV, own)
+	facttest.Wants(t, "cold voltage at maximum power of thin film", s.VmpColdV, own)
+	for word, by := range map[string]string{"mono_si": "power_coefficient", "cigs": "power_coefficient", "cdte": "worse_of_power_and_voc_coefficient"} {
+		facttest.Is(t, word, firstString(t, plant(with(m1(), object{"technology": word}), 10, 1), "coefficient").VmpBy, by)
+	}
 }
 
 func TestWhatIsMissingIsNamed(t *testing.T) {
