@@ -158,6 +158,7 @@ var excuses = []struct{ requirement, shape, why string }{
 	{"iec/rail-overhang-maker", "/datasheets/fixings/*/rail/cantilever_max_fraction", "some sheets print a share of the span beside a length; most print the length alone"},
 	{"iec/fixing-screw-depth", "/datasheets/fixings/*/screw/depth_min_mm", "a maker may declare more than the general rule asks; most sheets print nothing"},
 	{"iec/fixing-screw-pull", "/roof/planes/*/rafters/timber_class", "the class of the timber or its density may be stated; the example states both"},
+	{"iec/attendances-recorded", "/handover/attendances", "nobody asks for the list; stated, it must not contradict the dates of the work"},
 	{"iec/values-*", "/datasheets/*/*/*", "values of a sheet that contradict each other, and one of them left out"},
 	{"iec/values-*", "/datasheets/*/*/*/*", "values of a sheet that contradict each other, and one of them left out"},
 	{"iec/values-*", "/datasheets/*/*/*/*/*", "values of a sheet that contradict each other, and one of them left out"},
