@@ -63,14 +63,14 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 // lists takes the lists of the rooms.
 func (r *rooms) lists() *Facts {
 	return &Facts{
-		ModuleSheets: r.pv.Sheets,
-		Strings:      r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
-		Runs: r.runs(), Segments: r.cables.Segments, Connectors: r.cables.Connectors,
+		ModuleSheets: r.pv.Sheets, CableSheets: r.cables.Sheets, FixingSheets: r.top.Sheets,
+		Strings: r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
+		Runs: r.runs(), Segments: r.cables.Segments, Loops: r.cables.Loops, Connectors: r.cables.Connectors,
 		SPDs:   r.surges.SPDs,
 		Frames: r.earth.Frames, MainBonds: r.earth.MainBonds, Electrodes: r.earth.Electrodes,
 		EarthedPoles: r.earth.Poles, Alarms: r.earth.Alarms,
 		Labels: r.labels.Labels, LabelPlaces: r.labels.Places,
-		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters,
+		Circuits: r.ac.Circuits, Boards: r.ac.Boards, BoardWays: r.ac.Ways, Meters: r.ac.Meters, Changeovers: r.ac.Changeovers,
 		Batteries: r.store.Batteries,
 		Planes:    r.top.Planes, Modules: r.top.Modules, Rails: r.top.Rails, Fixings: r.top.Fixings, Clamps: r.top.Clamps,
 		Openings: r.top.Openings, Penetrations: r.top.Penetrations,

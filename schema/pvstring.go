@@ -17,6 +17,7 @@ type Module struct {
 	IscCoeffPctPerK     Number      `json:"isc_coeff_pct_per_k"`  // temperature coefficient of the short-circuit current, in % per kelvin
 	IscCoeffAPerK       Number      `json:"isc_coeff_a_per_k"`    // temperature coefficient of the short-circuit current, in A per kelvin, where the sheet prints it so
 	PmaxCoeffPctPerK    Number      `json:"pmax_coeff_pct_per_k"` // temperature coefficient of the maximum power, in % per kelvin
+	VmpCoeffPctPerK     Number      `json:"vmp_coeff_pct_per_k"`  // temperature coefficient of the voltage at maximum power, in % per kelvin, where the sheet prints one
 	OCPRMaxA            Number      `json:"ocpr_max_a"`           // maximum overcurrent protection rating (maximum series fuse)
 	SystemVoltageMaxV   Number      `json:"system_voltage_max_v"` // maximum system voltage
 	Bifacial            Flag        `json:"bifacial"`             // whether the rear side generates
@@ -139,6 +140,7 @@ type Inverter struct {
 	OnCombustibleSurface Flag                   `json:"on_combustible_surface"`               // whether it is fixed to a surface that burns
 	ClearancesKept       Flag                   `json:"clearances_kept"`                      // whether the maker's clearances for ventilation are kept
 	BatteryFitted        Flag                   `json:"battery_fitted"`                       // whether a battery is connected
+	BackupUsed           Flag                   `json:"backup_used"`                          // whether loads are connected to its backup output, or to what it feeds while the public supply is away
 	ExportLimitW         Number                 `json:"export_limit_w"`                       // power to which export is limited
 	Settings             GridSettings           `json:"settings"`                             // grid protection settings
 }

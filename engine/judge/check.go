@@ -56,7 +56,9 @@ func Derived(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, f 
 	if err != nil {
 		return nil, err
 	}
-	r := &Result{Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc), Unjudged: unjudged(doc, set)}
+	r := &Result{
+		Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc), Unjudged: unjudged(doc, set), Notes: derivedNotes(f),
+	}
 	r.depart(o)
 	r.Passes = r.passes(o)
 	return r, nil
