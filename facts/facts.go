@@ -14,6 +14,7 @@ import (
 	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
 	"sunclause/facts/handover"
+	"sunclause/facts/implied"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
@@ -54,6 +55,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	r.papers = handover.Derive(in, c, r.pv, b)
 	f := r.lists()
 	f.Isolators = isolator.Derive(in, c, r.pv)
+	f.ImpliedLists = implied.Derive(in)
 	f.Installation = r.installation(in, f)
 	return f
 }

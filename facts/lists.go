@@ -8,6 +8,7 @@ import (
 	"sunclause/facts/commissioning"
 	"sunclause/facts/earthing"
 	"sunclause/facts/handover"
+	"sunclause/facts/implied"
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
@@ -21,6 +22,8 @@ import (
 // the member of the document that the parts of a list come from.
 type Facts struct {
 	Installation Installation `json:"installation" words:"the installation as a whole"`
+
+	ImpliedLists []implied.List `json:"implied_lists" from:"/project" words:"lists of the document of whose parts something else speaks"`
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
 

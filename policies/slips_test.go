@@ -38,8 +38,7 @@ const (
 
 var slipOutcomes = [outcomesOfSlips]string{"refused", "found", "noticed", "later", "survives"}
 
-// sound are the documents, those as built before their like at design. At design
-// nothing has been measured yet.
+// sound are the documents, those as built before their like at design.
 var sound = []struct {
 	name, stage string
 	always      bool // whether some of its slips are made in every run
@@ -49,6 +48,17 @@ var sound = []struct {
 	{examples.Battery, "as_built", false},
 	{examples.Battery, "design", false},
 	{examples.Warehouse, "design", false},
+}
+
+// staged is an example at a stage. At design nothing has been measured yet.
+func staged(t *testing.T, name, stage string) map[string]any {
+	t.Helper()
+	document := tree(t, examples.Text(t, name))
+	document["project"].(map[string]any)["stage"] = stage
+	if stage == "design" {
+		delete(document, "commissioning")
+	}
+	return document
 }
 
 const survivorsFile = "../testdata/slips/survivors.json"
@@ -84,12 +94,7 @@ func TestSlips(t *testing.T) {
 	table := &slipTable{counts: map[string]*[outcomesOfSlips]int{}, shapes: map[[2]string]int{}, builtOf: map[string]slipOutcome{}, tried: map[string]bool{}}
 	for _, d := range sound {
 		if d.always || facttest.Thorough() {
-			document := tree(t, examples.Text(t, d.name))
-			document["project"].(map[string]any)["stage"] = d.stage
-			if d.stage == "design" {
-				delete(document, "commissioning")
-			}
-			table.try(t, set, document, d.name, d.stage)
+			table.try(t, set, staged(t, d.name, d.stage), d.name, d.stage)
 		}
 	}
 	for _, b := range table.broken {

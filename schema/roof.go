@@ -37,6 +37,7 @@ type RoofSurvey struct {
 	SplitTimberSeen       Flag `json:"split_timber_seen"`        // whether rafters are split
 	DampSeen              Flag `json:"damp_seen"`                // whether water gets in
 	Asbestos              Text `json:"asbestos"`                 // asbestos in the covering or below it
+	AsbestosRulesKept     Flag `json:"asbestos_rules_kept"`      // whether the work is planned and done by the rules for asbestos, as if it were there where nobody knows
 	WildlifeFound         Flag `json:"wildlife_found"`           // whether protected animals nest in the roof
 }
 

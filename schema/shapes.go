@@ -1456,6 +1456,7 @@ var (
 
 	shapeOfRoofSurvey = shape{kind: isObject, defined: "roof.schema.json#/$defs/roof_survey", must: 0, members: []memberShape{
 		{"asbestos", false, &shape{kind: isText, words: []string{"none", "suspected", "present"}}, nil},
+		{"asbestos_rules_kept", false, &shape{kind: isTrue}, nil},
 		{"competence", false, &shapeOfText, nil},
 		{"damp_seen", false, &shape{kind: isTrue}, nil},
 		{"date", false, &shapeOfDate, nil},

@@ -40,6 +40,7 @@ var testdataUse = []struct{ files, test, words string }{
 	{"published/jenkins-junit.xsd", "engine/report/junit_test.go", "published/jenkins-junit.xsd"},
 	{"published/sarif-schema-2.1.0.json", "engine/report/sarif_test.go", `"sarif-schema-2.1.0.json"`},
 	{"script/*.txtar", "cmd/sunclause/script_test.go", "testdata/script"},
+	{"slips/lists.json", "policies/lists_test.go", "testdata/slips/lists.json"},
 	{"slips/survivors.json", "policies/slips_test.go", "testdata/slips/survivors.json"},
 }
 

@@ -76,10 +76,12 @@ type jsonCard struct {
 }
 
 type jsonLimit struct {
-	Fact      string `json:"fact,omitempty"`
-	Parameter string `json:"parameter,omitempty"`
-	Value     any    `json:"value,omitempty"`
-	Unit      string `json:"unit,omitempty"`
+	Fact      string   `json:"fact,omitempty"`
+	Parameter string   `json:"parameter,omitempty"`
+	Cell      string   `json:"cell,omitempty"`
+	Factor    *float64 `json:"factor,omitempty"`
+	Value     any      `json:"value,omitempty"`
+	Unit      string   `json:"unit,omitempty"`
 }
 
 type jsonPart struct {
@@ -172,7 +174,7 @@ func statedBy(t *testing.T, r jsonReport) []string {
 			if unit == "" {
 				unit = o.Unit
 			}
-			if q.Limit != nil && q.Limit.Fact == "" {
+			if q.Limit != nil && q.Limit.Fact == "" && q.Limit.Cell == "" && q.Limit.Factor == nil {
 				limit, unit = q.Limit.Value, o.Unit
 				if q.Limit.Parameter != "" {
 					unit = q.Limit.Unit

@@ -10,8 +10,8 @@ import (
 type Laying struct {
 	Last             working.Flag   `json:"last" words:"whether its run ends with it"`
 	EndsAt           working.Text   `json:"ends_at" words:"what the route does where it ends"`
-	RoofSpaceRoute   working.Text   `json:"roof_space_route" words:"way through a roof space; none, where no such way is stated"`
-	GroupArrangement working.Text   `json:"group_arrangement" words:"how the circuits beside it lie; none, where it lies alone and nothing is stated"`
+	RoofSpaceRoute   working.Text   `json:"roof_space_route" words:"way through a roof space; none, where it lies elsewhere and no such way is stated"`
+	GroupArrangement working.Text   `json:"group_arrangement" words:"how the circuits beside it lie; none, where it lies alone"`
 	Conductors       working.Number `json:"current_carrying_conductors" words:"current-carrying conductors in the same enclosure or bundle, its own included"`
 	ConductorsMost   working.Number `json:"current_carrying_conductors_max" words:"most that the circuits side by side can have: four each"`
 	LoadedConductors working.Number `json:"loaded_conductors" words:"loaded conductors of its run"`
@@ -27,8 +27,8 @@ func layingOf(f *Run, r *schema.Run, n int) Laying {
 	return Laying{
 		Last:             working.KnownFlag(n == len(r.Segments)-1, s.At()),
 		EndsAt:           working.StatedText(s.EndsAt),
-		RoofSpaceRoute:   statedOrNone(s.RoofSpaceRoute),
-		GroupArrangement: statedOrNone(s.GroupArrangement),
+		RoofSpaceRoute:   roofSpaceRoute(s),
+		GroupArrangement: groupArrangement(s),
 		Conductors:       working.Stated("n_c", "", s.CurrentCarryingConductors),
 		ConductorsMost:   conductorsMost.Of(working.Stated("n_all", "", s.GroupedCircuits)),
 		LoadedConductors: f.Loaded,
@@ -36,12 +36,22 @@ func layingOf(f *Run, r *schema.Run, n int) Laying {
 	}
 }
 
-// statedOrNone takes a word that says nothing where it is left out.
-func statedOrNone(t schema.Text) working.Text {
-	if !t.Stated() {
-		return working.KnownText("none", t.At())
+// roofSpaceRoute is the way through a roof space; elsewhere there is none unless one
+// is stated.
+func roofSpaceRoute(s *schema.Segment) working.Text {
+	if s.Place.Stated() && !s.Place.Is("roof_space") && !s.RoofSpaceRoute.Stated() {
+		return working.KnownText("none", s.Place.At())
 	}
-	return working.StatedText(t)
+	return working.StatedText(s.RoofSpaceRoute)
+}
+
+// groupArrangement is how the circuits beside a stretch lie; whatever is stated, one
+// that lies alone has none beside it.
+func groupArrangement(s *schema.Segment) working.Text {
+	if s.GroupedCircuits.Stated() && s.GroupedCircuits.Value == 1 {
+		return working.KnownText("none", s.GroupedCircuits.At())
+	}
+	return working.StatedText(s.GroupArrangement)
 }
 
 // Colours holds by what the conductors of a run are told apart.

@@ -15,11 +15,15 @@ type Fit struct {
 	working.Subject
 
 	Misfits working.Number `json:"misfits" words:"places where a word does not fit what it is about"`
+
+	missing []working.Gap // what leaves open whether a row holds by which a word does not fit
 }
 
 // fits holds the words of the document to the table of what fits: of each row the path
 // of a member (schema.Places), and the words that may stand there, or the kinds of the
-// part that it names. Rows about one thing are judged together.
+// part that it names; where it has neither, nothing may be stated there. A row may hold
+// only where something is stated at another path, or unless it is. Rows about one thing
+// are judged together.
 func (d *deriver) fits() []Fit {
 	all := []Fit{}
 	t := d.book.Tables["fits"]
@@ -36,13 +40,56 @@ func (d *deriver) fits() []Fit {
 			place[word("fit")] = i
 			all = append(all, Fit{Subject: working.Subject{ID: word("fit"), At: "/commissioning", Name: word("title")}, Misfits: working.Counted("n", 0, "")})
 		}
+		holds := d.holds(word("where"), word("unless"))
+		if holds.Known() && !holds.Value() {
+			continue
+		}
 		for _, p := range schema.Places(d.in, word("path")) {
-			if is := p.Value; p.Stated() && !slices.Contains(strings.Fields(word("words")), is) && !isOf(kinds[is], strings.Fields(word("kinds"))) {
+			is := p.Value
+			switch {
+			case !p.Stated() || slices.Contains(strings.Fields(word("words")), is) || isOf(kinds[is], strings.Fields(word("kinds"))):
+			case !holds.Known():
+				all[i].missing = append(all[i].missing, holds.Missing()...)
+			default:
 				all[i].misfit(p.Text, kinds[is])
 			}
 		}
 	}
+	for i := range all {
+		if f := &all[i]; f.missing != nil && f.Misfits.Value() == 0 {
+			f.Misfits = working.Unknown("n", "", f.missing...)
+		}
+	}
 	return all
+}
+
+// holds reports whether a row holds: where something is stated at one path, and nothing
+// at another.
+func (d *deriver) holds(where, unless string) working.Flag {
+	holds := working.KnownFlag(true, "")
+	if where != "" {
+		holds = d.stated(where)
+	}
+	if unless != "" {
+		holds = working.All(holds, working.Not(d.stated(unless)))
+	}
+	return holds
+}
+
+// stated reports whether something is stated where a path leads; that is not known where
+// a list on the way is not stated, or what chooses among its parts.
+func (d *deriver) stated(path string) working.Flag {
+	var missing []working.Gap
+	for _, p := range schema.Places(d.in, path) {
+		if p.Stated() {
+			return working.KnownFlag(true, p.At())
+		}
+		missing = append(missing, working.Unstated(p.At()))
+	}
+	if missing != nil {
+		return working.UnknownFlag(missing...)
+	}
+	return working.KnownFlag(false, "")
 }
 
 // isOf reports whether a kind is one of some, instrument.pv_tester also an instrument.

@@ -40,6 +40,19 @@ func TestFits(t *testing.T) {
 	holds("another instrument, and another word", 0, 1, 1, 0)
 	first["test"], second["instrument"] = "spd_indicator", "I2"
 	holds("two instruments", 1, 2, 1, 0)
+	b.Tables["fits"].Rows = []map[string]any{
+		{"fit": "never", "title": "never", "path": "/commissioning/functional/test=spd_indicator/id"},
+		{"fit": "where", "title": "where", "path": "/commissioning/functional/test=spd_indicator/id", "where": "/spds/*/id"},
+		{"fit": "unless", "title": "unless", "path": "/commissioning/functional/test=spd_indicator/id", "unless": "/inverters/*/id"},
+	}
+	facttest.Wants(t, "where nobody knows", derive(t, doc, b).Fits[1].Misfits, "/spds")
+	doc["spds"] = list{}
+	holds("what may not be", 1, 0, 0)
+	doc["datasheets"].(object)["spds"] = object{"spd": object{"type": "T2"}}
+	doc["spds"], doc["inverters"] = list{object{"id": "SPD1", "datasheet": "spd", "connected_at": "S1"}}, list{}
+	delete(first, "part")
+	delete(second, "part")
+	holds("what may not be beside another", 1, 1, 1)
 	delete(b.Tables, "fits")
 	holds("without the table")
 }

@@ -9,6 +9,8 @@ import (
 
 // Record holds the facts of the inspection and the tests as a whole.
 type Record struct {
+	Agreement
+
 	Category           working.Text   `json:"test_category" words:"test regime of IEC 62446-1"`
 	Instruments        working.Number `json:"test_instruments" words:"test instruments recorded"`
 	TestsDone          working.Names  `json:"tests_done" words:"tests that were done and passed"`
@@ -44,6 +46,7 @@ func (d *deriver) record() Record {
 		FramesUnread:    d.framesUnread(),
 		BondsUnread:     d.bondsUnread(),
 		SupplyPolarity:  d.supplyPolarity(),
+		Agreement:       d.agreement(),
 	}
 	r.steps(d)
 	r.inspection(d)

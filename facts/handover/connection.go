@@ -38,6 +38,7 @@ type Connection struct {
 	BuildingBefore     working.Number `json:"days_from_building_notice_to_work" words:"days from the building notice to the start of the work"`
 	RegisterDays       working.Number `json:"working_days_from_service_to_register" words:"working days from going into service to the entry in the register of the scheme"`
 	PermissionNeeded   working.Flag   `json:"planning_permission_needed" words:"whether the planning authority asked for an application"`
+	ProtectedArea      working.Flag   `json:"in_protected_area" words:"whether the site lies in a protected area or a World Heritage Site"`
 	Protected          working.Flag   `json:"listed_or_monument" words:"whether the building is listed or the site a protected monument"`
 }
 
@@ -52,6 +53,7 @@ func connection(in *schema.Installation, c *circuit.Circuit, b book.Book) Connec
 		ExportStandard:     firstWord(limit.Standard),
 		ExistingUnnotified: unnotifiedGenerators(in),
 		PermissionNeeded:   working.StatedFlag(in.Handover.Planning.PermissionNeeded),
+		ProtectedArea:      working.Any(working.StatedFlag(in.Handover.Planning.ConservationArea), working.StatedFlag(in.Handover.Planning.WorldHeritageSite)),
 		Protected:          working.Any(working.StatedFlag(in.Handover.Planning.ListedBuilding), working.StatedFlag(in.Handover.Planning.ScheduledMonument)),
 	}
 	f.OtherAnswer = yesOrNo(f.OtherPremises)

@@ -1,6 +1,9 @@
 package roof
 
 import (
+	"math"
+	"slices"
+
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -14,6 +17,9 @@ type Opening struct {
 	ClearanceMm  working.Number `json:"clearance_mm" words:"distance to the nearest module; 0 where a module covers it"`
 	Modules      working.Number `json:"modules" words:"modules on the plane"`
 	ModulesOver  working.Number `json:"modules_over" words:"modules that lie over it"`
+	InsideMm     working.Number `json:"inside_plane_mm" words:"least distance to the outline of the plane; below zero it reaches beyond"`
+	Overlaps     working.Number `json:"openings_in_its_place" words:"other openings that lie where it does"`
+	Rafters      working.Number `json:"rafters_through_it" words:"rafters that run through it though it fits between two of them"`
 	SideAccessMm working.Number `json:"side_access_mm" words:"free width beside it, on the wider of left and right"`
 	Opens        working.Flag   `json:"opens" words:"whether it opens"`
 	InUse        working.Flag   `json:"in_use" words:"whether a chimney, flue or vent is in use"`
@@ -35,8 +41,53 @@ func (s *slope) openingFacts() []Opening {
 		}
 		b := openingBox(o)
 		s.around(&all[i], &b)
+		s.openingPlace(&all[i], i, &b)
 	}
 	return all
+}
+
+// openingPlace measures an opening against the plane, the other openings and the
+// rafters.
+func (s *slope) openingPlace(f *Opening, i int, b *box) {
+	f.InsideMm = s.inside(b)
+	flat := b.bounds()
+	var overlaps []working.Flag
+	for j := range s.doc.Openings {
+		if other := openingBox(&s.doc.Openings[j]); i == j {
+			continue
+		} else if missing := slices.Concat(b.missing(), other.missing()); len(missing) > 0 {
+			overlaps = append(overlaps, working.UnknownFlag(missing...))
+		} else {
+			there := other.bounds()
+			overlaps = append(overlaps, working.KnownFlag(flat.gap(&there) < 0, s.doc.Openings[j].At()))
+		}
+	}
+	f.Overlaps = working.Count("n", s.doc.Member("openings"), overlaps...)
+	f.Rafters = s.raftersThrough(b)
+}
+
+// raftersThrough counts the rafters that run through an opening narrow enough to lie
+// between two of them. A wider one cuts rafters in any case. What lies on a frame of
+// steel, or beside timbers that are stated one by one, is not looked at.
+func (s *slope) raftersThrough(b *box) working.Number {
+	r := s.doc.Rafters
+	if len(r.Lines) > 0 || s.timbersRun().Value() != "up_slope" || r.Structure.Is("steel_frame") || r.Structure.Is("concrete_deck") {
+		return working.Counted("n_r", 0, r.At())
+	}
+	f := working.Lookup{Symbol: "n_r", Text: "rafters through an opening that fits between two", Source: working.ByDefinition}
+	return f.Of(func(x ...float64) float64 {
+		left, right, first, spacing, width, count := x[0], x[1], x[2], x[3], x[4], x[5]
+		if right-left > spacing-width {
+			return 0
+		}
+		through := 0.0
+		for k := math.Ceil((left - width/2 - first) / spacing); k < count && first+k*spacing < right+width/2; k++ {
+			if k >= 0 && first+k*spacing > left-width/2 {
+				through++
+			}
+		}
+		return through
+	}, b.left, b.right, working.Stated("x_0", "mm", r.FirstMm), working.Stated("s_r", "mm", r.SpacingMm), working.Stated("b", "mm", r.WidthMm), working.Stated("n", "", r.Count))
 }
 
 // around measures what is free round an opening.

@@ -139,3 +139,82 @@ func TestEngineer(t *testing.T) {
 		}
 	}
 }
+
+// TestRise is geometry: 10 m of slope at 30° rise 5 m. A tenth of that may be missing, or
+// 0.3 m where that is more.
+func TestRise(t *testing.T) {
+	h := standard(t)
+	h.plane["pitch_deg"], h.plane["slope_length_mm"], h.plane["ridge_height_m"], h.plane["eaves_height_m"] = 30, 10000, 8.5, 3
+	p := h.derive(t).Planes[0]
+	near(t, "ridge over eaves", p.RidgeOverEaves, 5.5, 0)
+	near(t, "disagreement", p.RiseOffM, 0.5, 0.001)
+	near(t, "tolerance", p.RiseMayOffM, 0.5, 0.001)
+	h.plane["slope_length_mm"] = 5000
+	near(t, "tolerance of a short slope", h.derive(t).Planes[0].RiseMayOffM, 0.3, 0.001)
+	near(t, "half a building", p.PlanShare, 10*0.8660254/30, 0.001)
+}
+
+// TestTimbersAcross: rafters run across a plane of 30 m, purlins up one of 20 m.
+func TestTimbersAcross(t *testing.T) {
+	h := standard(t)
+	h.rafters["count"], h.rafters["span_mm"] = 66, 3000 // to 300 + 65 · 450 = 29550
+	p := h.derive(t).Planes[0]
+	near(t, "beyond the last rafter", p.BeyondSpacings, 1, 0)
+	near(t, "on edge", p.OnEdge, 2, 0)
+	near(t, "span", p.SpanShare, 0.15, 0)
+	h.rafters["direction"], h.rafters["count"] = "across_slope", 43 // to 19200
+	near(t, "beyond the last purlin", h.derive(t).Planes[0].BeyondSpacings, 800.0/450, 0.001)
+	h.rafters["lines"] = list{object{"id": "L1", "at_mm": 300}}
+	if e := h.derive(t).Planes[0].EvenlySpaced; !e.Known() || e.Value() {
+		t.Error("timbers stated one by one are evenly spaced")
+	}
+}
+
+// TestOpeningPlace: openings lie on the plane, beside each other, and between rafters
+// where they are narrow enough.
+func TestOpeningPlace(t *testing.T) {
+	h := standard(t) // rafters of 75 mm at 300 + 450 k, so one at 4800 and one at 5250
+	window := func(id string, x, y, width float64) object {
+		return object{"id": id, "kind": "roof_window", "x_mm": x, "y_mm": y, "width_mm": width, "length_mm": 1000}
+	}
+	h.plane["openings"] = list{window("A", 4838, 3000, 374), window("B", 5000, 3500, 300), window("C", 4838, 15000, 800), window("D", 5212, 19500, 10)}
+	f := h.derive(t).Openings
+	for i, want := range []struct{ rafters, over, inside float64 }{{0, 1, 3000}, {1, 1, 3500}, {0, 0, 4000}, {1, 0, -500}} {
+		near(t, f[i].ID+" rafters", f[i].Rafters, want.rafters, 0)
+		near(t, f[i].ID+" overlaps", f[i].Overlaps, want.over, 0)
+		near(t, f[i].ID+" inside", f[i].InsideMm, want.inside, 0)
+	}
+	h.rafters["structure"] = "steel_frame"
+	near(t, "rooflight between purlins", h.derive(t).Openings[1].Rafters, 0, 0)
+}
+
+// TestPathway: a module lies clear of the strips kept for access.
+func TestPathway(t *testing.T) {
+	h := standard(t)
+	path := func(direction string, from float64) object {
+		return object{"id": "P" + direction, "direction": direction, "from_mm": from, "width_mm": 1000}
+	}
+	h.plane["pathways"] = list{path("up_slope", 0), path("across_slope", 6500)}
+	near(t, "the nearer strip", h.derive(t).Planes[0].PathClearMm, 500, 0)
+	h.plane["pathways"] = list{path("up_slope", 9100)}
+	near(t, "a module in the strip", h.derive(t).Planes[0].PathClearMm, -100, 0)
+	h.plane["pathways"] = list{}
+	if p := h.derive(t).Planes[0]; p.PathClearMm.Known() || p.Pathways.Value() != 0 {
+		t.Error("a module is clear of strips that there are not")
+	}
+}
+
+// TestProjection: a module stands as high as the gap below it and its frame.
+func TestProjection(t *testing.T) {
+	h := standard(t)
+	h.plane["projection_mm"] = 145 // 100 and 30
+	p := h.derive(t).Planes[0]
+	near(t, "disagreement", p.ProjectionOff, 15, 0)
+	near(t, "tolerance", p.ProjectionMay, 20, 0)
+	h.plane["covering"].(object)["profile_height_mm"] = 60
+	near(t, "tolerance on pantiles", h.derive(t).Planes[0].ProjectionMay, 80, 0)
+	h.plane["covering"].(object)["mass_kg_per_m2"], h.plane["covering"].(object)["layers"] = 50, 1
+	p = h.derive(t).Planes[0]
+	near(t, "least load of the covering", p.CoveringLeast, 0.95*0.4905, 0.001)
+	near(t, "beyond the covering", p.BeyondCovering, 0.606-0.4905, 0.001)
+}

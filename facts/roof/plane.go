@@ -12,6 +12,7 @@ type Plane struct {
 	ArealLoads
 	Frame
 	Cover
+	Geometry
 
 	PitchDeg     working.Number `json:"pitch_deg" words:"pitch, from the horizontal"`
 	Shape        working.Text   `json:"roof_shape" words:"shape of the roof as a whole"`
@@ -37,6 +38,7 @@ func (s *slope) planeFacts() Plane {
 		ArealLoads: s.areal,
 		Frame:      s.frame(),
 		Cover:      s.cover(),
+		Geometry:   s.geometry(),
 
 		PitchDeg:     s.pitch,
 		Shape:        working.StatedText(s.in.Roof.Shape),
@@ -58,13 +60,30 @@ type Frame struct {
 	TimberEvidence working.Text   `json:"timber_evidence" words:"how the strength class is known"`
 	TimberDensity  working.Number `json:"timber_density_kg_per_m3" words:"characteristic density of the timber"`
 	FrameCondition working.Text   `json:"structure_condition" words:"condition of the timber"`
+	TimbersRun     working.Text   `json:"timbers_run" words:"direction of the timbers that carry it: up_slope, unless stated otherwise"`
+	EvenlySpaced   working.Flag   `json:"timbers_evenly_spaced" words:"whether its timbers are stated by their first one, spacing and count, and not one by one"`
+	BeyondSpacings working.Number `json:"plane_beyond_timbers_spacings" words:"how far the plane goes on beyond its last timber, in spacings"`
+	OnEdge         working.Number `json:"timber_height_over_width" words:"height of a timber over its width"`
+	SpanShare      working.Number `json:"timber_span_over_slope" words:"span of a timber over the length of the slope"`
+	BattensOnSlope working.Number `json:"batten_spacing_over_slope" words:"spacing of the battens over the length of the slope"`
 	RafterSpacing  working.Number `json:"rafter_spacing_mm" words:"distance of the rafters from middle to middle"`
 	BendingBefore  working.Number `json:"rafter_bending_before" words:"bending stress over strength in a rafter without the array"`
 	BendingAfter   working.Number `json:"rafter_bending" words:"bending stress over strength in a rafter with the array"`
 }
 
+// Formulas of the measures of timbers and battens.
+var (
+	beyondTimbers   = working.NewFormula("k", "", "(l − x_0 − (n_r − 1) · s_r) / s_r", working.ByDefinition)
+	heightOverWidth = working.NewFormula("h/b", "", "h / b", working.ByDefinition)
+)
+
 func (s *slope) frame() Frame {
 	r := s.doc.Rafters
+	slopeLength, spacing := working.Stated("l", "mm", s.doc.SlopeLengthMm), working.Stated("s_r", "mm", r.SpacingMm)
+	along := working.Stated("l", "mm", s.doc.EavesLengthMm)
+	if r.Direction.Is("across_slope") {
+		along = slopeLength
+	}
 	roof := s.dead.RoofDead
 	loaded := working.Sum("g_all", "kN/m²", roof, s.dead.ArrayKnM2)
 	return Frame{
@@ -72,7 +91,13 @@ func (s *slope) frame() Frame {
 		TimberEvidence: working.StatedText(r.TimberEvidence),
 		TimberDensity:  s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3),
 		FrameCondition: working.StatedText(r.Condition),
-		RafterSpacing:  working.Stated("s_r", "mm", r.SpacingMm),
+		TimbersRun:     s.timbersRun(),
+		EvenlySpaced:   working.KnownFlag(len(r.Lines) == 0, r.Member("lines")),
+		BeyondSpacings: beyondTimbers.Of(along, working.Stated("x_0", "mm", r.FirstMm), working.Stated("n_r", "", r.Count), spacing),
+		OnEdge:         heightOverWidth.Of(working.Stated("h", "mm", r.HeightMm), working.Stated("b", "mm", r.WidthMm)),
+		SpanShare:      working.Ratio("L/l", working.Stated("L", "mm", r.SpanMm), slopeLength),
+		BattensOnSlope: working.Ratio("d_b/l", working.Stated("d_b", "mm", s.doc.Covering.BattenSpacingMm), slopeLength),
+		RafterSpacing:  spacing,
 		BendingBefore:  s.bending(roof),
 		BendingAfter:   s.bending(loaded),
 	}

@@ -22,6 +22,7 @@ type Survey struct {
 	Split           working.Flag   `json:"roof_split_timber_seen" words:"whether rafters are split"`
 	Damp            working.Flag   `json:"roof_damp_seen" words:"whether water gets in"`
 	Asbestos        working.Text   `json:"roof_asbestos" words:"asbestos in the covering or below it"`
+	AsbestosRules   working.Flag   `json:"asbestos_rules_kept" words:"whether the work is done by the rules for asbestos"`
 	WorkPlan        working.Flag   `json:"height_plan_given" words:"whether there is a plan for the work at height"`
 	Scaffold        working.Flag   `json:"scaffold" words:"whether there is a scaffold or equal"`
 	EdgeProtection  working.Flag   `json:"edge_protection" words:"whether every edge from which one can fall is guarded"`
@@ -50,6 +51,7 @@ func surveyOf(in *schema.Installation) Survey {
 		Split:           working.StatedFlag(v.SplitTimberSeen),
 		Damp:            working.StatedFlag(v.DampSeen),
 		Asbestos:        working.StatedText(v.Asbestos),
+		AsbestosRules:   working.StatedFlag(v.AsbestosRulesKept),
 		WorkPlan:        working.IsStated(w.Plan),
 		Scaffold:        working.StatedFlag(w.Scaffold),
 		EdgeProtection:  working.StatedFlag(w.EdgeProtection),

@@ -57,14 +57,19 @@ func (s *slope) timberOf(doc *schema.Fixing, noggin *schema.Noggin) timber {
 }
 
 // material takes a figure of the timber from the table of strength classes, or
-// from the document where the timber has no class of the table.
+// from the document where the timber has no class of the table. Where both are there,
+// they have to agree.
 func (s *slope) material(column, symbol string, class schema.Text, stated schema.Number) working.Number {
 	n := s.book.Keyed("timber_classes", "class", working.StatedText(class), column, symbol)
-	if !n.Known() && stated.Stated() {
-		return working.Stated(symbol, n.Unit(), stated)
+	if !stated.Stated() {
+		return n
 	}
-	return n
+	return working.AgreedNumber(working.Stated(symbol, n.Unit(), stated), n, timberAgreement)
 }
+
+// timberAgreement is the share by which a figure stated beside a strength class may
+// differ from that of the class: rounding.
+const timberAgreement = 0.01
 
 // duration is the factor for the duration of a load and the moisture of the
 // timber.
@@ -108,6 +113,14 @@ func (s *slope) offTimber(doc *schema.Fixing, noggin *schema.Noggin) working.Num
 		k := math.Max(0, math.Min(math.Round((x[0]-x[1])/x[2]), x[3]-1)) // the nearest of the n
 		return math.Abs(x[0] - x[1] - k*x[2])
 	}, at, working.Stated("x_0", "mm", r.FirstMm), working.Stated("s_r", "mm", r.SpacingMm), working.Stated("n_r", "", r.Count))
+}
+
+// timbersRun is the direction of the timbers: up the slope, unless stated otherwise.
+func (s *slope) timbersRun() working.Text {
+	if d := s.doc.Rafters.Direction; d.Stated() {
+		return working.StatedText(d)
+	}
+	return working.KnownText("up_slope", s.doc.Rafters.Direction.At())
 }
 
 // acrossTimber is where a fixing stands square to the timbers, which run up the slope

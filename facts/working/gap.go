@@ -144,7 +144,11 @@ func spokenDoubts(gaps []Gap) string {
 		}
 		return fmt.Sprintf("%s, for which the table “%s” has no row", what, g.With)
 	case LacksKind:
-		return fmt.Sprintf("%s is stated, and has no %s", what, g.Says)
+		lacks := fmt.Sprintf("%s is stated, and has no %s", what, g.Says)
+		if g.With != "" {
+			lacks += ", of which " + SpokenPlace(g.With) + " speaks"
+		}
+		return lacks
 	case Unlikely:
 		return fmt.Sprintf("%s, which is unlikely (expected: %s)", what, g.Says)
 	case Several:

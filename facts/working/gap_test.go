@@ -25,6 +25,7 @@ func TestSpoken(t *testing.T) {
 			{At: "/a", Why: working.OffTable, Stated: "x", With: "T"}, {At: "/b", Why: working.OffTable, Stated: "y", With: "T"}},
 		"l is stated as 9 m: that makes n = 3, for which the table “T” has no row": {{At: "/l", Why: working.OffTable, Stated: "9 m", With: "T", Says: "n = 3"}},
 		"a is stated, and has no row of kind x":                                    {working.OffList("/a", "row of kind x")},
+		"frames is stated, and has no frame of S1, of which strings[0] speaks":     {{At: "/frames", Why: working.LacksKind, Says: "frame of S1", With: "/strings/0"}},
 		"f is stated as 5 Hz, which is unlikely (expected: 45 to 65 Hz)":           {{At: "/f", Why: working.Unlikely, Stated: "5 Hz", Says: "45 to 65 Hz"}},
 		"s is stated as ac, and nothing else bears it out":                         {{At: "/s", Why: working.Unconfirmed, Stated: "ac"}},
 		"n is stated as 0, with which there is no answer":                          {{At: "/n", Why: working.NoAnswer, Stated: "0"}},

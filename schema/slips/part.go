@@ -20,7 +20,7 @@ func (g *generator) meet(v any, n *node, at place) {
 			g.family(ids)
 		}
 	case string:
-		if n.RefersTo != "" {
+		if n.RefersTo != "" || n.form == "terminal" {
 			g.refers = append(g.refers, at)
 		}
 	}
@@ -128,8 +128,11 @@ func (g *generator) hanging(id string) [][]string {
 }
 
 // leaving is what goes when a reference does: the part around it, when that is an
-// end of a run or the part has nothing else to say where it is.
+// end of a run or the part has nothing else to say where it is, as a label.
 func (g *generator) leaving(path []string) []string {
+	if path[0] == "labels" && len(path) == 3 {
+		return path[:2]
+	}
 	root, err := readSchema()
 	if err != nil {
 		return path
