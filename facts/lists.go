@@ -34,6 +34,7 @@ type Facts struct {
 	Isolators  []isolator.Isolator `json:"isolators" from:"/isolators" words:"isolators"`
 	Runs       []Run               `json:"runs" from:"/cables" words:"runs of cable"`
 	Segments   []cable.Segment     `json:"segments" from:"/cables" words:"stretches of runs with the same conditions all along"`
+	Loops      []cable.Loop        `json:"loops" from:"/cables" words:"places where more than one way leads on: loops, forks and runs in parallel"`
 	Connectors []cable.Connector   `json:"connectors" from:"/cables" words:"pairs of plug connectors in runs of cable"`
 
 	SPDs         []surge.SPD          `json:"spds" from:"/spds" words:"surge protective devices"`
@@ -43,13 +44,14 @@ type Facts struct {
 	EarthedPoles []earthing.Pole      `json:"earthed_poles" from:"/earthing/poles" words:"poles of arrays earthed on purpose"`
 	Alarms       []earthing.Alarm     `json:"alarms" from:"/earthing/alarms" words:"earth-fault alarms"`
 
-	Labels      []label.Label       `json:"labels" from:"/labels" words:"labels and notices put up"`
-	LabelPlaces []label.Place       `json:"label_places" from:"/labels" words:"places where the label table asks for a label"`
-	Circuits    []accircuit.Circuit `json:"circuits" from:"/inverters" words:"AC circuits of the generators"`
-	Boards      []accircuit.Board   `json:"boards" from:"/ac/boards" words:"distribution boards"`
-	BoardWays   []accircuit.Way     `json:"board_ways" from:"/ac/boards" words:"ways of distribution boards"`
-	Meters      []accircuit.Meter   `json:"meters" from:"/ac/meters" words:"meters"`
-	Batteries   []storage.Battery   `json:"batteries" from:"/storage/batteries" words:"batteries"`
+	Labels      []label.Label          `json:"labels" from:"/labels" words:"labels and notices put up"`
+	LabelPlaces []label.Place          `json:"label_places" from:"/labels" words:"places where the label table asks for a label"`
+	Circuits    []accircuit.Circuit    `json:"circuits" from:"/inverters" words:"AC circuits of the generators"`
+	Boards      []accircuit.Board      `json:"boards" from:"/ac/boards" words:"distribution boards"`
+	BoardWays   []accircuit.Way        `json:"board_ways" from:"/ac/boards" words:"ways of distribution boards"`
+	Meters      []accircuit.Meter      `json:"meters" from:"/ac/meters" words:"meters"`
+	Changeovers []accircuit.Changeover `json:"changeovers" from:"/ac/changeovers" words:"switches between the public supply and another source"`
+	Batteries   []storage.Battery      `json:"batteries" from:"/storage/batteries" words:"batteries"`
 
 	Planes       []roof.Plane       `json:"planes" from:"/roof/planes" words:"planes of the roof"`
 	Modules      []roof.Module      `json:"modules" from:"/roof/planes" words:"modules where they lie on the roof"`

@@ -139,6 +139,7 @@ type Inverter struct {
 	OnCombustibleSurface Flag                   `json:"on_combustible_surface"`               // whether it is fixed to a surface that burns
 	ClearancesKept       Flag                   `json:"clearances_kept"`                      // whether the maker's clearances for ventilation are kept
 	BatteryFitted        Flag                   `json:"battery_fitted"`                       // whether a battery is connected
+	BackupUsed           Flag                   `json:"backup_used"`                          // whether loads are connected to its backup output, or to what it feeds while the public supply is away
 	ExportLimitW         Number                 `json:"export_limit_w"`                       // power to which export is limited
 	Settings             GridSettings           `json:"settings"`                             // grid protection settings
 }

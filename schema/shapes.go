@@ -110,6 +110,7 @@ var (
 		{"ambient_max_c", false, &shapeOfTemperature, &plausible{from: 15, to: 60, ground: "common practice", source: "", slips: "°F"}},
 		{"ambient_min_c", false, &shapeOfTemperature, &plausible{from: -30, to: 25, ground: "common practice", source: "", slips: "sign lost"}},
 		{"backing_non_combustible", false, &shape{kind: isTrue}, nil},
+		{"backup_used", false, &shape{kind: isTrue}, nil},
 		{"can_export_with_pv", false, &shape{kind: isTrue}, nil},
 		{"clear_above_mm", false, &shapeOfNotNegative, &plausible{from: 5, to: 10000, ground: "common practice", source: "", zero: true, slips: "m (0.8) or cm for mm"}},
 		{"clear_front_mm", false, &shapeOfNotNegative, &plausible{from: 5, to: 20000, ground: "common practice", source: "", zero: true, slips: "m (1.6) or cm for mm"}},
@@ -849,6 +850,7 @@ var (
 
 	shapeOfInverter = shape{kind: isObject, defined: "pvstring.schema.json#/$defs/inverter", must: 2, members: []memberShape{
 		{"ambient_max_c", false, &shapeOfTemperature, &plausible{from: 15, to: 65, ground: "common practice", source: "indoors 30 to 40, loft 50 to 60", slips: "°F"}},
+		{"backup_used", false, &shape{kind: isTrue}, nil},
 		{"battery_fitted", false, &shape{kind: isTrue}, nil},
 		{"clearances_kept", false, &shape{kind: isTrue}, nil},
 		{"datasheet", true, &shapeOfID, nil},

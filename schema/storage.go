@@ -62,6 +62,7 @@ type Battery struct {
 	IsolatorInSight        Flag                  `json:"isolator_in_sight"`                                      // whether the battery can be seen from that isolator
 	ShutdownFrom           Text                  `json:"shutdown_from" ref:"any_part"`                           // part with which it is shut down from elsewhere
 	ShutdownOutdoors       Flag                  `json:"shutdown_outdoors"`                                      // whether the shutdown from elsewhere is outdoors and readily accessible
+	BackupUsed             Flag                  `json:"backup_used"`                                            // whether it supplies loads while the public supply is away
 	TerminalsShrouded      Flag                  `json:"terminals_shrouded"`                                     // whether live parts cannot be touched in use and in upkeep
 	ExportPowerMaxW        Number                `json:"export_power_max_w"`                                     // greatest power it can export
 	CanExportWithPV        Flag                  `json:"can_export_with_pv"`                                     // whether it can export while the PV does

@@ -18,13 +18,15 @@ type Facts struct {
 	Boards   []Board   // nil when the document states none
 	Ways     []Way     // of the boards
 	Meters   []Meter   // nil when the document states none
-	Outputs  []Output  // by inverter
+
+	Changeovers []Changeover // nil when the document states none
+	Outputs     []Output     // by inverter
 }
 
 // Derive derives the facts of the AC side.
 func Derive(in *schema.Installation, c *circuit.Circuit, _ pvstring.Facts, cables cable.Facts, b book.Book) Facts {
 	m := mainsOf(in, c, cables, b)
-	return Facts{Supply: m.supply(), Circuits: m.circuits(), Boards: m.boardFacts(), Ways: m.ways(), Meters: m.meters(), Outputs: m.outputs()}
+	return Facts{Supply: m.supply(), Circuits: m.circuits(), Boards: m.boardFacts(), Ways: m.ways(), Meters: m.meters(), Changeovers: m.changeovers(), Outputs: m.outputs()}
 }
 
 // mains is the AC side as it hangs together: the generators with their way to

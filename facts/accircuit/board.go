@@ -13,7 +13,7 @@ type Board struct {
 	working.Subject
 
 	Role                 working.Text   `json:"role" words:"which board it is"`
-	RoleByCircuit        working.Text   `json:"role_by_circuit" words:"which board it is by what it hangs on; the word of the document where that decides nothing"`
+	RoleByCircuit        working.Text   `json:"role_by_circuit" words:"which board it is by what it hangs on"`
 	RatedA               working.Number `json:"rated_a" words:"rated current of the board, InA"`
 	IncomingA            working.Number `json:"incoming_a" words:"rated current of the overcurrent device before it"`
 	IncomingOvercurrent  working.Flag   `json:"incoming_overcurrent" words:"whether the device before it is one against overcurrent"`
@@ -86,7 +86,7 @@ func (m *mains) generation(f *Board) {
 		for i := range list {
 			g := &list[i]
 			if !g.traced() {
-				missing = append(missing, working.Unstated(m.untraced()))
+				missing = append(missing, m.untracedOf(g)...)
 			}
 			if slices.ContainsFunc(g.path.Ways, func(w string) bool { return strings.HasPrefix(w, f.ID+".") }) {
 				on = append(on, g)
@@ -164,7 +164,7 @@ var (
 func (m *mains) roleOf(b *schema.Board, stated working.Text) working.Text {
 	path := m.circuit.ToSupply(b.ID.Value + ".in")
 	if path.Input == "" || path.Ambiguous {
-		return stated
+		return working.UnknownText("/cables")
 	}
 	role, at := "main", m.in.AC.Supply.At()
 	if len(path.Ways) > 0 {

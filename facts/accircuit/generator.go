@@ -26,7 +26,15 @@ type generator struct {
 
 // traced reports whether the way from the generator to the supply is known.
 func (g *generator) traced() bool {
-	return g.path.Input != "" && !g.path.Ambiguous && len(g.path.Ways) > 0
+	return g.path.Untraced == nil && len(g.path.Ways) > 0
+}
+
+// untracedOf says why the way of a generator is not known.
+func (m *mains) untracedOf(g *generator) []working.Gap {
+	if g.path.Ambiguous {
+		return g.path.Untraced
+	}
+	return []working.Gap{working.Unstated(m.untraced())}
 }
 
 func (m *mains) generators() {
@@ -88,7 +96,7 @@ func (m *mains) battery(bat *schema.Battery) generator {
 // phase is on the phase of the first way.
 func (m *mains) generator(id, at, terminal string) generator {
 	g := generator{id: id, at: at, terminal: terminal, path: m.circuit.ToSupply(terminal)}
-	g.phase = working.UnknownText(m.untraced())
+	g.phase = working.UnknownText(m.untracedOf(&g)...)
 	if g.traced() {
 		g.phase = working.StatedText(m.outlets[g.path.Ways[0]].way.Phase)
 	}

@@ -77,7 +77,7 @@ func (m *mains) linkOf(g *generator) *link {
 	way := schema.Blank[schema.BoardWay](missing)
 	return &link{
 		id: g.terminal, at: g.at, way: way, device: way.Device.To(), entry: m.entryOf(""),
-		generators: []*generator{g}, endsAtGenerator: true, missing: []working.Gap{working.Unstated(missing)},
+		generators: []*generator{g}, endsAtGenerator: true, missing: m.untracedOf(g),
 	}
 }
 

@@ -12,7 +12,7 @@ type Meter struct {
 	working.Subject
 
 	PurposeStated    working.Text `json:"purpose_stated" words:"what it is said to measure"`
-	PurposeByCircuit working.Text `json:"purpose_by_circuit" words:"what it measures by where it stands; the word of the document where that decides nothing"`
+	PurposeByCircuit working.Text `json:"purpose_by_circuit" words:"what it measures by where it stands; the word of the document where several would do"`
 }
 
 func (m *mains) meters() []Meter {
@@ -40,7 +40,7 @@ func (m *mains) purpose(meter *schema.Meter, stated working.Text) working.Text {
 	by := m.in.AC.Supply.At()
 	switch {
 	case path.Input == "" || path.Ambiguous:
-		return stated
+		return working.UnknownText("/cables")
 	case len(path.Ways) == 0 && m.own == nil && m.existing == nil:
 		words = []string{"import", "import_and_export"}
 	case len(path.Ways) == 0:

@@ -37,7 +37,7 @@ func (m *mains) outputOf(inv *schema.Inverter, g *generator) Output {
 	f := Output{
 		ACCurrentMaxA:   g.current,
 		ACPhases:        g.phases,
-		ACLengthM:       working.Unknown("l", "m", m.untraced()),
+		ACLengthM:       working.Unknown("l", "m", m.untracedOf(g)...),
 		GridTypeTest:    working.StatedText(sheet.GridTypeTest),
 		InverterPlace:   working.StatedText(inv.Place),
 		InverterOutside: working.Outdoors(inv.Place),

@@ -22,8 +22,8 @@ type Way struct {
 	LoadsStated     working.Flag   `json:"loads_stated" words:"whether loads, socket-outlets or lighting are said to be on its circuit"`
 	SocketsStated   working.Flag   `json:"sockets_stated" words:"whether socket-outlets are said to be on its circuit; what the way serves where its circuit is not described"`
 	LightingStated  working.Flag   `json:"lighting_stated" words:"whether lighting is said to be on its circuit; what the way serves where its circuit is not described"`
-	KindDescribed   working.Flag   `json:"kind_described" words:"whether the kind of its circuit is stated"`
-	KindStated      working.Text   `json:"kind_stated" words:"kind of its circuit as stated"`
+	Described       working.Flag   `json:"circuit_described" words:"whether its circuit is among those described"`
+	KindStated      working.Text   `json:"kind_stated" words:"kind of its circuit as stated; of one without a generator that of what it leads to where nothing is stated"`
 	KindByCircuit   working.Text   `json:"kind_by_circuit" words:"distribution where it leads to another board, final where it leads to anything else"`
 	PhaseStated     working.Text   `json:"phase_stated" words:"line conductors that it is said to be connected to"`
 	PhaseOfSupply   working.Text   `json:"phase_of_supply" words:"the same where the supply has them; of a supply of one phase the name that most ways give it"`
@@ -61,7 +61,7 @@ func (m *mains) notTraced() []working.Gap {
 	for _, list := range [][]generator{m.own, m.existing} {
 		for i := range list {
 			if !list[i].traced() {
-				missing = append(missing, working.Unstated(m.untraced()))
+				missing = append(missing, m.untracedOf(&list[i])...)
 			}
 		}
 	}
@@ -85,7 +85,7 @@ func (m *mains) wayOf(o outlet, entries map[string]*schema.ACCircuit, untraced [
 		LoadsStated:     loadsOn(entry),
 		SocketsStated:   working.StatedFlag(entry.Sockets),
 		LightingStated:  working.StatedFlag(entry.Lighting),
-		KindDescribed:   working.KnownFlag(entry.Kind.Stated(), entry.Kind.At()),
+		Described:       working.KnownFlag(described, o.way.At()),
 		KindStated:      working.StatedText(entry.Kind),
 		PhaseStated:     working.StatedText(o.way.Phase),
 		PhaseOfSupply:   m.phaseOfSupply(o.way.Phase, one),
@@ -96,6 +96,9 @@ func (m *mains) wayOf(o outlet, entries map[string]*schema.ACCircuit, untraced [
 		f.SocketsStated, f.LightingStated = f.ServesStated.OneOf("sockets"), f.ServesStated.OneOf("lighting")
 	}
 	f.KindByCircuit = m.kindOf(id, f.KindStated)
+	if !f.KindStated.Known() && f.Feeds.Known() && !f.Feeds.Value() {
+		f.KindStated = f.KindByCircuit
+	}
 	return f
 }
 

@@ -17,6 +17,7 @@ type Facts struct {
 	Runs       []Run        // nil when the document states none
 	Segments   []Segment    // nil when the document states no runs
 	Connectors []Connector  // nil when the document states no runs
+	Loops      []Loop       // nil likewise
 	Drops      []Drop       // by string
 	OnePlace   working.Flag // whether parts joined without a run stand in one place
 }
@@ -44,6 +45,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 	f := Facts{Drops: make([]Drop, len(in.Strings)), OnePlace: onePlace(in, c)}
 	if in.Cables != nil {
 		f.Runs, f.Segments, f.Connectors = make([]Run, 0, len(in.Cables)), make([]Segment, 0, len(in.Cables)), []Connector{}
+		f.Loops = loopsOf(c)
 	}
 	everyOpen := func(int) bool { return true }
 	dark, fed := c.Daylight(everyOpen), c.Feeding(in, everyOpen)

@@ -54,8 +54,8 @@ func mainsOf(in *schema.Installation, c *circuit.Circuit) mains {
 // add follows the way of a source from its terminal to the supply.
 func (m *mains) add(in *schema.Installation, c *circuit.Circuit, terminal string, s source) {
 	p := c.ToSupply(terminal)
-	if p.Input == "" || p.Ambiguous {
-		m.missing = append(m.missing, working.Unstated("/cables"))
+	if p.Untraced != nil {
+		m.missing = append(m.missing, p.Untraced...)
 		if !in.AC.Supply.ID.Stated() {
 			m.missing = append(m.missing, working.Unstated(in.AC.Supply.ID.At()))
 		}

@@ -19,10 +19,11 @@ import (
 
 // edge joins two terminals.
 type edge struct {
-	a, b   int
-	run    int    // index into the runs; -1 for anything else
-	way    *way   // through an isolator
-	outlet string // way of a board, by its terminal
+	a, b    int
+	run     int    // index into the runs; -1 for anything else
+	way     *way   // through an isolator
+	outlet  string // way of a board, by its terminal
+	changes bool   // through a switch between sources
 }
 
 // way is one circuit through an isolator: an edge that can be opened.
@@ -57,9 +58,11 @@ type Circuit struct {
 	toward    []int        // edge that leads a terminal nearer to its goal
 	sections  []*section   // section of the graph in which a terminal lies
 	places    map[string]schema.Text
+	walked    []*section // in the order of their ends
 	nets      nets
-	carried   []load             // by run
-	switches  map[string]bool    // ids of the switches between sources
+	carried   []load          // by run
+	switches  map[string]bool // ids of the switches between sources
+	branchOf  func(terminal string) *branch
 	outlets   map[string]*outlet // ways of boards, by their terminals
 	earthed   map[string]string  // parts to which only protective conductors go, with their places
 }

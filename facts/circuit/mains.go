@@ -24,8 +24,8 @@ func (c *Circuit) addMains(ac *schema.AC) {
 	}
 	for _, x := range ac.Changeovers {
 		c.switches[x.ID.Value] = true
-		c.join(x.ID.Value+".grid", x.ID.Value+".load", edge{run: -1})
-		c.join(x.ID.Value+".source", x.ID.Value+".load", edge{run: -1})
+		c.join(x.ID.Value+".grid", x.ID.Value+".load", edge{run: -1, changes: true})
+		c.join(x.ID.Value+".source", x.ID.Value+".load", edge{run: -1, changes: true})
 	}
 }
 

@@ -57,12 +57,12 @@ func generatorsOf(in *schema.Installation) []fed {
 // through it.
 func (c *Circuit) findOutlets(in *schema.Installation) {
 	c.outlets = map[string]*outlet{}
-	branchOf := c.branches(in)
+	c.branchOf = c.branches(in)
 	for i := range in.AC.Boards {
 		b := &in.AC.Boards[i]
 		for k := range b.Ways {
 			name := b.ID.Value + "." + b.Ways[k].ID.Value
-			c.outlets[name] = &outlet{way: &b.Ways[k], branch: branchOf(name)}
+			c.outlets[name] = &outlet{way: &b.Ways[k], branch: c.branchOf(name)}
 		}
 	}
 	for _, g := range generatorsOf(in) {
@@ -77,15 +77,17 @@ func (c *Circuit) findOutlets(in *schema.Installation) {
 	}
 }
 
-// branch is what hangs together without passing through the busbars of a board.
+// branch is what hangs together without passing through the busbars of a board or a
+// switch between sources.
 type branch struct {
 	terminals int
 	words     []string // for a way on which the boards and switches between sources of it hang
 	by        string   // JSON pointer of the first of them
 	spd       string   // JSON pointer of a surge protective device on it
+	source    string   // JSON pointer of a switch between sources to which it is the other source
 }
 
-// branches joins what the edges join but for the ways of boards, and gives the branch
+// branches joins what the edges join but for the ways of boards and switches, and gives the branch
 // of a terminal.
 func (c *Circuit) branches(in *schema.Installation) func(terminal string) *branch {
 	n := nets{of: make([]int, len(c.meet))}
@@ -93,7 +95,7 @@ func (c *Circuit) branches(in *schema.Installation) func(terminal string) *branc
 		n.of[t] = t
 	}
 	for _, e := range c.edges {
-		if e.outlet == "" {
+		if e.outlet == "" && !e.changes {
 			n.join(e.a, e.b)
 		}
 	}
@@ -120,7 +122,8 @@ func (c *Circuit) branches(in *schema.Installation) func(terminal string) *branc
 		at(b.ID.Value+".in").leadTo(b.At(), words)
 	}
 	for _, x := range in.AC.Changeovers {
-		at(x.ID.Value+".load").leadTo(x.At(), []string{"backup", "sub_board"})
+		at(x.ID.Value+".grid").leadTo(x.At(), []string{"backup", "sub_board"})
+		at(x.ID.Value + ".source").source = x.At()
 	}
 	for _, s := range in.SPDs {
 		at(s.ConnectedAt.Value).spd = s.At()
@@ -171,6 +174,8 @@ func (c *Circuit) ServesMade(way string) working.Text {
 	o := c.outlets[way]
 	stated := working.StatedText(o.way.Serves)
 	switch words, by := o.decided(); {
+	case words == nil && c.runs == nil:
+		return working.UnknownText("/cables")
 	case words == nil:
 		return stated
 	case slices.Contains(words, stated.Value()):

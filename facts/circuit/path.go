@@ -1,6 +1,10 @@
 package circuit
 
-import "slices"
+import (
+	"slices"
+
+	"sunclause/facts/working"
+)
 
 // goal is a terminal where paths end: what lies behind it is another circuit.
 type goal struct {
@@ -25,6 +29,10 @@ type Path struct {
 	Ways      []string // ways of boards, by their terminals, from the part on
 	Ambiguous bool     // there is more than one way, or more than one end
 
+	// Untraced says why the way is not known: nothing leads on from the part, or more
+	// than one way does. It is nil where it is known.
+	Untraced []working.Gap
+
 	ways []*way
 }
 
@@ -33,6 +41,10 @@ type Path struct {
 type section struct {
 	goal      goal
 	ambiguous bool // it has a loop or a second goal
+
+	edges []int         // all that were walked
+	ends  []string      // its goals, by their terminals
+	gap   []working.Gap // of an ambiguous one, once it is asked for
 }
 
 // From is the path from a string to the tracking input that it feeds.
@@ -49,9 +61,12 @@ func (c *Circuit) ToInverter(battery string) Path { return c.path(battery, batte
 func (c *Circuit) path(terminal string, kind goalKind) Path {
 	t, known := c.terminals[terminal]
 	if !known || c.sections[t] == nil || c.sections[t].goal.kind != kind {
-		return Path{}
+		return Path{Untraced: []working.Gap{working.Unstated("/cables")}}
 	}
 	p := Path{Input: c.sections[t].goal.name, Ambiguous: c.sections[t].ambiguous}
+	if p.Ambiguous {
+		p.Untraced = c.several(c.sections[t])
+	}
 	for c.goals[t].kind == 0 {
 		e := c.edges[c.toward[t]]
 		if e.outlet != "" {
@@ -130,13 +145,18 @@ func (c *Circuit) trace() {
 // spread walks over one section, beginning with an edge at its goal.
 func (c *Circuit) spread(end, first int, walked []bool) {
 	type step struct{ from, edge int }
-	whole := &section{goal: c.goals[end]}
+	whole := &section{goal: c.goals[end], ends: []string{c.goals[end].name}}
+	c.walked = append(c.walked, whole)
 	walked[first] = true
 	for queue := []step{{end, first}}; len(queue) > 0; queue = queue[1:] {
 		s := queue[0]
 		t := c.edges[s.edge].far(s.from)
+		whole.edges = append(whole.edges, s.edge)
 		if c.goals[t].kind != 0 || c.sections[t] != nil {
 			whole.ambiguous = true
+			if c.goals[t].kind != 0 && !slices.Contains(whole.ends, c.goals[t].name) {
+				whole.ends = append(whole.ends, c.goals[t].name)
+			}
 			continue
 		}
 		c.sections[t], c.toward[t] = whole, s.edge

@@ -91,7 +91,7 @@ func (c *Circuit) count(in *schema.Installation) {
 	c.carried = make([]load, len(c.runs))
 	for _, s := range in.Strings {
 		p := c.From(s.ID.Value)
-		if p.Input == "" || p.Ambiguous {
+		if p.Untraced != nil {
 			continue
 		}
 		boxed := false

@@ -108,7 +108,7 @@ type earthWay struct {
 // ends; the first alone where no board is on the way.
 func toBoard(c *circuit.Circuit, terminal string) []int {
 	p := c.ToSupply(terminal)
-	if len(p.Ways) == 0 || p.Ambiguous {
+	if len(p.Ways) == 0 || p.Untraced != nil {
 		return p.Runs[:min(1, len(p.Runs))]
 	}
 	return p.Runs[:len(p.Runs)-len(c.ToSupply(p.Ways[0]).Runs)]

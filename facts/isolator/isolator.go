@@ -4,6 +4,8 @@
 package isolator
 
 import (
+	"strings"
+
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
@@ -17,6 +19,7 @@ type Isolator struct {
 	Circuit           working.Text   `json:"circuit" words:"circuit it opens, where what it is joined to bears out what is stated: pv_dc, battery_dc or ac"`
 	CircuitStated     working.Text   `json:"circuit_stated" words:"circuit it opens as stated"`
 	CircuitMade       working.Text   `json:"circuit_by_wiring" words:"circuit it opens by what its ways lead to"`
+	Round             working.Text   `json:"bypassed_by" words:"runs by which current passes round it when it is open; none, where there are none"`
 	Strings           working.Names  `json:"strings" words:"strings whose current passes through it"`
 	Inverters         working.Names  `json:"inverters" words:"inverters that its strings feed"`
 	InvertersServed   working.Number `json:"inverters_served" words:"inverters that its strings feed: how many"`
@@ -65,11 +68,20 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Is
 		iso := &in.Isolators[i]
 		all[i] = isolatorOf(iso)
 		all[i].Circuit, all[i].CircuitMade = c.Opens(iso), c.OpensMade(iso)
+		all[i].Round = round(iso, c.Round(i))
 		all[i].duty(through[i], pv, builtIn)
 		all[i].rating(iso)
 		all[i].RunsLive, all[i].RunsDead = c.Alone(i)
 	}
 	return all
+}
+
+// round writes the runs by which current passes round an isolator.
+func round(iso *schema.Isolator, runs []string) working.Text {
+	if len(runs) == 0 {
+		return working.KnownText("none", iso.At())
+	}
+	return working.KnownText(strings.Join(circuit.Several(runs), ", "), iso.At())
 }
 
 // isolatorOf takes what the isolator and its datasheet state.

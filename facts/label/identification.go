@@ -49,9 +49,7 @@ func (j *job) inverterWays() []inverterWay {
 	for _, inv := range j.in.Inverters {
 		var w inverterWay
 		p := j.c.ToSupply(inv.ID.Value + ".ac")
-		if p.Input == "" || p.Ambiguous {
-			w.missing = []working.Gap{working.Unstated("/cables")}
-		}
+		w.missing = p.Untraced
 		for _, i := range p.Isolators {
 			w.isolators = append(w.isolators, j.in.Isolators[i].ID.Value)
 		}

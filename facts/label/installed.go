@@ -43,6 +43,7 @@ type Label struct {
 	SourcesNotNamed     working.Number `json:"sources_not_named" words:"sources of supply for which it names no part that isolates them"`
 	IsolatorsNotNamed   working.Number `json:"isolators_not_named" words:"isolators that it does not name"`
 	DcIsolatorsNotNamed working.Number `json:"dc_isolators_not_named" words:"isolators of the strings that it does not name"`
+	WordsUnlike         working.Text   `json:"words_unlike" words:"what in its words is not what is stated or worked out elsewhere; none where all of it is"`
 }
 
 // labels derives the facts of every label; nil when the document states none.
@@ -58,6 +59,7 @@ func (j *job) labels() []Label {
 		all[i].printed(j, l)
 		all[i].battery(j, l)
 		all[i].identification(j, l)
+		all[i].WordsUnlike = j.wordsUnlike(&all[i], l)
 		all[i].DaysAfterService = daysAfter(j.in.Commissioning.Date, l.DatePrinted)
 	}
 	return all

@@ -60,9 +60,7 @@ func (j *job) fedBoards() (fed map[string]bool, others working.Flag) {
 	}
 	for _, inv := range j.in.Inverters {
 		p := j.c.ToSupply(inv.ID.Value + ".ac")
-		if p.Input == "" || p.Ambiguous {
-			missing = append(missing, working.Unstated("/cables"))
-		}
+		missing = append(missing, p.Untraced...)
 		for _, outlet := range p.Ways {
 			fed[circuit.Part(outlet)] = true
 		}

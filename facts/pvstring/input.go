@@ -57,16 +57,6 @@ func inputsOf(in *schema.Installation) inputs {
 	return all
 }
 
-// none stands for the input of a string that was not found to reach one: nothing
-// of it is stated, and what is missing are the cables to it, or all inverters.
-func (all inputs) none() *input {
-	at := "/cables"
-	if len(all.list) == 0 {
-		at = "/inverters"
-	}
-	return &input{sheet: schema.Blank[schema.InverterDatasheet](at), mppt: schema.Blank[schema.MPPTDatasheet](at)}
-}
-
 // feeder is a string that feeds an input: what the document states of it, and
 // its facts.
 type feeder struct {

@@ -143,17 +143,30 @@ func (f *String) hot(m module, series working.Number, in *schema.Installation, s
 // path follows the cables to the tracking input and takes its limits along.
 func (f *String) path(c *circuit.Circuit, all inputs) {
 	p := c.From(f.ID)
-	fed := all.at[p.Input]
-	if fed == nil || p.Ambiguous {
-		fed = all.none()
-		f.Mppt, f.Inverter = working.UnknownText(fed.sheet.At()), working.UnknownText(fed.sheet.At())
-		f.IsolatorsInPath = working.Unknown("n", "", fed.sheet.At())
-	} else {
-		f.Mppt, f.Inverter = working.KnownText(p.Input, f.At), working.KnownText(circuit.Part(p.Input), f.At)
-		f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
+	if p.Untraced != nil {
+		f.untraced(p.Untraced, len(all.list) == 0)
+		return
 	}
+	fed := all.at[p.Input]
+	f.Mppt, f.Inverter = working.KnownText(p.Input, f.At), working.KnownText(circuit.Part(p.Input), f.At)
+	f.IsolatorsInPath = working.Counted("n", len(p.Isolators), f.At)
 	f.InverterDcMaxV = working.Stated("U_dc,max", "V", fed.sheet.DCVoltageMaxV)
 	f.InverterStartV = working.Stated("U_start", "V", fed.sheet.DCStartVoltageV)
 	f.MpptMinV = working.Stated("U_mppt,min", "V", fed.mppt.VoltageMinV)
 	f.MpptMaxV = working.Stated("U_mppt,max", "V", fed.mppt.VoltageMaxV)
+}
+
+// untraced leaves unknown what hangs on the tracking input of a string that was not
+// found to reach one, or reaches it by several ways. Without inverters it is they
+// that are missing.
+func (f *String) untraced(why []working.Gap, noInputs bool) {
+	if noInputs {
+		why = []working.Gap{working.Unstated("/inverters")}
+	}
+	f.Mppt, f.Inverter = working.UnknownText(why...), working.UnknownText(why...)
+	f.IsolatorsInPath = working.Unknown("n", "", why...)
+	f.InverterDcMaxV = working.Unknown("U_dc,max", "V", why...)
+	f.InverterStartV = working.Unknown("U_start", "V", why...)
+	f.MpptMinV = working.Unknown("U_mppt,min", "V", why...)
+	f.MpptMaxV = working.Unknown("U_mppt,max", "V", why...)
 }

@@ -11,12 +11,12 @@ import (
 type Battery struct {
 	working.Subject
 	Surroundings
+	Backup
 
 	SecondLife     working.Flag   `json:"second_life" words:"whether its cells served before elsewhere"`
 	Chemistry      working.Text   `json:"chemistry" words:"chemistry"`
 	Standards      working.Names  `json:"standards" words:"numbers of the product standards printed on it, as 62619"`
 	Shrouded       working.Flag   `json:"terminals_shrouded" words:"whether live parts cannot be touched in use and in upkeep"`
-	BackupOutput   working.Flag   `json:"backup_output" words:"whether it can supply loads without the grid"`
 	Coupling       working.Text   `json:"coupling" words:"side on which its maker connects it: dc or ac"`
 	EnergyKwh      working.Number `json:"energy_kwh" words:"rated energy of all its units"`
 	VoltageMaxV    working.Number `json:"voltage_max_v" words:"highest voltage at its terminals"`
@@ -37,7 +37,6 @@ func batteryOf(s *schema.Battery, sheet *schema.BatteryDatasheet) Battery {
 		Chemistry:    working.StatedText(sheet.Chemistry),
 		Standards:    standards(sheet.Standard),
 		Shrouded:     working.StatedFlag(s.TerminalsShrouded),
-		BackupOutput: working.StatedFlag(sheet.BackupOutput),
 		Coupling:     working.StatedText(sheet.Coupling),
 	}
 }

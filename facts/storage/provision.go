@@ -90,7 +90,7 @@ func backup(in *schema.Installation, batteries []Battery) working.Flag {
 		supplies = append(supplies, working.StatedFlag(inv.Datasheet.To().BackupOutput))
 	}
 	for i := range batteries {
-		supplies = append(supplies, batteries[i].BackupOutput)
+		supplies = append(supplies, batteries[i].BackupPossible)
 	}
 	if in.Inverters == nil {
 		supplies = append(supplies, working.UnknownFlag("/inverters"))

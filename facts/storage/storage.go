@@ -27,6 +27,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, _ pvstring.Facts, cable
 		stated := &in.Storage.Batteries[i]
 		sheet := stated.Datasheet.To()
 		f.Batteries[i] = batteryOf(stated, sheet)
+		f.Batteries[i].Backup = backupOf(in, c, stated.ID.Value, stated.At(), sheet.BackupOutput, stated.BackupUsed)
 		f.Batteries[i].rate(stated, sheet)
 		f.Batteries[i].wire(in, c, cables, stated)
 		f.Batteries[i].isolate(stated, sheet)

@@ -22,15 +22,15 @@ type Wiring struct {
 // supply.
 func (f *Battery) wire(in *schema.Installation, c *circuit.Circuit, cables cable.Facts, s *schema.Battery) {
 	way := c.ToInverter(s.ID.Value)
-	onDC := way.Input != "" && !way.Ambiguous
-	f.Inverter, f.WiredSide = working.UnknownText("/cables"), working.UnknownText("/cables")
+	onDC := way.Untraced == nil
+	f.Inverter, f.WiredSide = working.UnknownText(way.Untraced...), working.UnknownText(way.Untraced...)
 	switch toSupply := c.ToSupply(s.ID.Value + ".ac"); {
 	case onDC:
 		f.Inverter, f.WiredSide = working.KnownText(way.Input, s.At()), working.KnownText("dc", s.At())
-	case toSupply.Input != "" && !toSupply.Ambiguous:
+	case toSupply.Untraced == nil:
 		f.WiredSide = working.KnownText("ac", s.At())
 	}
-	f.RunCapacityA = working.Unknown("I_z", "A", "/cables")
+	f.RunCapacityA = working.Unknown("I_z", "A", way.Untraced...)
 	sheet := schema.Blank[schema.InverterDatasheet]("/cables")
 	if onDC {
 		sheet = inverterNamed(in, way.Input).Datasheet.To()
@@ -56,6 +56,8 @@ func inverterNamed(in *schema.Installation, id string) *schema.Inverter {
 
 // Port holds what there is at the battery terminals of one inverter.
 type Port struct {
+	Backup
+
 	BatteryPort       working.Flag   `json:"battery_port" words:"whether it has terminals for a battery"`
 	BatteryFitted     working.Flag   `json:"battery_fitted" words:"whether a battery is said to be connected"`
 	BatteriesWired    working.Number `json:"batteries_wired" words:"batteries wired to its battery terminals"`
@@ -64,6 +66,7 @@ type Port struct {
 
 func portOf(in *schema.Installation, c *circuit.Circuit, inv *schema.Inverter, batteries []Battery) Port {
 	return Port{
+		Backup:            backupOf(in, c, inv.ID.Value, inv.At(), inv.Datasheet.To().BackupOutput, inv.BackupUsed),
 		BatteryPort:       hasBatteryPort(inv),
 		BatteryFitted:     working.StatedFlag(inv.BatteryFitted),
 		BatteriesWired:    wiredTo(inv, batteries),

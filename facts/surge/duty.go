@@ -15,7 +15,7 @@ func (f *SPD) duty(in *schema.Installation, at connection, w *wiring) {
 	f.AtOrigin = atOrigin(in, at.terminal)
 	missing := w.pv.Untraced
 	if missing == nil && !at.traced() {
-		missing = []working.Gap{working.Unstated("/cables")}
+		missing = at.path.Untraced
 	}
 	if f.Circuit.Value() != circuit.PV {
 		missing = f.Circuit.Missing()

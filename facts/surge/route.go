@@ -111,7 +111,7 @@ func unplaced(in *schema.Installation, connections []connection, of string) []wo
 		if !s.circuit.Known() {
 			missing = append(missing, s.circuit.Missing()...)
 		} else if s.circuit.Value() == of && !s.traced() {
-			missing = append(missing, working.Unstated("/cables"))
+			missing = append(missing, s.path.Untraced...)
 		}
 	}
 	return missing
@@ -123,9 +123,7 @@ func unplaced(in *schema.Installation, connections []connection, of string) []wo
 func (w *wiring) acSide(r *Route, in *schema.Installation, inv schema.Inverter) {
 	way := w.c.ToSupply(inv.ID.Value + ".ac")
 	missing := unplaced(in, w.connections, circuit.AC)
-	if way.Input == "" || way.Ambiguous {
-		missing = append(missing, working.Unstated("/cables"))
-	}
+	missing = append(missing, way.Untraced...)
 	if len(missing) > 0 {
 		r.AcSPDs, r.AcSPDDistanceM = working.Unknown("n_SPD", "", missing...), working.Unknown("d_AC", "m", missing...)
 		return

@@ -72,7 +72,7 @@ func (w *wiring) connectionOf(in *schema.Installation, s schema.SPD) connection 
 }
 
 // traced reports whether the terminal leads to one end on one way.
-func (c connection) traced() bool { return c.path.Input != "" && !c.path.Ambiguous }
+func (c connection) traced() bool { return c.path.Untraced == nil }
 
 // length adds the lengths of runs.
 func (w *wiring) length(symbol string, runs []int) working.Number {
