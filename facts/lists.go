@@ -26,6 +26,7 @@ type Facts struct {
 	ImpliedLists []implied.List `json:"implied_lists" from:"/project" words:"lists of the document of whose parts something else speaks"`
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
+	CableSheets  []cable.Sheet    `json:"cable_sheets" from:"/datasheets/cables" words:"datasheets of cables"`
 
 	Strings    []String            `json:"strings" from:"/strings" words:"PV strings"`
 	Mppts      []pvstring.Mppt     `json:"mppts" from:"/inverters" words:"tracking inputs of the inverters"`

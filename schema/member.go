@@ -18,7 +18,8 @@ func NumberNamed(part any, name string) (Number, bool) {
 	return n, ok
 }
 
-// Place is a text of the document, stated or not, and the part that it is of.
+// Place is a text of the document, stated or not, and the part that it is of. A yes or
+// no is one of those texts.
 type Place struct {
 	Text
 	Part Pointer
@@ -40,7 +41,7 @@ func Places(in *Installation, path string) []Place {
 // follow follows a path down from a value, in the part that has been reached.
 func (l *layout) follow(v reflect.Value, part Place, path []string, all *[]Place) {
 	switch l.kind {
-	case aText, aReference:
+	case aText, aReference, aFlag:
 		if len(path) == 0 {
 			part.Text = textOf(v)
 			*all = append(*all, part)
@@ -83,11 +84,14 @@ func (l *layout) suits(v reflect.Value, step string) bool {
 		return step == "*"
 	}
 	f, ok := l.named[member]
-	return ok && l.fields[f].kind == aText && textOf(v.Field(l.fields[f].index)).Is(word)
+	return ok && (l.fields[f].kind == aText || l.fields[f].kind == aFlag) && textOf(v.Field(l.fields[f].index)).Is(word)
 }
 
-// textOf is a text, or the text of a reference.
+// textOf is a text, or that of a reference, or the word for a flag.
 func textOf(v reflect.Value) Text {
+	if f, ok := v.Interface().(Flag); ok {
+		return Text{f.Pointer, map[bool]string{true: "yes", false: "no"}[f.Value]}
+	}
 	if r, ok := v.Addr().Interface().(linker); ok {
 		return *r.text()
 	}

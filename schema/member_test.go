@@ -23,7 +23,7 @@ func TestNumberNamed(t *testing.T) {
 func TestPlaces(t *testing.T) {
 	d, err := Decode("test", []byte(`{"project": {"reference": "EX", "stage": "as_built", "design_date": "2026-02-10", "premises": "dwelling", "country": "GB"}, "handover": {"start_of_work": "2026-04-27", "documents": [
 		{"id": "D1", "kind": "contract", "date": "2026-02-14"}, {"id": "D2", "kind": "warranties", "given": "2026-05-07"}]},
-		"commissioning": {"inspections": [{"id": "P1", "point": "labels"}], "torques": [{"id": "T1", "part": "D1", "date": "2026-05-05"}]}}`))
+		"commissioning": {"inspections": [{"id": "P1", "point": "labels"}], "torques": [{"id": "T1", "part": "D1", "marked": true, "date": "2026-05-05"}]}}`))
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -38,6 +38,8 @@ func TestPlaces(t *testing.T) {
 		"/handover/warranties/*/start":           "/handover/warranties= ",
 		"/labels/*/date_printed":                 "/labels= ",
 		"/handover/no_such_member":               "",
+		"/commissioning/torques/marked=yes/part": "/commissioning/torques/0/part=T1 D1",
+		"/commissioning/torques/*/marked":        "/commissioning/torques/0/marked=T1 yes",
 	} {
 		var got []string
 		for _, p := range Places(&d.Installation, path) {

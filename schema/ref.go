@@ -93,7 +93,7 @@ func (in *Installation) index(twice func(id Text, first part)) index {
 }
 
 // Kinds is the kind of each part by its id, in words of the schema: isolator, board;
-// and behind it the part's own word for its kind, where it has one: instrument.pv_tester.
+// and behind it the part's own word for its kind or service: instrument.pv_tester, run.ac.
 func (in *Installation) Kinds() map[string]string {
 	kinds := map[string]string{}
 	walk(in, func(l *layout, v reflect.Value) {
@@ -101,8 +101,10 @@ func (in *Installation) Kinds() map[string]string {
 			return
 		}
 		id, kind := textOf(v.Field(l.id)), l.word
-		if i, ok := l.named["kind"]; ok && l.fields[i].kind == aText {
-			kind = strings.TrimSuffix(kind+"."+textOf(v.Field(l.fields[i].index)).Value, ".")
+		for _, word := range []string{"kind", "service"} {
+			if i, ok := l.named[word]; ok && l.fields[i].kind == aText {
+				kind = strings.TrimSuffix(kind+"."+textOf(v.Field(l.fields[i].index)).Value, ".")
+			}
 		}
 		if id.Stated() && kinds[id.Value] == "" {
 			kinds[id.Value] = kind

@@ -14,6 +14,7 @@ import (
 
 // Facts are the facts of the cables of an installation.
 type Facts struct {
+	Sheets     []Sheet      // nil when the document states none
 	Runs       []Run        // nil when the document states none
 	Segments   []Segment    // nil when the document states no runs
 	Connectors []Connector  // nil when the document states no runs
@@ -42,7 +43,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 	for i := range pv.Mppts {
 		p.inputs[pv.Mppts[i].ID] = &pv.Mppts[i]
 	}
-	f := Facts{Drops: make([]Drop, len(in.Strings)), OnePlace: onePlace(in, c)}
+	f := Facts{Sheets: p.sheets(), Drops: make([]Drop, len(in.Strings)), OnePlace: onePlace(in, c)}
 	if in.Cables != nil {
 		f.Runs, f.Segments, f.Connectors = make([]Run, 0, len(in.Cables)), make([]Segment, 0, len(in.Cables)), []Connector{}
 		f.Loops = loopsOf(c)

@@ -26,6 +26,9 @@ type Agreement struct {
 	HotSpotK        working.Number `json:"hot_spot_k" words:"how much hotter a part was than its like, seen with a thermal camera"`
 	CameraShort     working.Number `json:"thermography_irradiance_short_w_per_m2" words:"irradiance that was lacking for thermography"`
 	PolesByMethod   working.Number `json:"insulation_methods_unlike" words:"readings of insulation to earth whose method is not that of the poles read, in turn or joined"`
+	OverRange       working.Number `json:"insulation_over_range_unlike" words:"readings of insulation that are said to be over the range of the instrument and are not, or the other way about"`
+	RepeatsUnlike   working.Number `json:"repeats_unlike" words:"tests said to be repeated before which there is none of the same kind, or the other way about"`
+	Corrected       working.Number `json:"corrections_of_nothing" words:"tests said to have led to a correction of which none failed"`
 	RunsUnlike      working.Number `json:"continuity_runs_unlike" words:"readings of continuity whose run is not the part read, or has neither lead at an end of it"`
 }
 
@@ -58,6 +61,9 @@ func (d *deriver) agreement() Agreement {
 		HotSpotK:        furthest("ΔT", "K", some(c.Thermography), d.at("thermography"), hotSpot),
 		CameraShort:     furthest("ΔG", "W/m²", some(c.Thermography), d.at("thermography"), d.cameraShort),
 		PolesByMethod:   furthest("n", "", c.Insulation, d.at("insulation"), methodUnlike),
+		OverRange:       furthest("n", "", c.Insulation, d.at("insulation"), d.overRangeUnlike),
+		RepeatsUnlike:   furthest("n", "", c.Steps, d.at("steps"), repeatUnlike(c.Steps)),
+		Corrected:       furthest("n", "", c.Steps, d.at("steps"), correctedNothing(c.Steps)),
 		RunsUnlike:      furthest("n", "", c.Continuity, d.at("continuity"), d.runUnlike),
 	}
 }
@@ -282,4 +288,51 @@ func (d *deriver) runUnlike(r *schema.ContinuityReading) (working.Number, says) 
 		unlike = 1
 	}
 	return working.Counted("n", unlike, r.Run.At()), stated
+}
+
+// overRangeUnlike is one where a reading at the end of the instrument's range is not said
+// to be over it, or one below is.
+func (d *deriver) overRangeUnlike(r *schema.InsulationReading) (working.Number, says) {
+	top, over := d.find.instrument(r.Instrument).InsulationMaxMegohm, r.OverRange.Yes()
+	unlike := oneIf("R at the end of R_range, over it or not", func(x ...float64) bool { return (x[0] >= x[1]) != over },
+		working.Stated("R", "MΩ", r.ResistanceMegohm), working.Stated("R_range", "MΩ", top))
+	if !r.OverRange.Stated() {
+		return working.Unknown("n", "", r.OverRange.At()), silent
+	}
+	return unlike, stated
+}
+
+// flagUnlike is one where an answer is not what it is derived to be.
+func flagUnlike(is schema.Flag, derived bool) (working.Number, says) {
+	if !is.Stated() {
+		return working.Unknown("n", "", is.At()), silent
+	}
+	unlike := 0
+	if is.Value != derived {
+		unlike = 1
+	}
+	return working.Counted("n", unlike, is.At()), stated
+}
+
+// repeatUnlike holds what is said to be a repetition against the tests before it.
+func repeatUnlike(steps []schema.TestStep) func(*schema.TestStep) (working.Number, says) {
+	sorted, _ := inTime(steps)
+	done, again := map[string]bool{}, map[string]bool{}
+	for _, s := range sorted {
+		again[s.At()] = done[s.Test.Value+" "+s.Part.Value]
+		done[s.Test.Value+" "+s.Part.Value] = true
+	}
+	return func(s *schema.TestStep) (working.Number, says) { return flagUnlike(s.Repeat, again[s.At()]) }
+}
+
+// correctedNothing is one where a fault is said to have been corrected and no test of
+// the kind failed.
+func correctedNothing(steps []schema.TestStep) func(*schema.TestStep) (working.Number, says) {
+	failed := map[string]bool{}
+	for _, s := range steps {
+		failed[s.Test.Value] = failed[s.Test.Value] || s.Passed.Stated() && !s.Passed.Value
+	}
+	return func(s *schema.TestStep) (working.Number, says) {
+		return flagUnlike(s.FaultCorrected, s.FaultCorrected.Value && failed[s.Test.Value])
+	}
 }

@@ -95,3 +95,35 @@ func TestTestCurrentOfDevices(t *testing.T) {
 		facttest.Near(t, "test current", derive(t, doc, agreeing()).Record.MultipleOffPct, want, 1e-9)
 	}
 }
+
+func TestRecordOfSteps(t *testing.T) {
+	step := func(id, test string, passed, repeat, corrected bool) object {
+		return object{"id": id, "test": test, "passed": passed, "repeat": repeat, "fault_corrected": corrected}
+	}
+	doc := site(module(), 10)
+	steps := list{step("A", "insulation", false, false, true), step("B", "insulation", true, true, false), step("C", "polarity", true, false, false)}
+	record(doc)["steps"] = steps
+	facttest.Is(t, "a repetition", derive(t, doc, agreeing()).Record.RepeatsUnlike, 0)
+	facttest.Is(t, "a correction", derive(t, doc, agreeing()).Record.Corrected, 0)
+	steps[1].(object)["repeat"], steps[2].(object)["fault_corrected"] = false, true
+	facttest.Is(t, "a repetition not called so", derive(t, doc, agreeing()).Record.RepeatsUnlike, 1)
+	facttest.Is(t, "a correction of nothing", derive(t, doc, agreeing()).Record.Corrected, 1)
+	delete(steps[1].(object), "repeat")
+	facttest.Wants(t, "not told", derive(t, doc, agreeing()).Record.RepeatsUnlike, "/commissioning/steps/1/repeat")
+}
+
+func TestOverRange(t *testing.T) {
+	doc := site(module(), 10)
+	record(doc)["instruments"] = list{object{"id": "I", "kind": "pv_tester", "insulation_max_megohm": 200}}
+	r := object{"id": "A", "part": "S1", "resistance_megohm": 200, "over_range": true, "instrument": "I"}
+	record(doc)["insulation"] = list{r}
+	unlike := func() working.Number { return derive(t, doc, agreeing()).Record.OverRange }
+	facttest.Is(t, "at the end", unlike(), 0)
+	r["resistance_megohm"] = 199
+	facttest.Is(t, "below it", unlike(), 1)
+	r["over_range"] = false
+	facttest.Is(t, "below it and said so", unlike(), 0)
+	facttest.Is(t, "on the supply", derive(t, doc, agreeing()).Instruments[0].OnMains, false)
+	record(doc)["loops"] = list{object{"id": "L", "instrument": "I"}}
+	facttest.Is(t, "a loop was read with it", derive(t, doc, agreeing()).Instruments[0].OnMains, true)
+}

@@ -15,8 +15,6 @@ type Fit struct {
 	working.Subject
 
 	Misfits working.Number `json:"misfits" words:"places where a word does not fit what it is about"`
-
-	missing []working.Gap // what leaves open whether a row holds by which a word does not fit
 }
 
 // fits holds the words of the document to the table of what fits: of each row the path
@@ -31,7 +29,7 @@ func (d *deriver) fits() []Fit {
 		return all
 	}
 	kinds := d.in.Kinds()
-	place := map[string]int{}
+	place, open := map[string]int{}, map[string][]working.Gap{} // by what fits; open is what leaves it open
 	for _, row := range t.Rows {
 		word := func(column string) string { s, _ := row[column].(string); return s }
 		i, ok := place[word("fit")]
@@ -49,15 +47,15 @@ func (d *deriver) fits() []Fit {
 			switch {
 			case !p.Stated() || slices.Contains(strings.Fields(word("words")), is) || isOf(kinds[is], strings.Fields(word("kinds"))):
 			case !holds.Known():
-				all[i].missing = append(all[i].missing, holds.Missing()...)
+				open[word("fit")] = append(open[word("fit")], holds.Missing()...)
 			default:
 				all[i].misfit(p.Text, kinds[is])
 			}
 		}
 	}
-	for i := range all {
-		if f := &all[i]; f.missing != nil && f.Misfits.Value() == 0 {
-			f.Misfits = working.Unknown("n", "", f.missing...)
+	for fit, missing := range open {
+		if f := &all[place[fit]]; f.Misfits.Value() == 0 {
+			f.Misfits = working.Unknown("n", "", missing...)
 		}
 	}
 	return all
@@ -77,14 +75,16 @@ func (d *deriver) holds(where, unless string) working.Flag {
 }
 
 // stated reports whether something is stated where a path leads; that is not known where
-// a list on the way is not stated, or what chooses among its parts.
+// a list on the way is not stated.
 func (d *deriver) stated(path string) working.Flag {
 	var missing []working.Gap
 	for _, p := range schema.Places(d.in, path) {
 		if p.Stated() {
 			return working.KnownFlag(true, p.At())
 		}
-		missing = append(missing, working.Unstated(p.At()))
+		if p.Part == (schema.Pointer{}) { // it is the list
+			missing = append(missing, working.Unstated(p.At()))
+		}
 	}
 	if missing != nil {
 		return working.UnknownFlag(missing...)

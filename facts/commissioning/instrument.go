@@ -18,6 +18,7 @@ type Instrument struct {
 	IrradianceSensor    working.Text   `json:"irradiance_sensor" words:"sensor of an irradiance meter"`
 	UncertaintyPct      working.Number `json:"uncertainty_pct" words:"uncertainty of its readings"`
 	VoltageMaxV         working.Number `json:"voltage_max_v" words:"highest voltage it may be connected to"`
+	OnMains             working.Flag   `json:"used_on_mains" words:"whether it was used on the supply: for its voltage, a loop or a residual current device"`
 	Category            working.Text   `json:"measurement_category" words:"measurement category of IEC 61010"`
 }
 
@@ -39,6 +40,7 @@ func (d *deriver) instrumentFacts() []Instrument {
 			IrradianceSensor:    working.StatedText(inst.IrradianceSensor),
 			UncertaintyPct:      working.Stated("u", "%", inst.UncertaintyPct),
 			VoltageMaxV:         working.Stated("U_inst", "V", inst.VoltageMaxV),
+			OnMains:             working.KnownFlag(used.onMains[inst.ID.Value], inst.At()),
 			Category:            working.StatedText(inst.MeasurementCategory),
 		}
 	}
@@ -49,12 +51,18 @@ func (d *deriver) instrumentFacts() []Instrument {
 type use struct {
 	dates    map[string][]schema.Text // of the readings that name it
 	anybody  []schema.Text            // of those that name none: it may have been this one
+	onMains  map[string]bool          // those named by readings on the supply
 	complete schema.Text              // the day of the last test, for an instrument that no reading names
 }
 
 // useOfInstruments collects the dates of the readings by the instruments they name.
 func (d *deriver) useOfInstruments() use {
-	u := use{dates: map[string][]schema.Text{}, complete: d.in.Commissioning.TestsComplete}
+	u := use{dates: map[string][]schema.Text{}, onMains: map[string]bool{}, complete: d.in.Commissioning.TestsComplete}
+	for _, list := range []string{"loops", "rcds", "supply"} {
+		for _, name := range schema.Places(d.in, "/commissioning/"+list+"/*/instrument") {
+			u.onMains[name.Value] = true
+		}
+	}
 	on := map[string]schema.Text{}
 	for _, date := range schema.Places(d.in, "/commissioning/*/*/date") {
 		on[date.Part.At()] = date.Text

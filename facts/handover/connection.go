@@ -32,6 +32,7 @@ type Connection struct {
 	ApprovalLeft       working.Number `json:"days_of_approval_left" words:"days from going into service to the end of the approval"`
 	ApprovedW          working.Number `json:"approved_power_w" words:"generating power that the network operator approved"`
 	NoticeDays         working.Number `json:"days_from_service_to_notice" words:"days from going into service to the last notice of it to the network operator"`
+	ApprovedExportW    working.Number `json:"approved_export_w" words:"export that the network operator approved"`
 	BuildingNotices    working.Number `json:"building_notices" words:"notices to building control"`
 	BuildingRoutes     working.Names  `json:"building_routes" words:"ways in which building control was told"`
 	BuildingDays       working.Number `json:"days_from_completion_to_building_notice" words:"days from the end of the work to the notice of the competent person scheme to building control"`

@@ -72,7 +72,8 @@ func (f *Connection) deriveNotifications(in *schema.Installation, b book.Book) {
 	f.ApplicationDays = days("t", earliest(network.dates(applied)), h.StartOfWork, list)
 	f.ApprovalDays = days("t", earliest(network.accepted().dates(approved)), h.StartOfWork, list)
 	f.ApprovalLeft = days("t", service, latest(network.accepted().dates(approvalUntil)), list)
-	f.ApprovedW = approvedPower(network.accepted(), list)
+	f.ApprovedW = greatest("P_app", network.accepted(), func(n *schema.Notification) schema.Number { return n.ApprovedPowerW }, list)
+	f.ApprovedExportW = greatest("P_exp", network.accepted(), func(n *schema.Notification) schema.Number { return n.ApprovedExportW }, list)
 	f.NoticeDays = days("t", service, lastOf(network.ofService().dates(notified)), list)
 	f.BuildingNotices = working.Counted("n", len(building), list)
 	if h.Notifications == nil {
@@ -117,16 +118,16 @@ func mainRoute(used working.Names, list string) working.Text {
 	return working.UnknownText(list)
 }
 
-// approvedPower is the greatest power approved.
-func approvedPower(approved notifications, list string) working.Number {
+// greatest is the greatest power of those that some notifications state.
+func greatest(symbol string, of notifications, power func(*schema.Notification) schema.Number, list string) working.Number {
 	var powers []working.Number
-	for _, n := range approved {
-		if n.ApprovedPowerW.Stated() {
-			powers = append(powers, working.Stated("P_app", "W", n.ApprovedPowerW))
+	for _, n := range of {
+		if power(n).Stated() {
+			powers = append(powers, working.Stated(symbol, "W", power(n)))
 		}
 	}
 	if powers == nil {
-		return working.Unknown("P_app", "W", list)
+		return working.Unknown(symbol, "W", list)
 	}
-	return working.Greatest("P_app", "W", powers...)
+	return working.Greatest(symbol, "W", powers...)
 }

@@ -10,15 +10,21 @@ import (
 // site.
 type Papers struct {
 	PaperKinds     working.Names  `json:"papers" words:"documents that exist, by kind"`
-	PapersGiven    working.Names  `json:"papers_given" words:"documents that were given on a date, by kind"`
+	PapersGiven    working.Names  `json:"papers_given" words:"documents that were given on a date to others than an authority, by kind"`
 	Instructed     working.Flag   `json:"customer_instructed" words:"whether the customer was shown how to use the installation and shut it down"`
 	Scheme         working.Flag   `json:"scheme_job" words:"whether the job is certified under an installer scheme"`
 	BatteryCount   working.Number `json:"batteries_fitted" words:"batteries of the document"`
+	PapersTwice    working.Number `json:"papers_twice" words:"documents of which there is another of the same kind, part and revision"`
+	WarrantyTwice  working.Number `json:"warranties_twice" words:"warranties of which there is another that covers the same"`
 	Warranties     working.Names  `json:"warranties" words:"what the warranties cover that have a start and a period"`
 	Insured        working.Flag   `json:"workmanship_insured" words:"whether the workmanship warranty is insured against the installer's end of business"`
 	Unwritten      working.Number `json:"decisions_not_in_writing" words:"decisions of the customer that are not in writing"`
 	StructureDays  working.Number `json:"days_from_structure_check_to_work" words:"days from the check of the roof structure to the start of the work"`
 	EstimateDays   working.Number `json:"days_from_estimate_to_contract" words:"days from the performance estimate to the contract"`
+	EstimateAnswer working.Text   `json:"estimate_before_contract_answer" words:"the answer whether the customer had the estimate before the contract, yes or no, where the dates do not say otherwise"`
+	EstimateSite   working.Flag   `json:"estimate_site_specific" words:"whether the estimate was made for this site"`
+	EstimateSpread working.Flag   `json:"estimate_uncertainty_stated" words:"whether the estimate says how far it can be off"`
+	Unexplained    working.Number `json:"decisions_not_explained" words:"decisions of the customer whose risk was not explained"`
 	EstimateMethod working.Text   `json:"estimate_method" words:"how the performance estimate was made"`
 	EstimateOffPct working.Number `json:"estimate_off_pct" words:"energy of the estimate off its yield times the rated power of the modules, whichever way"`
 
@@ -44,6 +50,9 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 		BatteryCount:     working.Length("n", in.Storage.Batteries, in.Storage.Member("batteries")),
 		StructureDays:    days("t", earliest(dated(h, "structural_assessment", "structural_calculation")), h.StartOfWork, h.Member("documents")),
 		EstimateDays:     days("t", e.Date, h.ContractDate, ""),
+		EstimateAnswer:   estimateBefore(h),
+		EstimateSite:     working.StatedFlag(e.SiteSpecific),
+		EstimateSpread:   working.StatedFlag(e.UncertaintyStated),
 		EstimateMethod:   working.StatedText(e.Method),
 		EstimateOffPct:   estimateOff(e, pv),
 		ModulesCounted:   working.Stated("n_site", "", h.AsBuilt.Modules),
@@ -64,17 +73,43 @@ func papers(in *schema.Installation, pv pvstring.Facts) Papers {
 // kinds lists the documents there are, and those that were given.
 func (p *Papers) kinds(h schema.Handover) {
 	if h.Documents == nil {
-		p.PaperKinds, p.PapersGiven = working.UnknownList(h.Member("documents")), working.UnknownList(h.Member("documents"))
+		at := h.Member("documents")
+		p.PaperKinds, p.PapersGiven, p.PapersTwice = working.UnknownList(at), working.UnknownList(at), working.Unknown("n", "", at)
 		return
 	}
 	var all, given []string
+	twice := again{}
 	for _, d := range h.Documents {
 		all = append(all, d.Kind.Value)
-		if d.Given.Stated() {
+		if d.Given.Stated() && !d.GivenTo.Is("authority") {
 			given = append(given, d.Kind.Value)
 		}
+		if !d.Kind.Is("other") {
+			twice.see(d.Kind.Value+" "+d.Part.Value+" "+d.Revision.Value, d.At())
+		}
 	}
-	p.PaperKinds, p.PapersGiven = working.List(all...), working.List(given...)
+	p.PaperKinds, p.PapersGiven, p.PapersTwice = working.List(all...), working.List(given...), twice.count(h.Member("documents"))
+}
+
+// again counts what comes up again.
+type again struct {
+	seen map[string]bool
+	at   []string // places of those that do
+}
+
+func (a *again) see(what, at string) {
+	if a.seen[what] {
+		a.at = append(a.at, at)
+	}
+	if a.seen == nil {
+		a.seen = map[string]bool{}
+	}
+	a.seen[what] = true
+}
+
+// count is how many do, at the place of the first; at that of the list where none does.
+func (a *again) count(list string) working.Number {
+	return working.Counted("n", len(a.at), append(a.at, list)[0])
 }
 
 // dated are the dates of the documents of some kinds.
@@ -95,20 +130,22 @@ func dated(h schema.Handover, kinds ...string) []schema.Text {
 func (p *Papers) warranted(h schema.Handover) {
 	at := h.Member("warranties")
 	if h.Warranties == nil {
-		p.Warranties, p.Insured = working.UnknownList(at), working.UnknownFlag(at)
+		p.Warranties, p.WarrantyTwice, p.Insured = working.UnknownList(at), working.Unknown("n", "", at), working.UnknownFlag(at)
 		return
 	}
 	var covered []string
+	twice := again{}
 	p.Insured = working.UnknownFlag(at)
 	for _, w := range h.Warranties {
 		if w.Start.Stated() && w.PeriodYr.Stated() {
 			covered = append(covered, w.Kind.Value)
 		}
+		twice.see(w.Kind.Value, w.At())
 		if w.Kind.Is("workmanship") && !p.Insured.Value() {
 			p.Insured = working.StatedFlag(w.InsuranceBacked)
 		}
 	}
-	p.Warranties = working.List(covered...)
+	p.Warranties, p.WarrantyTwice = working.List(covered...), twice.count(at)
 }
 
 var energyOff = working.NewFormula("ΔE", "%", "100 · |E / (Y · P_dc / 1000) − 1|", working.ByDefinition)
@@ -135,4 +172,15 @@ func modulesOf(pv pvstring.Facts) working.Number {
 		all = append(all, pv.Strings[i].ModulesInSeries)
 	}
 	return working.Sum("n", "", all...)
+}
+
+// estimateBefore holds the answer whether the customer had the estimate before the contract
+// against the dates of both.
+func estimateBefore(h schema.Handover) working.Text {
+	days := working.Days("t", h.PerformanceEstimate.Date, h.ContractDate)
+	derived := working.UnknownFlag(days.Missing()...)
+	if days.Known() {
+		derived = working.KnownFlag(days.Value() >= 0, h.PerformanceEstimate.Date.At())
+	}
+	return yesOrNo(working.AgreedFlag(working.StatedFlag(h.PerformanceEstimate.GivenBeforeContract), derived))
 }

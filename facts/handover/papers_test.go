@@ -64,3 +64,69 @@ func TestSerials(t *testing.T) {
 	delete(doc["inverters"].(list)[0].(object), "serial")
 	facttest.Wants(t, "none in the document", derive(t, doc).Papers.SerialsUnlike, "/inverters/0/serial")
 }
+
+func TestPapersTwice(t *testing.T) {
+	doc := premises(1)
+	h := doc["handover"].(object)
+	paper := func(id, kind, part, revision string) object {
+		d := object{"id": id, "kind": kind, "revision": revision, "given": "2026-03-02"}
+		if part != "" {
+			d["part"] = part
+		}
+		return d
+	}
+	h["documents"] = list{paper("D1", "user_manual", "", "A"), paper("D2", "user_manual", "SUP", "A"), paper("D3", "user_manual", "", "B"), paper("D4", "other", "", "A"), paper("D5", "other", "", "A")}
+	h["warranties"] = list{object{"id": "W1", "kind": "inverter"}, object{"id": "W2", "kind": "mounting"}}
+	is(t, "for another part, or another revision", derive(t, doc).Papers.PapersTwice, 0)
+	is(t, "warranties", derive(t, doc).Papers.WarrantyTwice, 0)
+	h["documents"] = append(h["documents"].(list), paper("D6", "user_manual", "", "A"))
+	h["warranties"] = append(h["warranties"].(list), object{"id": "W3", "kind": "inverter"})
+	is(t, "the same", derive(t, doc).Papers.PapersTwice, 1)
+	is(t, "two warranties", derive(t, doc).Papers.WarrantyTwice, 1)
+	h["documents"].(list)[0].(object)["given_to"] = "authority"
+	h["documents"] = h["documents"].(list)[:1]
+	facttest.Lists(t, "what only an authority has", derive(t, doc).Papers.PapersGiven)
+	delete(h, "documents")
+	delete(h, "warranties")
+	facttest.Wants(t, "no papers", derive(t, doc).Papers.PapersTwice, "/handover/documents")
+	facttest.Wants(t, "no warranties", derive(t, doc).Papers.WarrantyTwice, "/handover/warranties")
+}
+
+func TestEstimateBeforeContract(t *testing.T) {
+	for _, c := range []struct {
+		says, date, want, missing string
+		answer                    any
+	}{
+		{"yes, and so by the dates", "2026-02-12", "yes", "", true},
+		{"on the day", "2026-02-14", "yes", "", true},
+		{"no, but by the dates", "2026-02-12", "", "/handover/performance_estimate/given_before_contract", false},
+		{"by the dates alone", "2026-02-15", "no", "", nil},
+		{"by the answer alone", "", "no", "", false},
+	} {
+		doc := premises(1)
+		h, estimate := doc["handover"].(object), object{}
+		h["contract_date"], h["performance_estimate"] = "2026-02-14", estimate
+		if c.date != "" {
+			estimate["date"] = c.date
+		}
+		if c.answer != nil {
+			estimate["given_before_contract"] = c.answer
+		}
+		got := derive(t, doc).Papers.EstimateAnswer
+		if c.missing != "" {
+			facttest.Wants(t, c.says, got, c.missing)
+		} else {
+			facttest.Is(t, c.says, got, c.want)
+		}
+	}
+}
+
+func TestApprovedExport(t *testing.T) {
+	doc := premises(1)
+	doc["handover"].(object)["notifications"] = list{
+		notice("N1", "network_operator", "apply_before", object{"answer": "accepted", "approved_export_w": 3680}),
+		notice("N2", "network_operator", "apply_before", object{"answer": "refused", "approved_export_w": 9000}),
+	}
+	is(t, "export approved", derive(t, doc).Connection.ApprovedExportW, 3680)
+	facttest.Wants(t, "power approved", derive(t, doc).Connection.ApprovedW, "/handover/notifications")
+}

@@ -8,7 +8,8 @@ import (
 // serials holds the serial numbers recorded on site against the document.
 func (p *Papers) serials(in *schema.Installation) {
 	list, at := in.Handover.AsBuilt.Serials, in.Handover.AsBuilt.Member("serials")
-	p.Unwritten = unwritten(in.Handover)
+	p.Unwritten = decisions(in.Handover, func(d *schema.CustomerDecision) schema.Flag { return d.InWriting })
+	p.Unexplained = decisions(in.Handover, func(d *schema.CustomerDecision) schema.Flag { return d.RiskExplained })
 	if list == nil {
 		for _, n := range []*working.Number{&p.SerialsUnlike, &p.SerialsTwice, &p.ModuleSerials} {
 			*n = working.Unknown("n", "", at)
@@ -76,15 +77,15 @@ func modulesRecorded(in *schema.Installation, recorded map[string]string, at str
 	return working.Counted("n", n, at)
 }
 
-// unwritten counts the decisions of the customer that are not in writing.
-func unwritten(h schema.Handover) working.Number {
+// decisions counts the decisions of the customer of which something is not so.
+func decisions(h schema.Handover, is func(*schema.CustomerDecision) schema.Flag) working.Number {
 	at := h.Member("decisions")
 	if h.Decisions == nil {
 		return working.Unknown("n", "", at)
 	}
-	var spoken []working.Flag
-	for _, d := range h.Decisions {
-		spoken = append(spoken, working.Not(working.StatedFlag(d.InWriting)))
+	not := make([]working.Flag, len(h.Decisions))
+	for i := range h.Decisions {
+		not[i] = working.Not(working.StatedFlag(is(&h.Decisions[i])))
 	}
-	return working.Count("n", at, spoken...)
+	return working.Count("n", at, not...)
 }
