@@ -17,6 +17,7 @@ type Module struct {
 	IscCoeffPctPerK     Number      `json:"isc_coeff_pct_per_k"`  // temperature coefficient of the short-circuit current, in % per kelvin
 	IscCoeffAPerK       Number      `json:"isc_coeff_a_per_k"`    // temperature coefficient of the short-circuit current, in A per kelvin, where the sheet prints it so
 	PmaxCoeffPctPerK    Number      `json:"pmax_coeff_pct_per_k"` // temperature coefficient of the maximum power, in % per kelvin
+	VmpCoeffPctPerK     Number      `json:"vmp_coeff_pct_per_k"`  // temperature coefficient of the voltage at maximum power, in % per kelvin, where the sheet prints one
 	OCPRMaxA            Number      `json:"ocpr_max_a"`           // maximum overcurrent protection rating (maximum series fuse)
 	SystemVoltageMaxV   Number      `json:"system_voltage_max_v"` // maximum system voltage
 	Bifacial            Flag        `json:"bifacial"`             // whether the rear side generates

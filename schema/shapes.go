@@ -1076,6 +1076,7 @@ var (
 		{"system_voltage_max_v", false, &shapeOfPositive, &plausible{from: 300, to: 1500, usual: []float64{600, 1000, 1500}, ground: "standard", source: "IEC 61730-1 covers up to 1500 V; printed values 600, 1000, 1500", slips: "a factor of 10; kV (1.5)"}},
 		{"technology", true, &shape{kind: isText, words: []string{"mono_si", "multi_si", "heterojunction_si", "cdte", "cigs", "other_thin_film"}}, nil},
 		{"thickness_mm", false, &shapeOfPositive, &plausible{from: 2, to: 60, ground: "common practice", source: "framed 28 to 50, frameless double glass 5 to 8, flexible 2 to 3", slips: "cm for mm (3.0); depth of the box or of the pallet"}},
+		{"vmp_coeff_pct_per_k", false, &shapeOfCoefficient, &plausible{from: -0.7, to: -0.13, ground: "measured", source: "0.76 to 1.35 times that of Voc on 521 modules measured outdoors", slips: "V/K; sign lost; that of Voc or of the power in its place"}},
 		{"vmp_v", true, &shapeOfPositive, &plausible{from: 12, to: 240, ground: "measured", source: "16830 modules listed in California, December 2021: 1 % below 18.4, 0.1 % above 182", slips: "swapped with Voc; a factor of 10", where: []plausibleWhere{
 			{"technology", []string{"mono_si", "multi_si", "heterojunction_si"}, plausible{from: 12, to: 80, ground: "measured", source: "16830 modules listed in California, December 2021: 1 % below 18.4, 0.1 % above 182", slips: "swapped with Voc; a factor of 10"}},
 			{"technology", []string{"cdte"}, plausible{from: 40, to: 240, ground: "measured", source: "16830 modules listed in California, December 2021: 1 % below 18.4, 0.1 % above 182", slips: "swapped with Voc; a factor of 10"}},
@@ -1661,7 +1662,7 @@ var (
 			{"country", []string{"GB"}, plausible{from: 20, to: 41, ground: "memory", source: "record 40.3 °C", slips: "°F for °C (82); mean summer maximum in place of the highest"}},
 		}}},
 		{"temp_min_c", false, &shapeOfTemperature, &plausible{from: -50, to: 15, ground: "memory", source: "coldest inhabited places about -50; a lowest temperature above 15 only in the tropics", slips: "sign lost (10 for -10); °F", where: []plausibleWhere{
-			{"country", []string{"GB"}, plausible{from: -28, to: 0, ground: "memory", source: "record -27.2 °C; no place is free of frost: take the lowest on record near the site, or -15 °C", slips: "sign lost (10 for -10); °F"}},
+			{"country", []string{"GB"}, plausible{from: -28, to: -3, ground: "memory", source: "record -27.2 °C; the mildest coasts have had -5: take the lowest on record near the site, or -15 °C", slips: "sign lost (10 for -10); °F"}},
 		}}},
 		{"temp_source", false, &shapeOfText, nil},
 		{"terrain", false, &shape{kind: isText, words: []string{"0", "I", "II", "III", "IV", "sea", "country", "town"}}, nil},

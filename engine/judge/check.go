@@ -55,7 +55,7 @@ func Derived(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, f 
 	if err != nil {
 		return nil, err
 	}
-	r := &Result{Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc)}
+	r := &Result{Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc), Notes: derivedNotes(f)}
 	r.depart(o)
 	r.Passes = r.passes(o)
 	return r, nil

@@ -20,6 +20,8 @@ type String struct {
 	Technology         working.Text   `json:"technology" words:"cell technology of the modules"`
 	ModulesInSeries    working.Number `json:"modules_in_series" words:"modules in series"`
 	VocCoeffPctPerK    working.Number `json:"voc_coeff_pct_per_k" words:"temperature coefficient of the module's open-circuit voltage, whatever unit the sheet prints"`
+	Mounting           working.Text   `json:"mounting" words:"how the modules stand to the roof, as it is stated"`
+	MountingDrawn      working.Text   `json:"mounting_drawn" words:"how the modules stand to the roof by the tilt and the gap of the plane that carries them"`
 	TempMinC           working.Number `json:"temp_min_c" words:"lowest expected ambient temperature; the cells have it at dawn"`
 	CellTempMaxC       working.Number `json:"cell_temp_max_c" words:"hottest cell temperature: highest ambient plus the rise of the mounting"`
 	VocStcV            working.Number `json:"voc_stc_v" words:"open-circuit voltage at STC"`
@@ -31,6 +33,7 @@ type String struct {
 	VmpStcV            working.Number `json:"vmp_stc_v" words:"voltage at maximum power at STC"`
 	VmpHotV            working.Number `json:"vmp_hot_v" words:"voltage at maximum power with hot cells"`
 	VmpColdV           working.Number `json:"vmp_cold_v" words:"voltage at maximum power with cold cells"`
+	VmpBy              working.Text   `json:"vmp_by" words:"what the voltage at maximum power goes by with hot and cold cells: vmp_coefficient, power_coefficient or worse_of_power_and_voc_coefficient"`
 	IscStcA            working.Number `json:"isc_stc_a" words:"short-circuit current at STC"`
 	IscMaxA            working.Number `json:"isc_max_a" words:"design short-circuit current, bifacial gain included"`
 	ImpA               working.Number `json:"imp_a" words:"current at maximum power at STC"`
@@ -76,6 +79,7 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 		TempMinC:        cold,
 		VocStcV:         vocStc.Of(series, m.voc),
 		VmpStcV:         vmpStc.Of(series, m.vmp),
+		VmpBy:           m.vmpBy(),
 		IscStcA:         m.isc,
 		IscMaxA:         m.designShortCircuit(b),
 		ImpA:            m.imp,
@@ -93,7 +97,7 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 // cold works the cold voltages out by every method a region may ask for.
 func (f *String) cold(m module, series, cold working.Number, b book.Book) {
 	f.VocCoefficientV = m.vocAt("U_oc,cold", series, cold)
-	f.VmpColdV = m.vmpAt("U_mp,cold", series, cold)
+	f.VmpColdV = m.vmpAt("U_mp,cold", series, cold, working.Greatest)
 	step := b.Step("voc_temperature_factors", "at_least_c", cold, "factor", "K_T")
 	f.VocTableV = m.onlyCrystalline(vocByTable.Of(step, f.VocStcV))
 	f.VocFactorV = m.onlyCrystalline(vocByFactor.Of(b.Number("voc_factor", "K_U"), f.VocStcV))
@@ -124,20 +128,13 @@ func (f *String) chosen(method working.Text, crystalline bool) working.Number {
 	return working.Unknown("U_oc,max", "V", fmt.Sprintf("the rule set's voltage_method is %q; it can be coefficient, table, factor, greatest", method.Value()))
 }
 
-// hot works out what is left of the voltages with the sun on the roof. The
-// rate of the voltage at maximum power is taken from the coefficient of maximum
-// power, which on crystalline silicon mostly reads slightly low and so errs
-// safely. On CdTe it reads a few per cent high.
+// hot works out what is left of the voltages with the sun on the roof.
 func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
-	rise := b.Keyed("cell_temperature_rise", "mounting", working.StatedText(s.Mounting), "rise_k", "ΔT")
+	f.Mounting, f.MountingDrawn = working.StatedText(s.Mounting), mountingDrawn(in, s)
+	rise := b.Keyed("cell_temperature_rise", "mounting", working.Agreed(f.Mounting, f.MountingDrawn), "rise_k", "ΔT")
 	f.CellTempMaxC = hottestCell.Of(working.Stated("T_max", "°C", in.Site.TempMaxC), rise)
 	f.VocHotV = m.vocAt("U_oc,hot", series, f.CellTempMaxC)
-	f.VmpHotV = m.vmpAt("U_mp,hot", series, f.CellTempMaxC)
-	if m.sheet.Technology.Is("other_thin_film") {
-		// There the coefficient of power says next to nothing of the voltage.
-		f.VmpHotV = working.Unknown("U_mp,hot", "V", m.sheet.Technology.At())
-		f.VmpColdV = working.Unknown("U_mp,cold", "V", m.sheet.Technology.At())
-	}
+	f.VmpHotV = m.vmpAt("U_mp,hot", series, f.CellTempMaxC, working.Least)
 }
 
 // path follows the cables to the tracking input and takes its limits along.

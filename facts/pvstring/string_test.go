@@ -48,8 +48,12 @@ func TestTechnology(t *testing.T) {
 		facttest.Near(t, word+" by coefficient", s.VocCoefficientV, 544.5, 1e-9)
 	}
 	s := firstString(t, plant(with(m1(), object{"technology": "other_thin_film"}), 10, 1), "coefficient")
-	facttest.Wants(t, "hot voltage at maximum power of thin film", s.VmpHotV, technology)
-	facttest.Wants(t, "cold voltage at maximum power of thin film", s.VmpColdV, technology)
+	const own = "/datasheets/modules/M/vmp_coeff_pct_per_k"
+	facttest.Wants(t, "hot voltage at maximum power of thin film", s.VmpHotV, own)
+	facttest.Wants(t, "cold voltage at maximum power of thin film", s.VmpColdV, own)
+	for word, by := range map[string]string{"mono_si": "power_coefficient", "cigs": "power_coefficient", "cdte": "worse_of_power_and_voc_coefficient"} {
+		facttest.Is(t, word, firstString(t, plant(with(m1(), object{"technology": word}), 10, 1), "coefficient").VmpBy, by)
+	}
 }
 
 func TestWhatIsMissingIsNamed(t *testing.T) {
@@ -120,6 +124,40 @@ func TestConnector(t *testing.T) {
 		facttest.At(doc, "strings", 0)["connector_mate"] = mate
 		if s := firstString(t, doc, "coefficient"); !s.ConnectorSame.Known() || s.ConnectorSame.Value() != same {
 			t.Errorf("%s mated with type A: same is %v", mate, s.ConnectorSame.Value())
+		}
+	}
+}
+
+// How modules stand to the roof is held against the plane on which they are drawn;
+// where it is stated otherwise, nobody knows how hot they get.
+func TestMountingAsDrawn(t *testing.T) {
+	for _, c := range []struct {
+		plane object
+		drawn string
+		hot   bool // whether the temperature of the cells is known
+	}{
+		{object{"tilt_to_roof_deg": 0, "gap_under_modules_mm": 100}, "on_roof", true},
+		{object{"tilt_to_roof_deg": 0, "gap_under_modules_mm": 0}, "in_roof", false},
+		{object{"tilt_to_roof_deg": 15}, "tilted_rack", false},
+		{object{"tilt_to_roof_deg": 0}, "", true},
+		{object{"gap_under_modules_mm": 100}, "", true},
+	} {
+		for _, drawn := range []bool{true, false} {
+			doc := plant(m1(), 10, 1)
+			c.plane["id"], c.plane["modules"] = "P", list{}
+			planes := list{c.plane}
+			if drawn {
+				c.plane["modules"] = list{object{"id": "A1", "string": "S1", "x_mm": 0, "y_mm": 0, "orientation": "portrait"}}
+				planes = append(planes, object{"id": "Q", "tilt_to_roof_deg": 30})
+				doc["strings"].(list)[0].(object)["plane"] = "Q"
+			} else {
+				doc["strings"].(list)[0].(object)["plane"] = "P"
+			}
+			doc["roof"] = object{"planes": planes}
+			s := derive(t, doc, rules("coefficient")).Strings[0]
+			if s.MountingDrawn.Value() != c.drawn || s.CellTempMaxC.Known() != c.hot {
+				t.Errorf("%v, drawn %t: %q, temperature known %t", c.plane, drawn, s.MountingDrawn.Value(), s.CellTempMaxC.Known())
+			}
 		}
 	}
 }

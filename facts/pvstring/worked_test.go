@@ -72,8 +72,13 @@ func TestWorkedStrings(t *testing.T) {
 		{"20 of them keep below 1000 V", byCoefficient, r14116, 20, coldest(-15), cold, 994.084, 0.001},
 		{"hot at maximum power, cells at 70 °C", byCoefficient, r06176, 1, hotCells(70), vmpHot, 34.8422, 0.001},
 		{"hot at maximum power, cells at 85 °C", byCoefficient, r06176, 1, hotCells(85), vmpHot, 32.6563, 0.001},
-		// The single-diode model gives 152.6 to 156.1 V here: on CdTe the formula reads high.
-		{"CdTe at maximum power, cells at 70 °C", byCoefficient, r03254, 1, hotCells(70), vmpHot, 160.183, 0.01},
+		// The single-diode model gives 152.6 to 156.1 V here. By the coefficient of power it
+		// would be 160.183 V hot and 198.080 V cold: on CdTe the worse of both is taken.
+		{"CdTe at maximum power, cells at 70 °C", byCoefficient, r03254, 1, hotCells(70), vmpHot, 153.919, 0.01},
+		{"CdTe at maximum power, −10 °C", byCoefficient, r03254, 1, coldest(-10), vmpCold, 202.952, 0.01},
+		{"CdTe that prints a coefficient of its own, cells at 70 °C", byCoefficient, with(r03254, object{"vmp_coeff_pct_per_k": -0.30}), 1, hotCells(70), vmpHot, 156.9975, 0.0001},
+		{"thin-film silicon that prints one, cells at 70 °C", byCoefficient, with(r03254, object{"technology": "other_thin_film", "vmp_coeff_pct_per_k": -0.30}), 1, hotCells(70), vmpHot, 156.9975, 0.0001},
+		{"CIGS goes by its coefficient of power", byCoefficient, with(r03254, object{"technology": "cigs"}), 1, hotCells(70), vmpHot, 160.183, 0.01},
 		{"mild cold, −8 °C", byCoefficient, r07937, 1, coldest(-8), cold, 44.5037, 0.001},
 		{"mild cold, −8 °C, table factor 1.14", iec62548Table, r07937, 1, coldest(-8), table, 46.626, 0.001},
 		{"hard cold, −22 °C", byCoefficient, r07937, 1, coldest(-22), cold, 46.0325, 0.001},
