@@ -54,7 +54,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	r.tests = commissioning.Derive(in, c, r.pv, r.cables, b)
 	r.papers = handover.Derive(in, c, r.pv, b)
 	f := r.lists()
-	f.Isolators = isolator.Derive(in, c, r.pv)
+	f.Isolators = isolator.Derive(in, c, r.pv, b)
 	f.ImpliedLists = implied.Derive(in)
 	f.Installation = r.installation(in, f)
 	return f
