@@ -63,7 +63,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 // lists takes the lists of the rooms.
 func (r *rooms) lists() *Facts {
 	return &Facts{
-		ModuleSheets: r.pv.Sheets, CableSheets: r.cables.Sheets,
+		ModuleSheets: r.pv.Sheets, CableSheets: r.cables.Sheets, FixingSheets: r.top.Sheets,
 		Strings: r.strings(), Mppts: r.pv.Mppts, Inverters: r.inverters(), Arrays: r.pv.Arrays,
 		Runs: r.runs(), Segments: r.cables.Segments, Loops: r.cables.Loops, Connectors: r.cables.Connectors,
 		SPDs:   r.surges.SPDs,

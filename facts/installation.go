@@ -21,6 +21,7 @@ type Installation struct {
 	storage.Provision
 	roof.Weather
 	roof.Survey
+	roof.Parts
 	commissioning.Record
 	handover.Papers
 	handover.Connection
@@ -42,7 +43,7 @@ func (r *rooms) installation(in *schema.Installation, f *Facts) Installation {
 	v := Installation{
 		Subject: working.Subject{ID: "installation", At: "", Name: "the installation"},
 		Site:    r.surges.Site, System: r.earth.System, Supply: r.ac.Supply, Provision: r.store.Provision,
-		Weather: r.top.Weather, Survey: r.top.Survey,
+		Weather: r.top.Weather, Survey: r.top.Survey, Parts: r.top.Parts,
 		Record: r.tests.Record, Papers: r.papers.Papers, Connection: r.papers.Connection,
 		Stage:      working.StatedText(in.Project.Stage),
 		Premises:   working.StatedText(in.Project.Premises),

@@ -27,6 +27,7 @@ type Facts struct {
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
 	CableSheets  []cable.Sheet    `json:"cable_sheets" from:"/datasheets/cables" words:"datasheets of cables"`
+	FixingSheets []roof.Sheet     `json:"fixing_sheets" from:"/datasheets/fixings" words:"datasheets of hooks, screws, rails and clamps"`
 
 	Strings    []String            `json:"strings" from:"/strings" words:"PV strings"`
 	Mppts      []pvstring.Mppt     `json:"mppts" from:"/inverters" words:"tracking inputs of the inverters"`

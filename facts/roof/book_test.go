@@ -116,6 +116,8 @@ type house struct {
 	clamps                                               list
 	shape                                                string
 	survey                                               object
+	masses                                               map[string]float64 // of fixings, rails, screws and clamps, by their sheets
+	planArea                                             float64            // of the whole roof; 0 where it is not stated
 	book                                                 book.Book
 }
 
@@ -171,7 +173,7 @@ func (h *house) document() object {
 			plane[k] = v
 		}
 	}
-	return object{
+	document := object{
 		"project": object{"reference": "test", "stage": "design", "country": "GB"}, "site": h.site,
 		"datasheets": object{"modules": object{"M": h.module}, "fixings": object{
 			"H": object{"kind": "hook", "hook": h.hook, "load": object{"basis": "design", "uplift_kn": 1.25, "down_kn": 2, "along_slope_kn": 1, "tested_in_timber": false}},
@@ -180,6 +182,13 @@ func (h *house) document() object {
 		}},
 		"roof": object{"shape": h.shape, "survey": h.survey, "planes": list{plane}},
 	}
+	for id, mass := range h.masses {
+		document["datasheets"].(object)["fixings"].(object)[id].(object)["mass_kg"] = mass
+	}
+	if h.planArea > 0 {
+		document["roof"].(object)["plan_area_m2"] = h.planArea
+	}
+	return document
 }
 
 func letter(prefix string, i int) string { return prefix + string(rune('A'+i)) }

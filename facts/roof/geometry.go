@@ -25,6 +25,9 @@ type Geometry struct {
 	ProjectionOff  working.Number `json:"projection_disagreement_mm" words:"difference between how far the modules stand above the slope and the gap below them with the height of their frames"`
 	ProjectionMay  working.Number `json:"projection_tolerance_mm" words:"how far the two may be apart: the profile of the covering counts"`
 	MountingKgM2   working.Number `json:"mounting_kg_per_m2" words:"mass of rails, hooks, clamps and cable on a square metre of modules"`
+	MountingKg     working.Number `json:"mounting_mass_kg" words:"mass of rails, hooks, clamps and cable, as stated"`
+	PartsKg        working.Number `json:"parts_mass_kg" words:"mass of the rails, hooks, screws and clamps drawn, by their datasheets"`
+	MountingShare  working.Number `json:"mounting_over_parts" words:"mass of the mounting as stated over that of the parts drawn"`
 	CoveringLeast  working.Number `json:"covering_load_least_kn_per_m2" words:"least load that the covering as stated makes on a square metre of slope"`
 	BeyondCovering working.Number `json:"dead_beyond_covering_kn_per_m2" words:"existing dead load beyond that of the covering as stated"`
 }
@@ -59,6 +62,8 @@ func (s *slope) geometry() Geometry {
 		MountingKgM2:   mountingShare.Of(working.Stated("m_rails", "kg", p.MountingMassKg), s.dead.AreaM2.As("A_modules")),
 	}
 	g.RiseOffM = riseOff.Of(g.RidgeOverEaves, slopeLength, s.pitch)
+	g.MountingKg, g.PartsKg = working.Stated("m_rails", "kg", p.MountingMassKg), s.partsMass()
+	g.MountingShare = working.Ratio("q_m", g.MountingKg, g.PartsKg)
 	g.DrawnInsideMm = s.drawnInside()
 	g.PathClearMm = s.clearOfPathways()
 	s.projection(&g)

@@ -144,7 +144,9 @@ func TestRafter(t *testing.T) {
 	near(t, "with the array", p.BendingAfter, 0.354, 0.5)
 	h.rafters["battens_share_load"] = false
 	near(t, "without sharing", h.derive(t).Planes[0].BendingAfter, 0.354*1.1, 0.5)
-	h.rafters["timber_class"] = "D30" // not in the table: neither is its strength
+	h.rafters["timber_class"] = "D30"
+	near(t, "a class of the other table", h.derive(t).Planes[0].BendingAfter, 0.354*1.1*16/30, 0.5)
+	delete(h.book.Tables, "timber_classes_more") // now it is in no table: neither is its strength
 	if n := h.derive(t).Planes[0].BendingAfter; n.Known() {
 		t.Errorf("a class without figures gives %v", n.Value())
 	}

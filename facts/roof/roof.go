@@ -16,6 +16,8 @@ import (
 type Facts struct {
 	Weather      Weather
 	Survey       Survey
+	Parts        Parts
+	Sheets       []Sheet
 	Planes       []Plane
 	Modules      []Module
 	Rails        []Rail
@@ -28,7 +30,7 @@ type Facts struct {
 // Derive derives the facts of the roof, plane by plane. A list is nil when no
 // plane of the document states such parts.
 func Derive(in *schema.Installation, b book.Book) Facts {
-	all := Facts{Weather: weatherOf(in, b), Survey: surveyOf(in)}
+	all := Facts{Weather: weatherOf(in, b), Survey: surveyOf(in), Parts: partsOf(in), Sheets: sheetsOf(in)}
 	if in.Roof.Planes == nil {
 		return all
 	}

@@ -13,6 +13,7 @@ type Survey struct {
 	EvidenceGiven   working.Flag   `json:"roof_survey_evidence_given" words:"whether a file shows the check of the roof"`
 	Role            working.Text   `json:"roof_survey_role" words:"role of the person who answers for the check of the roof"`
 	RoofMethod      working.Text   `json:"roof_survey_method" words:"how the roof was looked at"`
+	RaftersSeen     working.Flag   `json:"rafters_seen" words:"whether the rafters themselves were seen"`
 	Strength        working.Text   `json:"roof_strength_found" words:"what the check says of the roof"`
 	Strengthened    working.Flag   `json:"roof_strengthened" words:"whether the strengthening asked for was done"`
 	EngineerGiven   working.Flag   `json:"engineer_report_given" words:"whether a structural engineer answers for the roof, by report or by the check"`
@@ -43,6 +44,7 @@ func surveyOf(in *schema.Installation) Survey {
 		EvidenceGiven:   working.IsStated(v.Evidence),
 		Role:            working.StatedText(v.Role),
 		RoofMethod:      working.StatedText(v.Method),
+		RaftersSeen:     working.StatedFlag(v.RaftersSeen),
 		Strength:        working.StatedText(v.StrengthFound),
 		Strengthened:    working.StatedFlag(v.Strengthened),
 		EngineerGiven:   working.Any(working.StatedText(v.Role).OneOf("structural_engineer"), working.IsStated(v.EngineerReport)),

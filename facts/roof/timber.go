@@ -51,7 +51,7 @@ func (s *slope) timberOf(doc *schema.Fixing, noggin *schema.Noggin) timber {
 	}
 	if noggin.Stated() {
 		t.width, t.height = working.Stated("b", "mm", noggin.WidthMm), working.Stated("h", "mm", noggin.HeightMm)
-		t.density = s.book.Keyed("timber_classes", "class", working.StatedText(noggin.TimberClass), "density_kg_per_m3", "ρ_k")
+		t.density = s.ofClass(noggin.TimberClass, "density_kg_per_m3", "ρ_k")
 	}
 	return t
 }
@@ -60,11 +60,21 @@ func (s *slope) timberOf(doc *schema.Fixing, noggin *schema.Noggin) timber {
 // from the document where the timber has no class of the table. Where both are there,
 // they have to agree.
 func (s *slope) material(column, symbol string, class schema.Text, stated schema.Number) working.Number {
-	n := s.book.Keyed("timber_classes", "class", working.StatedText(class), column, symbol)
+	n := s.ofClass(class, column, symbol)
 	if !stated.Stated() {
 		return n
 	}
 	return working.AgreedNumber(working.Stated(symbol, n.Unit(), stated), n, timberAgreement)
+}
+
+// ofClass takes a figure of a strength class from the table of the usual classes, or from
+// that of the others.
+func (s *slope) ofClass(class schema.Text, column, symbol string) working.Number {
+	usual := s.book.Keyed("timber_classes", "class", working.StatedText(class), column, symbol)
+	if other := s.book.Keyed("timber_classes_more", "class", working.StatedText(class), column, symbol); !usual.Known() && other.Known() {
+		return other
+	}
+	return usual
 }
 
 // timberAgreement is the share by which a figure stated beside a strength class may
