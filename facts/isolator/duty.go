@@ -148,6 +148,9 @@ func (f *Isolator) ratingNeeds(iso *schema.Isolator) []working.Gap {
 	if !iso.PolesInSeries.Stated() {
 		missing = append(missing, working.Unstated(iso.PolesInSeries.At()))
 	}
+	if from := f.VocMaxV.Pointers(); len(from) > 0 {
+		missing = append(missing, circuit.Misused(iso.UtilizationCategory, "DC", from[0])...)
+	}
 	return append(missing, f.VocMaxV.Missing()...)
 }
 

@@ -68,7 +68,7 @@ type String struct {
 
 // stringOf derives the facts of a string, but for what hangs on its neighbours
 // at the input, which neighbours adds.
-func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
+func stringOf(in *schema.Installation, s *schema.String, drawn map[string]*schema.Plane, b book.Book) String {
 	m := moduleOf(s.Module.To())
 	series := working.Stated("N_s", "", s.ModulesInSeries)
 	cold := working.Stated("T_min", "°C", in.Site.TempMinC)
@@ -83,6 +83,8 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 		VmpBy:           m.vmpBy(),
 		Drawn:           drawnOf(in, s),
 		IscStcA:         m.isc,
+		Mounting:        working.StatedText(s.Mounting),
+		MountingDrawn:   mountingDrawn(drawn, s),
 		IscMaxA:         m.designShortCircuit(b),
 		ImpA:            m.imp,
 		PowerW:          power.Of(series, working.Stated("P_max", "W", m.sheet.PmaxW)),
@@ -91,7 +93,7 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 		ConnectorSame:   working.Same(working.StatedText(m.sheet.Connector), working.StatedText(s.ConnectorMate)),
 	}
 	f.cold(m, series, cold, b)
-	f.hot(m, series, in, s, b)
+	f.hot(m, series, in, b)
 	f.overcurrent(s, b)
 	return f
 }
@@ -131,8 +133,7 @@ func (f *String) chosen(method working.Text, crystalline bool) working.Number {
 }
 
 // hot works out what is left of the voltages with the sun on the roof.
-func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
-	f.Mounting, f.MountingDrawn = working.StatedText(s.Mounting), mountingDrawn(in, s)
+func (f *String) hot(m module, series working.Number, in *schema.Installation, b book.Book) {
 	rise := b.Keyed("cell_temperature_rise", "mounting", working.Agreed(f.Mounting, f.MountingDrawn), "rise_k", "ΔT")
 	f.CellTempMaxC = hottestCell.Of(working.Stated("T_max", "°C", in.Site.TempMaxC), rise)
 	f.VocHotV = m.vocAt("U_oc,hot", series, f.CellTempMaxC)
