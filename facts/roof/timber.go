@@ -129,6 +129,18 @@ func (s *slope) notInTimber(member schema.Text, shows working.Text, there bool) 
 	return working.UnknownFlag(working.Disagreement(working.StatedText(member), shows))
 }
 
+// memberShown reports whether the plane has what a fixing is said to be in: not where
+// another word of the document speaks against it.
+func memberShown(inTimber working.Flag, at string) working.Flag {
+	if inTimber.Known() {
+		return working.KnownFlag(true, at)
+	}
+	if doubts := working.Doubts(inTimber.Missing()); len(doubts) > 0 {
+		return working.KnownFlag(false, doubts[0].With)
+	}
+	return working.UnknownFlag(inTimber.Missing()...)
+}
+
 // ofTimber reports whether the structure is of timber. It is not of steel or concrete
 // where the document states a strength class of timber for it.
 func (s *slope) ofTimber() working.Flag {

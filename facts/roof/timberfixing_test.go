@@ -186,6 +186,9 @@ func TestInTimber(t *testing.T) {
 		if got := h.derive(t).Fixings[0].InTimber; got.Known() != c.known || got.Value() != c.want {
 			t.Errorf("%s in a %q below %s: %v, known %v", c.member, c.structure, c.covering, got.Value(), got.Known())
 		}
+		if shown := h.derive(t).Fixings[0].MemberShown; shown.Known() != (c.structure != "" || c.member == "noggin") || shown.Known() && shown.Value() != c.known {
+			t.Errorf("%s in a %q below %s: shown %v, known %v", c.member, c.structure, c.covering, shown.Value(), shown.Known())
+		}
 	}
 	h := standard(t)
 	h.plane["ballast_mass_kg"] = 800
