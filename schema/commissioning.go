@@ -13,7 +13,7 @@ type Commissioning struct {
 	TesterCompetence Text                  `json:"tester_competence"` // qualification or registration of that person, without a name
 	ReportSigned     Flag                  `json:"report_signed"`     // whether the test report is signed
 	Instruments      []Instrument          `json:"instruments"`       // instruments used
-	Steps            []TestStep            `json:"steps"`             // tests in the order in which they were done
+	Steps            []TestStep            `json:"steps"`             // tests, in the order of their dates and times; in that of the list where none is stated
 	Inspections      []InspectionPoint     `json:"inspections"`       // points looked at before testing
 	Strings          []StringReading       `json:"strings"`           // readings on each string
 	Combiners        []CombinerReading     `json:"combiners"`         // polarity readings where strings are put in parallel

@@ -1662,7 +1662,7 @@ var (
 			{"country", []string{"GB"}, plausible{from: 20, to: 41, ground: "memory", source: "record 40.3 °C", slips: "°F for °C (82); mean summer maximum in place of the highest"}},
 		}}},
 		{"temp_min_c", false, &shapeOfTemperature, &plausible{from: -50, to: 15, ground: "memory", source: "coldest inhabited places about -50; a lowest temperature above 15 only in the tropics", slips: "sign lost (10 for -10); °F", where: []plausibleWhere{
-			{"country", []string{"GB"}, plausible{from: -28, to: 0, ground: "memory", source: "record -27.2 °C; no place is free of frost: take the lowest on record near the site, or -15 °C", slips: "sign lost (10 for -10); °F"}},
+			{"country", []string{"GB"}, plausible{from: -28, to: -3, ground: "memory", source: "record -27.2 °C; the mildest coasts have had -5: take the lowest on record near the site, or -15 °C", slips: "sign lost (10 for -10); °F"}},
 		}}},
 		{"temp_source", false, &shapeOfText, nil},
 		{"terrain", false, &shape{kind: isText, words: []string{"0", "I", "II", "III", "IV", "sea", "country", "town"}}, nil},

@@ -21,6 +21,10 @@ type Label struct {
 	LetterHeightMm      working.Number `json:"letter_height_mm" words:"height of its capitals"`
 	WidthMm             working.Number `json:"width_mm" words:"width"`
 	HeightMm            working.Number `json:"height_mm" words:"height"`
+	AlongRun            working.Flag   `json:"along_run" words:"whether it is fixed along a run of cable"`
+	RunBeyondM          working.Number `json:"run_beyond_m" words:"length of that run beyond its place"`
+	HeightOverLetters   working.Number `json:"height_over_letters" words:"height, or diameter of a round sign, over height of its capitals"`
+	DistanceOverLetters working.Number `json:"distance_over_letters" words:"distance from which it must be read over height of its capitals"`
 	WarningPrinted      working.Flag   `json:"warning_printed" words:"whether it carries the word or symbol of danger"`
 	PositionsMarked     working.Flag   `json:"positions_marked" words:"whether it marks the on and off positions"`
 	TelephonePrinted    working.Flag   `json:"telephone_printed" words:"whether a telephone number is printed on it"`
@@ -46,6 +50,27 @@ type Label struct {
 	WordsUnlike         working.Text   `json:"words_unlike" words:"what in its words is not what is stated or worked out elsewhere; none where all of it is"`
 }
 
+var readFrom = working.NewFormula("d/h", "", "1000 · d / h", working.ByDefinition)
+
+// sizes sets the sizes of a label against each other.
+func (f *Label) sizes(l *schema.Label) {
+	height := f.HeightMm
+	if l.DiameterMm.Stated() && !l.HeightMm.Stated() {
+		height = working.Stated("D", "mm", l.DiameterMm)
+	}
+	f.HeightOverLetters = working.Ratio("h_lab/h", height, f.LetterHeightMm)
+	f.DistanceOverLetters = readFrom.Of(working.Stated("d", "m", l.ViewingDistanceM), f.LetterHeightMm)
+}
+
+// along sets the place of a label along a run against the length of the run.
+func (f *Label) along(j *job, l *schema.Label) {
+	f.AlongRun = working.KnownFlag(l.Run.Stated(), l.At())
+	f.RunBeyondM = working.NoNumber("l − x", "m")
+	if i, is := j.runs[l.Run.Value]; is {
+		f.RunBeyondM = working.Difference("l − x", "m", j.cables.Runs[i].LengthM, working.Stated("x", "m", l.PositionM))
+	}
+}
+
 // labels derives the facts of every label; nil when the document states none.
 func (j *job) labels() []Label {
 	if j.in.Labels == nil {
@@ -56,6 +81,8 @@ func (j *job) labels() []Label {
 		l := &j.in.Labels[i]
 		all[i] = fromDocument(l)
 		all[i].Outdoors = j.outdoors(l)
+		all[i].sizes(l)
+		all[i].along(j, l)
 		all[i].printed(j, l)
 		all[i].battery(j, l)
 		all[i].identification(j, l)

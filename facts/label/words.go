@@ -16,8 +16,8 @@ import (
 // stated elsewhere: figures with a unit, dates, steps and ids of parts. Words go up
 // on the wall as they stand, whatever else the document says.
 
-// allAgree is what there is to say of words in which nothing is amiss.
-const allAgree = "none"
+// AllAgree is what there is to say of words in which nothing is amiss.
+const AllAgree = "none"
 
 // figure is a quantity in the words of a label.
 type figure struct {
@@ -111,7 +111,7 @@ func (d due) fits(f figure) bool {
 func (j *job) wordsUnlike(f *Label, l *schema.Label) working.Text {
 	if !l.Text.Stated() {
 		if j.in.Project.Stage.Is("design") {
-			return working.KnownText(allAgree, l.At())
+			return working.KnownText(AllAgree, l.At())
 		}
 		return working.UnknownText(l.Text.At())
 	}
@@ -127,7 +127,7 @@ func (j *job) wordsUnlike(f *Label, l *schema.Label) working.Text {
 	case len(r.missing) > 0:
 		return working.UnknownText(working.Gaps(r.missing)...)
 	}
-	return working.KnownText(allAgree, l.Text.At())
+	return working.KnownText(AllAgree, l.Text.At())
 }
 
 // reading is what comes of reading the words of a label.

@@ -20,6 +20,8 @@ type String struct {
 	Technology         working.Text   `json:"technology" words:"cell technology of the modules"`
 	ModulesInSeries    working.Number `json:"modules_in_series" words:"modules in series"`
 	VocCoeffPctPerK    working.Number `json:"voc_coeff_pct_per_k" words:"temperature coefficient of the module's open-circuit voltage, whatever unit the sheet prints"`
+	Mounting           working.Text   `json:"mounting" words:"how the modules stand to the roof, as it is stated"`
+	MountingDrawn      working.Text   `json:"mounting_drawn" words:"how the modules stand to the roof by the tilt and the gap of the plane that carries them"`
 	TempMinC           working.Number `json:"temp_min_c" words:"lowest expected ambient temperature; the cells have it at dawn"`
 	CellTempMaxC       working.Number `json:"cell_temp_max_c" words:"hottest cell temperature: highest ambient plus the rise of the mounting"`
 	VocStcV            working.Number `json:"voc_stc_v" words:"open-circuit voltage at STC"`
@@ -128,7 +130,8 @@ func (f *String) chosen(method working.Text, crystalline bool) working.Number {
 
 // hot works out what is left of the voltages with the sun on the roof.
 func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
-	rise := b.Keyed("cell_temperature_rise", "mounting", working.StatedText(s.Mounting), "rise_k", "ΔT")
+	f.Mounting, f.MountingDrawn = working.StatedText(s.Mounting), mountingDrawn(in, s)
+	rise := b.Keyed("cell_temperature_rise", "mounting", working.Agreed(f.Mounting, f.MountingDrawn), "rise_k", "ΔT")
 	f.CellTempMaxC = hottestCell.Of(working.Stated("T_max", "°C", in.Site.TempMaxC), rise)
 	f.VocHotV = m.vocAt("U_oc,hot", series, f.CellTempMaxC)
 	f.VmpHotV = m.vmpAt("U_mp,hot", series, f.CellTempMaxC, working.Least)

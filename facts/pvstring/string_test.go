@@ -127,3 +127,37 @@ func TestConnector(t *testing.T) {
 		}
 	}
 }
+
+// How modules stand to the roof is held against the plane on which they are drawn;
+// where it is stated otherwise, nobody knows how hot they get.
+func TestMountingAsDrawn(t *testing.T) {
+	for _, c := range []struct {
+		plane object
+		drawn string
+		hot   bool // whether the temperature of the cells is known
+	}{
+		{object{"tilt_to_roof_deg": 0, "gap_under_modules_mm": 100}, "on_roof", true},
+		{object{"tilt_to_roof_deg": 0, "gap_under_modules_mm": 0}, "in_roof", false},
+		{object{"tilt_to_roof_deg": 15}, "tilted_rack", false},
+		{object{"tilt_to_roof_deg": 0}, "", true},
+		{object{"gap_under_modules_mm": 100}, "", true},
+	} {
+		for _, drawn := range []bool{true, false} {
+			doc := plant(m1(), 10, 1)
+			c.plane["id"], c.plane["modules"] = "P", list{}
+			planes := list{c.plane}
+			if drawn {
+				c.plane["modules"] = list{object{"id": "A1", "string": "S1", "x_mm": 0, "y_mm": 0, "orientation": "portrait"}}
+				planes = append(planes, object{"id": "Q", "tilt_to_roof_deg": 30})
+				doc["strings"].(list)[0].(object)["plane"] = "Q"
+			} else {
+				doc["strings"].(list)[0].(object)["plane"] = "P"
+			}
+			doc["roof"] = object{"planes": planes}
+			s := derive(t, doc, rules("coefficient")).Strings[0]
+			if s.MountingDrawn.Value() != c.drawn || s.CellTempMaxC.Known() != c.hot {
+				t.Errorf("%v, drawn %t: %q, temperature known %t", c.plane, drawn, s.MountingDrawn.Value(), s.CellTempMaxC.Known())
+			}
+		}
+	}
+}

@@ -13,7 +13,7 @@ import (
 func labelSheet(r *judge.Result) Sheet {
 	s := Sheet{Name: "labels", Title: "Labels and where to stick them", Columns: []string{
 		"legend", "on", "where", "words", "prints", "voltage to print", "current to print", "in the document", "done"}}
-	texts := textsOf(r.Document.Installation.Labels)
+	texts := textsOf(r)
 	for _, p := range r.Facts.LabelPlaces {
 		if p.Due.Known() && !p.Due.Value() {
 			continue
@@ -22,25 +22,30 @@ func labelSheet(r *judge.Result) Sheet {
 	}
 	for _, l := range r.Document.Installation.Labels {
 		if l.Run.Stated() {
-			s.Rows = append(s.Rows, alongRun(l))
+			s.Rows = append(s.Rows, alongRun(l, texts[l.ID.Value]))
 		}
 	}
 	return s
 }
 
-func alongRun(l schema.Label) []string {
+func alongRun(l schema.Label, words string) []string {
 	where := number(working.Stated("", "m", l.PositionM)) + " from the start"
 	if l.Side.Stated() {
 		where += ", " + strings.ReplaceAll(l.Side.Value, "_", " ")
 	}
-	return []string{strings.ReplaceAll(l.Legend.Value, "_", " "), "run " + l.Run.Value, where, l.Text.Value, "", "", "", "yes", Blank}
+	return []string{strings.ReplaceAll(l.Legend.Value, "_", " "), "run " + l.Run.Value, where, words, "", "", "", "yes", Blank}
 }
 
-// textsOf are the words on the labels of the document, by their ids.
-func textsOf(labels []schema.Label) map[string]string {
-	texts := map[string]string{}
-	for _, l := range labels {
-		texts[l.ID.Value] = l.Text.Value
+// textsOf are the words on the labels of the document, by their ids, with what is
+// wrong in them.
+func textsOf(r *judge.Result) map[string]string {
+	texts, wrong := map[string]string{}, wrongWords(r)
+	for _, l := range r.Document.Installation.Labels {
+		id := l.ID.Value
+		texts[id] = l.Text.Value
+		if wrong[id] != "" {
+			texts[id] += " (wrong: " + wrong[id] + ")"
+		}
 	}
 	return texts
 }

@@ -221,6 +221,10 @@ func TestFoundOnSheets(t *testing.T) {
 		if strings.Contains(page.String(), "does not pass") != wanted {
 			t.Errorf("%s: labels say that the job does not pass: %t, want %t", name, !wanted, wanted)
 		}
+		const words = "not printed, since the words are wrong"
+		if strings.Contains(page.String(), words) != wanted {
+			t.Errorf("%s: a label with wrong words is left out: %t, want %t", name, !wanted, wanted)
+		}
 		const unlikely = "Unlikely, look again: datasheets.modules.mod440.voc_coeff_pct_per_k is -0.097"
 		if notes := strings.Join(s.Notes, "\n"); strings.Contains(notes, unlikely) != wanted || strings.Contains(page.String(), unlikely) != wanted {
 			t.Errorf("%s: sheets and labels tell of the unlikely value: %t, want %t", name, !wanted, wanted)

@@ -9,6 +9,7 @@ import (
 
 	"sunclause/engine/judge"
 	"sunclause/engine/report"
+	"sunclause/facts/label"
 	"sunclause/schema"
 )
 
@@ -18,6 +19,7 @@ type sticker struct {
 	Ground, Ink           string  // colours
 	Width, Height, Letter float64 // mm; of a letter, the height of its capitals
 	Fits                  bool    // whether the words have room at that height
+	Wrong                 string  // what in the words is wrong: they are not printed; "" for nothing
 }
 
 // Size of a label for which the document states none, and the room left free
@@ -33,12 +35,15 @@ const (
 var letterHeights = []float64{5, 4, 3.5, 3, 2.5, 2}
 
 // Stickers writes the labels of the document that have words, at true size.
-// Labels alike are printed once for each place.
+// Labels alike are printed once for each place, and none whose words are wrong.
 func Stickers(w io.Writer, r *judge.Result) error {
 	var all []sticker
+	wrong := wrongWords(r)
 	for _, l := range r.Document.Installation.Labels {
 		if l.Text.Stated() {
-			all = append(all, stickerOf(l))
+			s := stickerOf(l)
+			s.Wrong = report.Visible(wrong[l.ID.Value])
+			all = append(all, s)
 		}
 	}
 	unlikely := report.UnlikelyLines(r)
@@ -47,6 +52,17 @@ func Stickers(w io.Writer, r *judge.Result) error {
 	}
 	return pageTemplates().ExecuteTemplate(w, "stickers.tmpl", map[string]any{
 		"Title": report.Visible(r.Document.Installation.Project.Reference.Value), "Labels": all, "Passes": r.Passes, "Unlikely": unlikely})
+}
+
+// wrongWords says of labels, by their ids, what in their words is not what it should be.
+func wrongWords(r *judge.Result) map[string]string {
+	wrong := map[string]string{}
+	for _, l := range r.Facts.Labels {
+		if says := l.WordsUnlike.Value(); says != "" && says != label.AllAgree {
+			wrong[l.ID] = says
+		}
+	}
+	return wrong
 }
 
 func stickerOf(l schema.Label) sticker {
