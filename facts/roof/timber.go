@@ -141,6 +141,25 @@ func memberShown(inTimber working.Flag, at string) working.Flag {
 	return working.UnknownFlag(inTimber.Missing()...)
 }
 
+// plateShown reports whether the plane has what a plate is said to lie on: boards or
+// battens that are stated as 0 mm thick are not there.
+func (s *slope) plateShown(on schema.Text) working.Flag {
+	c := s.doc.Covering
+	thick := map[string]schema.Number{"sarking": c.SarkingThicknessMm, "counter_batten": c.CounterBattenThicknessMm, "batten": c.BattenThicknessMm}
+	switch n, isLayer := thick[on.Value]; {
+	case !on.Stated():
+		return working.UnknownFlag(on.At())
+	case on.Is("sheet"):
+		return working.Not(s.tiled())
+	case !isLayer:
+		return working.KnownFlag(true, on.At())
+	case !n.Stated():
+		return working.UnknownFlag(n.At())
+	default:
+		return working.KnownFlag(n.Value > 0, n.At())
+	}
+}
+
 // ofTimber reports whether the structure is of timber. It is not of steel or concrete
 // where the document states a strength class of timber for it.
 func (s *slope) ofTimber() working.Flag {

@@ -9,6 +9,7 @@ import (
 type TimberFixing struct {
 	Member         working.Text   `json:"member" words:"what it is fixed into"`
 	InTimber       working.Flag   `json:"in_timber" words:"whether that is timber of the roof: rafter, noggin or purlin"`
+	PlateShown     working.Flag   `json:"plate_as_plane_shows" words:"whether the plane has what its plate is said to lie on"`
 	MemberShown    working.Flag   `json:"member_as_plane_shows" words:"whether the plane has what it is said to be fixed into"`
 	TestedInTimber working.Flag   `json:"kit_tested_in_timber" words:"whether it was tested with its screws in timber"`
 	TestedInBatten working.Flag   `json:"kit_tested_in_batten" words:"whether it was tested on battens or boards alone"`
@@ -102,6 +103,7 @@ func (s *slope) timberFixingOf(doc *schema.Fixing, sheet *schema.FixingDatasheet
 		Arrangement:    working.StatedText(doc.ScrewArrangement),
 		AngleDeg:       working.Stated("α_s", "°", doc.ScrewAngleDeg),
 	}
+	f.PlateShown = s.plateShown(doc.PlateOn)
 	f.MemberShown = memberShown(f.InTimber, doc.Member.At())
 	f.PullKn = f.pullOn(loads.up, &sheet.Hook)
 	if f.InTimber.Known() && !f.InTimber.Value() {

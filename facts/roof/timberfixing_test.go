@@ -198,6 +198,21 @@ func TestInTimber(t *testing.T) {
 	}
 }
 
+// TestPlateShown: a plate lies on boards or battens only where there are such.
+func TestPlateShown(t *testing.T) {
+	for on, want := range map[string][2]bool{"timber": {true, true}, "sarking": {true, false}, "counter_batten": {true, false}, "batten": {true, false}, "sheet": {false, false}} {
+		h := standard(t)
+		h.plane["fixings"] = list{hookAt("F", 10200, object{"plate_on": on})}
+		if got := h.derive(t).Fixings[0].PlateShown; !got.Known() || got.Value() != want[0] {
+			t.Errorf("on %s: %v", on, got.Value())
+		}
+		h.plane["covering"] = object{"kind": "plain_tile", "batten_thickness_mm": 0, "counter_batten_thickness_mm": 0, "sarking_thickness_mm": 0}
+		if got := h.derive(t).Fixings[0].PlateShown; !got.Known() || got.Value() != want[1] {
+			t.Errorf("on %s, of which there is none: %v", on, got.Value())
+		}
+	}
+}
+
 // TestAsSupported: trusses have members of their own, and steel no strength class of
 // timber.
 func TestAsSupported(t *testing.T) {
