@@ -30,6 +30,7 @@ type Result struct {
 	Facts     *facts.Facts
 	Unlikely  []Unlikely // numbers at which somebody has to look again, in the order of the document
 	Judgments []Judgment // every requirement and every part it is about, in the order of the document
+	Unjudged  []Unjudged // what the document states and nothing judges
 	Notes     []string   // what the reader should know beside them
 	Passes    bool
 }
@@ -55,7 +56,9 @@ func Derived(ctx context.Context, set *ruleset.RuleSet, doc *schema.Document, f 
 	if err != nil {
 		return nil, err
 	}
-	r := &Result{Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc), Notes: derivedNotes(f)}
+	r := &Result{
+		Document: doc, RuleSet: set, Facts: f, Unlikely: unlikely(doc), Judgments: e.judgeAll(doc), Unjudged: unjudged(doc, set), Notes: derivedNotes(f),
+	}
 	r.depart(o)
 	r.Passes = r.passes(o)
 	return r, nil

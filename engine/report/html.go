@@ -83,6 +83,7 @@ type htmlReport struct {
 	Met                []htmlMet
 	Idle               int // requirements that apply to no part
 	EitherWay          []EitherWay
+	Unjudged           []string
 	Excerpts           []excerpt
 	Notes, Cautions    []string
 }
@@ -128,6 +129,7 @@ func htmlPage(r *judge.Result, o Options) htmlReport {
 		Title: Visible(project.Reference.Value), Stage: strings.ReplaceAll(project.Stage.Value, "_", " "),
 		Document: r.Document.Name, RuleSets: layersOf(r.RuleSet), Passes: r.Passes, Verdict: verdict(r), Counts: Count(r),
 		Notes: r.Notes, Cautions: Cautions, Drawings: Drawings(r), EitherWay: AllEitherWay(r),
+		Unjudged: unjudgedOf(r),
 	}
 	if c := r.RuleSet.Changes; len(c) > 0 {
 		page.Changes = changesOf(c)

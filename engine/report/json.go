@@ -84,6 +84,7 @@ func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	j.cards(r.RuleSet)
 	j.parts(r)
 	j.notApplicable(r)
+	j.unjudged(r.Unjudged)
 	j.member("notes")
 	j.strings(r.Notes)
 	j.member("cautions")

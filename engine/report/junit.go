@@ -5,6 +5,7 @@ import (
 	"encoding/xml"
 	"fmt"
 	"io"
+	"slices"
 	"strconv"
 	"strings"
 
@@ -63,7 +64,7 @@ func junitPart(w io.Writer, r *judge.Result, o Options) error {
 			{"rule_set", layersOf(r.RuleSet)},
 			{"rule_set_sha256", r.RuleSet.SHA256},
 		},
-		Says: visibleLines(append(append([]string{}, r.Notes...), Cautions...)),
+		Says: visibleLines(slices.Concat(beside(r), Cautions)),
 	}
 	cases := make([]junitCase, 0, len(r.Unlikely)+len(r.Judgments))
 	for _, u := range r.Unlikely {

@@ -43,6 +43,13 @@ func markdownPart(w io.Writer, r *judge.Result, o Options) error {
 	markdownToPutRight(&b, putRightFirst(r, o))
 	markdownFindings(&b, r.Document.Name, found)
 	markdownEitherWay(&b, AllEitherWay(r))
+	if len(r.Unjudged) > 0 {
+		fmt.Fprintf(&b, "### %s\n\n", unjudgedWords)
+		for _, line := range unjudgedOf(r) {
+			fmt.Fprintf(&b, "- %s\n", inline(line))
+		}
+		b.WriteString("\n")
+	}
 	for _, n := range r.Notes {
 		fmt.Fprintf(&b, "Note: %s.\n\n", inline(n))
 	}

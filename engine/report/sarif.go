@@ -48,7 +48,7 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 			part.Results = append(part.Results, sarifOf(r, j, index[j.Requirement], o))
 		}
 	}
-	for _, n := range r.Notes {
+	for _, n := range beside(r) {
 		part.Notifications = append(part.Notifications, sarifNotification{"note", sarifText(n), []sarifLocation{{PhysicalLocation: sarifPhysical{ArtifactLocation: place}}}})
 	}
 	return encode(w, part, "")

@@ -26,6 +26,7 @@ func Text(w io.Writer, r *judge.Result, o Options) error {
 		p.part(r, part)
 	}
 	p.eitherWay(r)
+	p.unjudged(r)
 	p.notes(r.Notes)
 	p.cautions()
 	return p.err

@@ -55,6 +55,9 @@ type use struct {
 	complete schema.Text              // the day of the last test, for an instrument that no reading names
 }
 
+// DatesOfReadings is the path to the date of each reading.
+const DatesOfReadings = "/commissioning/*/*/date"
+
 // useOfInstruments collects the dates of the readings by the instruments they name.
 func (d *deriver) useOfInstruments() use {
 	u := use{dates: map[string][]schema.Text{}, onMains: map[string]bool{}, complete: d.in.Commissioning.TestsComplete}
@@ -64,7 +67,7 @@ func (d *deriver) useOfInstruments() use {
 		}
 	}
 	on := map[string]schema.Text{}
-	for _, date := range schema.Places(d.in, "/commissioning/*/*/date") {
+	for _, date := range schema.Places(d.in, DatesOfReadings) {
 		on[date.Part.At()] = date.Text
 	}
 	for _, by := range []string{"instrument", "irradiance_instrument", "temperature_instrument"} {
