@@ -18,6 +18,7 @@ import (
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/relation"
 	"sunclause/facts/roof"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
@@ -54,8 +55,9 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	r.tests = commissioning.Derive(in, c, r.pv, r.cables, b)
 	r.papers = handover.Derive(in, c, r.pv, b)
 	f := r.lists()
-	f.Isolators = isolator.Derive(in, c, r.pv)
+	f.Isolators = isolator.Derive(in, c, r.pv, b)
 	f.ImpliedLists = implied.Derive(in)
+	f.Relations = relation.Derive(in)
 	f.Installation = r.installation(in, f)
 	return f
 }

@@ -12,6 +12,7 @@ import (
 	"sunclause/facts/isolator"
 	"sunclause/facts/label"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/relation"
 	"sunclause/facts/roof"
 	"sunclause/facts/storage"
 	"sunclause/facts/surge"
@@ -24,6 +25,8 @@ type Facts struct {
 	Installation Installation `json:"installation" words:"the installation as a whole"`
 
 	ImpliedLists []implied.List `json:"implied_lists" from:"/project" words:"lists of the document of whose parts something else speaks"`
+
+	Relations []relation.Relation `json:"relations" from:"/datasheets" words:"values stated beside each other on sheets of the AC side, of the supply and of circuits, and how they go together"`
 
 	ModuleSheets []pvstring.Sheet `json:"module_sheets" from:"/datasheets/modules" words:"datasheets of modules"`
 	CableSheets  []cable.Sheet    `json:"cable_sheets" from:"/datasheets/cables" words:"datasheets of cables"`

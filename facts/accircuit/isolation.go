@@ -94,11 +94,14 @@ func (m *mains) isolatorDuty(l *link) working.Number {
 }
 
 // isolatorRated takes the least of the rated currents that the sheet gives for
-// the category the isolator is used in.
+// the category the isolator is used in, which must be one of AC.
 func isolatorRated(iso *schema.Isolator) working.Number {
 	category, sheet := working.StatedText(iso.UtilizationCategory), working.StatedText(iso.Datasheet.Text)
 	if !category.Known() || !sheet.Known() {
 		return working.Unknown("I_e", "A", append(category.Missing(), sheet.Missing()...)...)
+	}
+	if misused := circuit.Misused(iso.UtilizationCategory, "AC", iso.At()); misused != nil {
+		return working.Unknown("I_e", "A", misused...)
 	}
 	var rated []working.Number
 	printed := iso.Datasheet.To()

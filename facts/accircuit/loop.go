@@ -109,7 +109,8 @@ func voltageBand(u0 float64) string {
 }
 
 // trip is the current at which the device operates in time: by the product
-// standard where it fixes it, else as the sheet prints it for that time.
+// standard where it fixes it, or as the sheet prints it for that time. Where both say
+// one, the greater counts.
 func (m *mains) trip(l *link, p Protection, t working.Number) working.Number {
 	d := l.device
 	if !t.Known() || !p.Characteristic.Known() {
@@ -119,14 +120,15 @@ func (m *mains) trip(l *link, p Protection, t working.Number) working.Number {
 	if t.Value() <= 0.4 {
 		column = "within_0_4_s"
 	}
+	atTime := map[float64]schema.Number{0.2: d.Operates02sA, 0.4: d.Operates04sA, 1: d.Operates1sA, 5: d.Operates5sA}
+	printed := working.Unknown("I_a", "A", d.At())
+	if n, ok := atTime[t.Value()]; ok {
+		printed = working.Stated("I_a", "A", n)
+	}
 	if k := m.book.Keyed("breaker_operation", "characteristic", p.Characteristic, column, "k_a"); k.Known() {
-		return working.Product("I_a", "A", k.Source(), k, p.RatedA)
+		return worse(working.Product("I_a", "A", k.Source(), k, p.RatedA), printed)
 	}
-	printed := map[float64]schema.Number{0.2: d.Operates02sA, 0.4: d.Operates04sA, 1: d.Operates1sA, 5: d.Operates5sA}
-	if n, ok := printed[t.Value()]; ok {
-		return working.Stated("I_a", "A", n)
-	}
-	return working.Unknown("I_a", "A", d.At())
+	return printed
 }
 
 // tabulatedLimit looks the greatest loop impedance up under the device's name in the

@@ -70,8 +70,9 @@ func conductorDuty(u Use, rated working.Number) working.Number {
 	return dutyWithLoads.Of(rated, u.DesignCurrentA.As("I_b"))
 }
 
-// conventional is the current of operation in the conventional time: by the
-// product standard where it fixes it, else as the sheet prints it.
+// conventional is the current of operation in the conventional time: by the product
+// standard where it fixes it, or as the sheet prints it. Where both say one, the
+// greater counts: it is the worse for the cable.
 func (m *mains) conventional(printed working.Number, p Protection) working.Number {
 	if !p.Characteristic.Known() {
 		return working.Unknown("I_2", "A", p.Characteristic.Missing()...)
@@ -83,7 +84,17 @@ func (m *mains) conventional(printed working.Number, p Protection) working.Numbe
 	if !factor.Known() && p.RatedA.Known() {
 		return printed
 	}
-	return conventional.Of(factor, p.RatedA)
+	return worse(conventional.Of(factor, p.RatedA), printed)
+}
+
+// worse is the greater of what a standard fixes and what a sheet prints of the same
+// current: a device that needs more to operate protects less. Where the sheet prints
+// none, the standard counts.
+func worse(fixed, printed working.Number) working.Number {
+	if !printed.Known() || !fixed.Known() || printed.Value() <= fixed.Value() {
+		return fixed
+	}
+	return printed
 }
 
 // oneWayOnly reports whether power may pass in one direction only through the

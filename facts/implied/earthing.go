@@ -7,15 +7,21 @@ import (
 	"sunclause/schema"
 )
 
-// frames wants a frame for each string whose modules have one of metal.
+// frames wants a frame for each string whose modules have one of metal, or may have
+// one: what their sheet leaves out is open until a frame carries them.
 func frames(in *schema.Installation) []want {
 	var all []want
 	for i := range in.Strings {
 		s := &in.Strings[i]
 		framed := s.Module.To().ConductiveFrame
-		if framed.Stated() && framed.Value {
-			all = append(all, want{"frame that carries string " + s.ID.Value, framed.At(), carried(in, s.ID.Value)})
+		has := carried(in, s.ID.Value)
+		switch {
+		case framed.Stated() && !framed.Value:
+			continue
+		case !framed.Stated() && has.Known() && !has.Value():
+			has = working.UnknownFlag(framed.At())
 		}
+		all = append(all, want{"frame that carries string " + s.ID.Value, framed.At(), has})
 	}
 	return all
 }

@@ -3,6 +3,7 @@ package storage
 import (
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -45,6 +46,7 @@ func (f *Battery) isolatorRating(iso *schema.Isolator) (ue, ie working.Number) {
 			missing = append(missing, working.Unstated(p.At()))
 		}
 	}
+	missing = append(missing, circuit.Misused(iso.UtilizationCategory, "DC", f.At)...)
 	var best *schema.SwitchRating
 	for i := range sheet.Ratings {
 		r := &sheet.Ratings[i]
