@@ -84,6 +84,7 @@ type branch struct {
 	words     []string // for a way on which the boards and switches between sources of it hang
 	by        string   // JSON pointer of the first of them
 	spd       string   // JSON pointer of a surge protective device on it
+	backup    string   // JSON pointer of an inverter whose backup output is on it
 	source    string   // JSON pointer of a switch between sources to which it is the other source
 }
 
@@ -113,6 +114,9 @@ func (c *Circuit) branches(in *schema.Installation) func(terminal string) *branc
 	}
 	for name := range c.terminals {
 		at(name).terminals++
+	}
+	for _, inv := range in.Inverters {
+		at(inv.ID.Value + ".backup").backup = inv.At()
 	}
 	for _, b := range in.AC.Boards {
 		words := []string{"sub_board"}

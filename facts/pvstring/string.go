@@ -62,7 +62,8 @@ type String struct {
 	FuseStandard       working.Text   `json:"fuse_standard" words:"product standard of that device"`
 	FuseWithoutTool    working.Flag   `json:"fuse_without_tool" words:"whether that device can be withdrawn without a tool"`
 	FuseAmbientC       working.Number `json:"fuse_ambient_max_c" words:"highest ambient temperature around that device"`
-	ConnectorSame      working.Flag   `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
+	Drawn
+	ConnectorSame working.Flag `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
 }
 
 // stringOf derives the facts of a string, but for what hangs on its neighbours
@@ -80,6 +81,7 @@ func stringOf(in *schema.Installation, s *schema.String, drawn map[string]*schem
 		VocStcV:         vocStc.Of(series, m.voc),
 		VmpStcV:         vmpStc.Of(series, m.vmp),
 		VmpBy:           m.vmpBy(),
+		Drawn:           drawnOf(in, s),
 		IscStcA:         m.isc,
 		Mounting:        working.StatedText(s.Mounting),
 		MountingDrawn:   mountingDrawn(drawn, s),
