@@ -55,7 +55,7 @@ func Derive(in *schema.Installation, b book.Book) *Facts {
 	r.tests = commissioning.Derive(in, c, r.pv, r.cables, b)
 	r.papers = handover.Derive(in, c, r.pv, b)
 	f := r.lists()
-	f.Isolators = isolator.Derive(in, c, r.pv)
+	f.Isolators = isolator.Derive(in, c, r.pv, b)
 	f.ImpliedLists = implied.Derive(in)
 	f.Relations = relation.Derive(in)
 	f.Installation = r.installation(in, f)

@@ -18,6 +18,21 @@ import (
 	"sunclause/schema/examples"
 )
 
+// atWork is the program at work, with its three standard streams.
+func atWork(t *testing.T, args ...string) (c *exec.Cmd, stdin io.WriteCloser, stdout, stderr io.Reader) {
+	t.Helper()
+	c = exec.CommandContext(t.Context(), "sunclause", args...)
+	var errs [4]error
+	stdin, errs[0] = c.StdinPipe()
+	stdout, errs[1] = c.StdoutPipe()
+	stderr, errs[2] = c.StderrPipe()
+	errs[3] = c.Start()
+	if err := errors.Join(errs[:]...); err != nil {
+		t.Fatal(err)
+	}
+	return c, stdin, stdout, stderr
+}
+
 // TestInterruptedBatch holds that an interrupt leaves whole lines on the standard
 // output, no file that was not finished, exit status 2, and a word on why.
 func TestInterruptedBatch(t *testing.T) {
@@ -28,22 +43,7 @@ func TestInterruptedBatch(t *testing.T) {
 		if output != "" {
 			args = append(args, "--output", output)
 		}
-		c := exec.CommandContext(t.Context(), "sunclause", args...)
-		stdin, err := c.StdinPipe()
-		if err != nil {
-			t.Fatal(err)
-		}
-		stdout, err := c.StdoutPipe()
-		if err != nil {
-			t.Fatal(err)
-		}
-		stderr, err := c.StderrPipe()
-		if err != nil {
-			t.Fatal(err)
-		}
-		if err := c.Start(); err != nil {
-			t.Fatal(err)
-		}
+		c, stdin, stdout, stderr := atWork(t, args...)
 		bad := strings.Replace(job, "design", "desing", 1) // told on the standard error when its turn comes
 		if _, err := io.WriteString(stdin, job+bad); err != nil {
 			t.Fatal(err)
@@ -93,18 +93,7 @@ func TestBatchMemoryIsFlat(t *testing.T) {
 		t.Fatal(err)
 	}
 	job.WriteByte('\n')
-	c := exec.CommandContext(t.Context(), "sunclause", "check", "--format", "json", "-")
-	stdin, err := c.StdinPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	stdout, err := c.StdoutPipe()
-	if err != nil {
-		t.Fatal(err)
-	}
-	if err := c.Start(); err != nil {
-		t.Fatal(err)
-	}
+	c, stdin, stdout, _ := atWork(t, "check", "--format", "json", "-")
 	reports := bufio.NewReader(stdout)
 	feed := func(n int) (peakKiB int) {
 		go func() {

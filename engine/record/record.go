@@ -58,6 +58,11 @@ type RuleSet struct {
 	Changes []ruleset.Change    `json:"changes"`
 }
 
+// RuleSetOf is what a record, or a report, says of a rule set.
+func RuleSetOf(s *ruleset.RuleSet) RuleSet {
+	return RuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)}
+}
+
 // Options are the choices under which it judged.
 type Options struct {
 	Strict   bool   `json:"strict"`
@@ -109,7 +114,7 @@ func Of(r *judge.Result, o judge.Options, version string, cautions []string) *Re
 		RecordVersion: recordVersion,
 		Tool:          Tool{"sunclause", version},
 		Document:      Document{fileName(r.Document.Name), ruleset.Hash(r.Document.Raw), p.Reference.Value, p.Stage.Value},
-		RuleSet:       RuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)},
+		RuleSet:       RuleSetOf(s),
 		Options:       Options(o),
 		Passes:        r.Passes,
 		Unlikely:      unlikelyOf(r),

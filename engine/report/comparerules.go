@@ -55,13 +55,13 @@ func RulesComparedJSON(w io.Writer, c RulesCompared) error {
 	}
 	return encode(w, struct {
 		ComparisonVersion int            `json:"comparison_version"`
-		Before            jsonRuleSet    `json:"before"`
-		After             jsonRuleSet    `json:"after"`
+		Before            record.RuleSet `json:"before"`
+		After             record.RuleSet `json:"after"`
 		OnlyBefore        []string       `json:"only_before"`
 		OnlyAfter         []string       `json:"only_after"`
 		Documents         []jsonCompared `json:"documents"`
 		Cautions          []string       `json:"cautions"`
-	}{comparisonVersion, ruleSetOf(c.Before), ruleSetOf(c.After), OnlyIn(c.Before, c.After), OnlyIn(c.After, c.Before), documents, Cautions}, "")
+	}{comparisonVersion, record.RuleSetOf(c.Before), record.RuleSetOf(c.After), OnlyIn(c.Before, c.After), OnlyIn(c.After, c.Before), documents, Cautions}, "")
 }
 
 // RulesComparedText writes what differs between two rule sets for people.

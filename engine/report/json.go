@@ -1,14 +1,13 @@
 package report
 
 import (
-	"crypto/sha256"
-	"encoding/hex"
 	"io"
 	"iter"
 	"slices"
 	"strings"
 
 	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
@@ -22,14 +21,6 @@ type jsonDocument struct {
 	SHA256    string `json:"sha256"`
 	Reference string `json:"reference"`
 	Stage     string `json:"stage"`
-}
-
-type jsonRuleSet struct {
-	Name    string              `json:"name"`
-	Version string              `json:"version"`
-	SHA256  string              `json:"sha256"`
-	Layers  []ruleset.LayerInfo `json:"layers"`
-	Changes []ruleset.Change    `json:"changes"`
 }
 
 // Counts are the judgments counted by outcome, beside the unlikely values.
@@ -69,9 +60,9 @@ func JSON(w io.Writer, r *judge.Result, _ Options) error {
 	j.member("report_version")
 	j.int(reportVersion)
 	j.member("document")
-	j.encoded(jsonDocument{r.Document.Name, digestOf(r.Document.Raw), p.Reference.Value, p.Stage.Value})
+	j.encoded(jsonDocument{r.Document.Name, ruleset.Hash(r.Document.Raw), p.Reference.Value, p.Stage.Value})
 	j.member("rule_sets")
-	j.encoded([]jsonRuleSet{ruleSetOf(r.RuleSet)})
+	j.encoded([]record.RuleSet{record.RuleSetOf(r.RuleSet)})
 	j.member("summary")
 	j.encoded(Count(r))
 	j.member("passes")
@@ -126,16 +117,11 @@ func (l jsonLines) End(s *ruleset.RuleSet, summary *Summary) error {
 		return nil
 	}
 	return encode(l.w, struct {
-		SummaryVersion int         `json:"summary_version"`
-		RuleSet        jsonRuleSet `json:"rule_set"`
+		SummaryVersion int            `json:"summary_version"`
+		RuleSet        record.RuleSet `json:"rule_set"`
 		*Summary
 		Cautions []string `json:"cautions"`
-	}{summaryVersion, ruleSetOf(s), summary, Cautions}, "")
-}
-
-func digestOf(raw []byte) string {
-	sum := sha256.Sum256(raw)
-	return hex.EncodeToString(sum[:])
+	}{summaryVersion, record.RuleSetOf(s), summary, Cautions}, "")
 }
 
 // cards states every requirement of the set once.
@@ -368,10 +354,6 @@ func (j *jsonWriter) notApplicable(r *judge.Result) {
 		j.pause()
 	}
 	j.end(']')
-}
-
-func ruleSetOf(s *ruleset.RuleSet) jsonRuleSet {
-	return jsonRuleSet{s.Name, s.Version, s.SHA256, s.Layers, append([]ruleset.Change{}, s.Changes...)}
 }
 
 func measuredOf(m *judge.Quantity) *jsonMeasured {

@@ -60,7 +60,7 @@ func junitPart(w io.Writer, r *judge.Result, o Options) error {
 		Properties: []junitProperty{
 			{"reference", Visible(r.Document.Installation.Project.Reference.Value)},
 			{"verdict", strings.ToLower(verdict(r))},
-			{"document_sha256", digestOf(r.Document.Raw)},
+			{"document_sha256", ruleset.Hash(r.Document.Raw)},
 			{"rule_set", layersOf(r.RuleSet)},
 			{"rule_set_sha256", r.RuleSet.SHA256},
 		},

@@ -67,12 +67,12 @@ func TestSourcesTold(t *testing.T) {
 	if err := report.Text(&text, r, report.Options{Width: 400}); err != nil {
 		t.Fatal(err)
 	}
-	var total, verified, read, memory, practice int
+	var total, verified, read, memory, definition, practice int
 	_, line, _ := strings.Cut(text.String(), "sources of the ")
-	if _, err := fmt.Sscanf(line, "%d requirements that apply: %d verified, %d read second-hand, %d from memory, %d common practice", &total, &verified, &read, &memory, &practice); err != nil {
+	if _, err := fmt.Sscanf(line, "%d requirements that apply: %d verified, %d read second-hand, %d from memory, %d by definition, %d common practice", &total, &verified, &read, &memory, &definition, &practice); err != nil {
 		t.Fatalf("%v: %.120s", err, line)
 	}
-	if total != len(applies) || verified+read+memory+practice != total {
-		t.Errorf("%d requirements, %d apply: %d, %d, %d, %d", total, len(applies), verified, read, memory, practice)
+	if total != len(applies) || verified+read+memory+definition+practice != total {
+		t.Errorf("%d requirements, %d apply: %d, %d, %d, %d, %d", total, len(applies), verified, read, memory, definition, practice)
 	}
 }

@@ -6,6 +6,7 @@ import (
 	"strings"
 
 	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 )
@@ -132,7 +133,7 @@ const rulesVersion = 1
 // The requirements as JSON, as schema/rules.schema.json describes them.
 type jsonRules struct {
 	RulesVersion int `json:"rules_version"`
-	jsonRuleSet
+	record.RuleSet
 	Title        string     `json:"title"`
 	Requirements []jsonRule `json:"requirements"`
 }
@@ -155,7 +156,7 @@ type jsonRule struct {
 
 // RulesJSON writes the requirements as one JSON object.
 func RulesJSON(w io.Writer, s *ruleset.RuleSet, requirements []*ruleset.Requirement) error {
-	out := jsonRules{rulesVersion, ruleSetOf(s), s.Title, []jsonRule{}}
+	out := jsonRules{rulesVersion, record.RuleSetOf(s), s.Title, []jsonRule{}}
 	for _, q := range requirements {
 		when := []string{}
 		for _, c := range q.When {

@@ -10,6 +10,7 @@ import (
 	"strings"
 
 	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/ruleset"
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -32,7 +33,7 @@ func sarifPart(w io.Writer, r *judge.Result, o Options) error {
 	part := sarifDocument{
 		Artifact: sarifArtifact{
 			Location: place, Roles: []string{"analysisTarget"},
-			Hashes:     map[string]string{"sha-256": digestOf(r.Document.Raw)},
+			Hashes:     map[string]string{"sha-256": ruleset.Hash(r.Document.Raw)},
 			Properties: &sarifArtifactFacts{r.Document.Installation.Project.Reference.Value, r.Passes, r.NothingToCheck(), Count(r)},
 		},
 	}
@@ -223,7 +224,7 @@ func (s *sarifReports) End(set *ruleset.RuleSet, summary *Summary) error {
 		Invocations:       []sarifInvocation{s.invocation},
 		Artifacts:         s.artifacts, Results: []json.RawMessage{},
 		ColumnKind: "unicodeCodePoints",
-		Properties: sarifRunFacts{ruleSetOf(set), summary, Cautions},
+		Properties: sarifRunFacts{record.RuleSetOf(set), summary, Cautions},
 	}
 	var text bytes.Buffer
 	if err := encode(&text, sarifLog{sarifSchema, sarifVersion, []sarifRun{run}}, "  "); err != nil {

@@ -4,6 +4,7 @@ import (
 	"encoding/json"
 
 	"sunclause/engine/judge"
+	"sunclause/engine/record"
 	"sunclause/engine/ruleset"
 )
 
@@ -75,9 +76,9 @@ type sarifNotification struct {
 }
 
 type sarifRunFacts struct {
-	RuleSet  jsonRuleSet `json:"rule_set"`
-	Summary  *Summary    `json:"summary,omitempty"` // of a batch
-	Cautions []string    `json:"cautions"`
+	RuleSet  record.RuleSet `json:"rule_set"`
+	Summary  *Summary       `json:"summary,omitempty"` // of a batch
+	Cautions []string       `json:"cautions"`
 }
 
 // sarifDocument is what one document contributes to the run.

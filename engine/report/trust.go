@@ -46,7 +46,7 @@ func trustIn(sources []working.Source) string {
 		known[trustOf(s)]++
 	}
 	var says []string
-	for _, trust := range []string{"verified", "read second-hand", "from memory", "common practice", "house rule"} {
+	for _, trust := range []string{"verified", "read second-hand", "from memory", "by definition", "common practice", "house rule"} {
 		if n := known[trust]; n > 0 || trust == "verified" {
 			says = append(says, fmt.Sprintf("%d %s", n, trust))
 		}
@@ -63,6 +63,8 @@ func trustOf(s working.Source) string {
 		return "from memory"
 	case s.How == working.Read:
 		return "read second-hand"
+	case s.How == working.Definition:
+		return "by definition"
 	}
 	return string(s.How)
 }

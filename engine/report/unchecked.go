@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 
+	"sunclause/engine/ruleset"
 	"sunclause/schema"
 )
 
@@ -33,7 +34,7 @@ const uncheckedWords = "could not be checked"
 func UncheckedOf(path string, raw []byte, err error) Unchecked {
 	u := Unchecked{Path: path}
 	if raw != nil {
-		u.SHA256 = digestOf(raw)
+		u.SHA256 = ruleset.Hash(raw)
 	}
 	var problems schema.Problems
 	if !errors.As(err, &problems) {

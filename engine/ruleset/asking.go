@@ -27,7 +27,7 @@ type asking struct {
 }
 
 var askings = []asking{
-	{prefix: "labels", room: "label", subject: "label_places", thing: "legend", keys: []string{"legend", "place", requirementColumn}, asks: labelAsked},
+	{prefix: "labels", room: "label", subject: "label_places", stage: "as_built", thing: "legend", keys: []string{"legend", "place", requirementColumn}, asks: labelAsked},
 	{prefix: "papers", room: "handover", subject: catalogue.Whole, stage: "as_built", thing: "paper", keys: []string{"paper", "held", requirementColumn}, asks: paperAsked},
 }
 

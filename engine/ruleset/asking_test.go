@@ -32,9 +32,9 @@ func TestTableCarriesRequirements(t *testing.T) {
 		t.Fatal(err)
 	}
 	for id, want := range map[string]string{
-		"house/sign":         "legend equals pv_on_roof; place one_of main_board; present",
-		"iec/label-pv-sign":  "legend equals pv_on_roof; place one_of origin meter pv_board; present",
-		"iec/label-inverter": "legend equals inverter_isolate_both; present",
+		"house/sign":         "installation.stage equals as_built; legend equals pv_on_roof; place one_of main_board; present",
+		"iec/label-pv-sign":  "installation.stage equals as_built; legend equals pv_on_roof; place one_of origin meter pv_board; present",
+		"iec/label-inverter": "installation.stage equals as_built; legend equals inverter_isolate_both; present",
 		"iec/papers-basic":   "stage equals as_built; papers_given includes basic_information",
 	} {
 		q, ok := set.Requirement(id)

@@ -71,7 +71,7 @@ type sourceFile struct {
 	Document schema.Text `json:"document"` // document, or house rule
 	Edition  schema.Text `json:"edition"`  // edition
 	Clause   schema.Text `json:"clause"`   // clause or table
-	How      schema.Text `json:"how"`      // in what way it is known
+	How      schema.Text `json:"how"`      // in what way it is known; definition is what follows from physics, geometry or the meaning of what is stated
 	Verified schema.Flag `json:"verified"` // whether someone read that clause in that document
 }
 

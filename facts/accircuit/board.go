@@ -28,6 +28,9 @@ type Board struct {
 	FaultLevelKa         working.Number `json:"fault_level_ka" words:"prospective fault current at the origin, which no board exceeds"`
 	MainSwitchPoles      working.Number `json:"main_switch_poles" words:"poles of its main switch"`
 	MainSwitchTogether   working.Flag   `json:"main_switch_together" words:"whether one movement opens all poles of its main switch"`
+	MainSwitchA          working.Number `json:"main_switch_a" words:"rated current of its main switch on AC, the least that its sheet gives"`
+	SwitchCanLock        working.Flag   `json:"main_switch_can_lock" words:"whether the sheet of its main switch says that it can be locked open"`
+	WaysGreatestA        working.Number `json:"ways_greatest_a" words:"greatest device of its ways that are in use"`
 	MainSwitchLockable   working.Flag   `json:"main_switch_lockable" words:"whether its main switch can be locked open"`
 	Combustible          working.Flag   `json:"combustible" words:"whether its enclosure burns"`
 	FireSealed           working.Flag   `json:"fire_sealed" words:"whether its cable entries are sealed against the spread of fire"`
@@ -60,6 +63,9 @@ func (m *mains) boardOf(b *schema.Board) Board {
 		FaultLevelKa:         working.Stated("I_pf", "kA", m.in.AC.Supply.ProspectiveFaultKa),
 		MainSwitchPoles:      working.Stated("n_poles", "", mainSwitch.Poles),
 		MainSwitchTogether:   working.StatedFlag(mainSwitch.BreaksAllPolesTogether),
+		MainSwitchA:          ratedOnAC(b.MainSwitch),
+		SwitchCanLock:        working.StatedFlag(mainSwitch.LockableOff),
+		WaysGreatestA:        greatestWay(b),
 		MainSwitchLockable:   working.StatedFlag(b.MainSwitchLockable),
 		Combustible:          working.StatedFlag(b.Combustible),
 		FireSealed:           working.StatedFlag(b.FireSealed),
@@ -160,9 +166,13 @@ var (
 
 // roleOf is which board a board is: the main one where no other stands before it. One
 // from whose busbars nothing but generators is fed may be called a generation board,
-// and one behind a switch between sources a backup board.
+// and one behind a switch between sources a backup board, as is
+// one on the backup output of an inverter.
 func (m *mains) roleOf(b *schema.Board, stated working.Text) working.Text {
 	path := m.circuit.ToSupply(b.ID.Value + ".in")
+	if by := m.circuit.OnBackup(b.ID.Value + ".in"); by != "" {
+		return working.KnownText("backup", by)
+	}
 	if path.Input == "" || path.Ambiguous {
 		return working.UnknownText("/cables")
 	}
@@ -177,4 +187,36 @@ func (m *mains) roleOf(b *schema.Board, stated working.Text) working.Text {
 		return working.KnownText(stated.Value(), at)
 	}
 	return working.KnownText(role, at)
+}
+
+// ratedOnAC is the least of the rated currents that the sheet of a switch gives for AC.
+func ratedOnAC(key schema.Ref[schema.SwitchDisconnector]) working.Number {
+	var rated []working.Number
+	sheet := key.To()
+	for _, r := range sheet.Ratings {
+		if strings.HasPrefix(r.UtilizationCategory.Value, "AC") {
+			rated = append(rated, working.Stated("I_e", "A", r.IeA))
+		}
+	}
+	switch {
+	case rated != nil:
+		return working.Least("I_e", "A", rated...)
+	case sheet.Ratings != nil:
+		return working.Unknown("I_e", "A", working.OffList(sheet.Member("ratings"), "category for AC"))
+	}
+	return working.Unknown("I_e", "A", sheet.Member("ratings"))
+}
+
+// greatestWay is the greatest device of the ways of a board that are in use.
+func greatestWay(b *schema.Board) working.Number {
+	var rated []working.Number
+	for i := range b.Ways {
+		if w := &b.Ways[i]; w.Device.Stated() || !w.Serves.Is("spare") {
+			rated = append(rated, working.Stated("I_n", "A", w.Device.To().RatedA))
+		}
+	}
+	if rated == nil {
+		return working.Unknown("I_n,max", "A", b.Member("ways"))
+	}
+	return working.Greatest("I_n,max", "A", rated...)
 }

@@ -12,6 +12,7 @@ import (
 // it, goes together with what hangs on it.
 type Way struct {
 	working.Subject
+	WayDevice
 
 	ServesStated    working.Text   `json:"serves_stated" words:"what it is said to serve"`
 	ServesByCircuit working.Text   `json:"serves_by_circuit" words:"what it serves by what hangs on it; the word of the document where that decides nothing"`
@@ -27,7 +28,6 @@ type Way struct {
 	KindByCircuit   working.Text   `json:"kind_by_circuit" words:"distribution where it leads to another board, final where it leads to anything else"`
 	PhaseStated     working.Text   `json:"phase_stated" words:"line conductors that it is said to be connected to"`
 	PhaseOfSupply   working.Text   `json:"phase_of_supply" words:"the same where the supply has them; of a supply of one phase the name that most ways give it"`
-	Poles           working.Number `json:"device_poles" words:"poles of its device"`
 	WayPhases       working.Number `json:"way_phases" words:"line conductors that it is said to have"`
 }
 
@@ -75,6 +75,7 @@ func (m *mains) wayOf(o outlet, entries map[string]*schema.ACCircuit, untraced [
 		entry = schema.Blank[schema.ACCircuit](m.in.AC.Member("circuits"))
 	}
 	f := Way{
+		WayDevice:       m.wayDevice(o, entry),
 		Subject:         working.Subject{ID: id, At: o.way.At(), Name: "way " + id},
 		ServesStated:    working.StatedText(o.way.Serves),
 		ServesByCircuit: m.circuit.ServesMade(id),
@@ -89,7 +90,6 @@ func (m *mains) wayOf(o outlet, entries map[string]*schema.ACCircuit, untraced [
 		KindStated:      working.StatedText(entry.Kind),
 		PhaseStated:     working.StatedText(o.way.Phase),
 		PhaseOfSupply:   m.phaseOfSupply(o.way.Phase, one),
-		Poles:           working.Stated("n_poles", "", o.way.Device.To().Poles),
 		WayPhases:       wayPhases(working.StatedText(o.way.Phase)),
 	}
 	if !described {

@@ -105,3 +105,43 @@ func TestWords(t *testing.T) {
 		t.Error("supply of three phases:", form.Value())
 	}
 }
+
+// A pole without an overcurrent release is that of the neutral, and a single one that of
+// the line (IEC 60898-1, from memory: protected and unprotected poles).
+func TestNeutralByPoles(t *testing.T) {
+	for _, c := range []struct {
+		poles, protected, opens any
+		want                    string
+	}{
+		{1, 1, true, "no"}, {2, 1, false, "yes"}, {2, 2, false, "no"}, {2, nil, true, ""}, {4, 3, false, "yes"}, {nil, 1, true, "yes"}, {nil, nil, nil, ""},
+	} {
+		doc := house()
+		d := facttest.At(doc, "datasheets", "protective_devices", "D")
+		for name, v := range map[string]any{"poles": c.poles, "protected_poles": c.protected, "opens_neutral": c.opens} {
+			delete(d, name)
+			if v != nil {
+				d[name] = v
+			}
+		}
+		if got := way(t, doc, 1).NeutralByPoles.Value(); got != c.want {
+			t.Errorf("%v: %q", c, got)
+		}
+	}
+}
+
+func TestDevicesOfBoard(t *testing.T) {
+	doc := house()
+	board := facttest.At(doc, "ac", "boards", 0)
+	sheets := facttest.At(doc, "datasheets", "switch_disconnectors")
+	sheets["MAIN"] = object{"lockable_off": false, "ratings": list{object{"utilization_category": "DC-21A", "poles_in_series": 1, "ue_v": 400, "ie_a": 20}, object{"utilization_category": "AC-22A", "poles_in_series": 1, "ue_v": 400, "ie_a": 100}, object{"utilization_category": "AC-23A", "poles_in_series": 1, "ue_v": 400, "ie_a": 80}}}
+	board["main_switch"], board["main_switch_lockable"] = "MAIN", true
+	board["ways"].(list)[0].(object)["serves"] = "spare"
+	f := derive(t, doc, laid{}).Boards[0]
+	facttest.Near(t, "least rated current on AC", f.MainSwitchA, 80, 0)
+	expect(t, "its sheet knows no lock", f.SwitchCanLock, "no")
+	facttest.Near(t, "device of the one way in use", f.WaysGreatestA, 20, 0)
+	sheets["MAIN"] = object{"ratings": list{object{"utilization_category": "DC-21A", "poles_in_series": 1, "ue_v": 400, "ie_a": 20}}}
+	facttest.Wants(t, "a switch for DC", derive(t, doc, laid{}).Boards[0].MainSwitchA, "/datasheets/switch_disconnectors/MAIN/ratings")
+	delete(board["ways"].(list)[0].(object), "serves")
+	facttest.Wants(t, "a way without a device", derive(t, doc, laid{}).Boards[0].WaysGreatestA, "/ac/boards/0/ways/0/device")
+}

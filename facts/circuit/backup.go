@@ -27,3 +27,7 @@ func (c *Circuit) Backup(in *schema.Installation, id, at string) Backup {
 	}
 	return b
 }
+
+// OnBackup is the place of an inverter on whose backup output a terminal hangs; "" where
+// it hangs on none.
+func (c *Circuit) OnBackup(terminal string) string { return c.branchOf(terminal).backup }

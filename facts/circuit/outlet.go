@@ -9,6 +9,7 @@ import (
 
 // outlet is one way of a board: what the document calls it, and what hangs on it.
 type outlet struct {
+	board      *schema.Board
 	way        *schema.BoardWay
 	branch     *branch // what hangs on it
 	generators []fed   // generators whose way to the supply leads through it
@@ -62,7 +63,7 @@ func (c *Circuit) findOutlets(in *schema.Installation) {
 		b := &in.AC.Boards[i]
 		for k := range b.Ways {
 			name := b.ID.Value + "." + b.Ways[k].ID.Value
-			c.outlets[name] = &outlet{way: &b.Ways[k], branch: c.branchOf(name)}
+			c.outlets[name] = &outlet{board: b, way: &b.Ways[k], branch: c.branchOf(name)}
 		}
 	}
 	for _, g := range generatorsOf(in) {
@@ -84,6 +85,7 @@ type branch struct {
 	words     []string // for a way on which the boards and switches between sources of it hang
 	by        string   // JSON pointer of the first of them
 	spd       string   // JSON pointer of a surge protective device on it
+	backup    string   // JSON pointer of an inverter whose backup output is on it
 	source    string   // JSON pointer of a switch between sources to which it is the other source
 }
 
@@ -113,6 +115,9 @@ func (c *Circuit) branches(in *schema.Installation) func(terminal string) *branc
 	}
 	for name := range c.terminals {
 		at(name).terminals++
+	}
+	for _, inv := range in.Inverters {
+		at(inv.ID.Value + ".backup").backup = inv.At()
 	}
 	for _, b := range in.AC.Boards {
 		words := []string{"sub_board"}

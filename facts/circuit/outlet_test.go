@@ -58,6 +58,9 @@ func TestServesMade(t *testing.T) {
 	if !c.BehindSwitch("K.in") || c.BehindSwitch("S.in") {
 		t.Error("which board is behind the switch")
 	}
+	if c.OnBackup("XS.source") != "/inverters/1" || c.OnBackup("XS.load") != "" || c.OnBackup("S.in") != "" {
+		t.Error("what hangs on a backup output")
+	}
 	if b := c.Backup(&doc.Installation, "INV2", "/inverters/1"); b.By != "/ac/changeovers/0" || b.Switch != "/ac/changeovers/0" {
 		t.Errorf("backup by way of the switch: %+v", b)
 	}

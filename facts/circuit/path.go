@@ -4,6 +4,7 @@ import (
 	"slices"
 
 	"sunclause/facts/working"
+	"sunclause/schema"
 )
 
 // goal is a terminal where paths end: what lies behind it is another circuit.
@@ -113,6 +114,23 @@ func (c *Circuit) Steps(terminal string) []Step {
 		t = next
 	}
 	return steps
+}
+
+// Touches reports whether a way of an isolator is joined to a part, or leads to it by
+// one run.
+func (c *Circuit) Touches(iso *schema.Isolator, part string) bool {
+	names := c.names()
+	for _, w := range iso.Ways {
+		for _, side := range []string{".in", ".out"} {
+			t := c.terminals[iso.ID.Value+"."+w.ID.Value+side]
+			for _, i := range c.meet[t] {
+				if Part(names[c.edges[i].far(t)]) == part {
+					return true
+				}
+			}
+		}
+	}
+	return false
 }
 
 // names lists the terminals by number.

@@ -19,6 +19,7 @@ type Agreement struct {
 	SupplyOffPct    working.Number `json:"supply_voltage_off_pct" words:"voltage of the supply off the nominal one between those conductors, whichever way"`
 	NeutralEarthV   working.Number `json:"neutral_to_earth_v" words:"voltage between neutral and earth"`
 	FaultOffPct     working.Number `json:"loop_fault_current_off_pct" words:"fault current recorded off the nominal voltage over the loop impedance recorded with it, whichever way"`
+	ShortBelowPct   working.Number `json:"short_circuit_below_fault_pct" words:"short-circuit current recorded below the fault current recorded with it"`
 	LoopOffOhm      working.Number `json:"loop_off_its_parts_ohm" words:"loop impedance of a circuit off that of the supply and of the conductors of the circuit, beyond what warmth and parallel paths explain"`
 	MultipleOffPct  working.Number `json:"rcd_test_current_off_pct" words:"test current of a residual current device off the nearest of a half, once and five times its rated current"`
 	StartOverPct    working.Number `json:"start_power_over_rated_pct" words:"power at which an inverter was seen to start, over its rated power"`
@@ -29,6 +30,7 @@ type Agreement struct {
 	OverRange       working.Number `json:"insulation_over_range_unlike" words:"readings of insulation that are said to be over the range of the instrument and are not, or the other way about"`
 	RepeatsUnlike   working.Number `json:"repeats_unlike" words:"tests said to be repeated before which there is none of the same kind, or the other way about"`
 	Corrected       working.Number `json:"corrections_of_nothing" words:"tests said to have led to a correction of which none failed"`
+	ContinuityShort working.Number `json:"continuity_below_conductor_ohm" words:"resistance that a reading of continuity lacks to the least share of that of its conductor"`
 	RunsUnlike      working.Number `json:"continuity_runs_unlike" words:"readings of continuity whose run is not the part read, or has neither lead at an end of it"`
 }
 
@@ -54,6 +56,7 @@ func (d *deriver) agreement() Agreement {
 		SupplyOffPct:    furthest("ΔU", "%", c.Supply, d.at("supply"), d.supplyOff),
 		NeutralEarthV:   furthest("U_NE", "V", c.Supply, d.at("supply"), neutralToEarth),
 		FaultOffPct:     furthest("ΔI_f", "%", c.Loops, d.at("loops"), d.faultOff),
+		ShortBelowPct:   furthest("ΔI_sc", "%", c.Loops, d.at("loops"), shortBelowFault),
 		LoopOffOhm:      furthest("ΔZ", "Ω", c.Loops, d.at("loops"), d.loopOff),
 		MultipleOffPct:  furthest("Δk", "%", c.Rcds, d.at("rcds"), d.multipleOff),
 		StartOverPct:    furthest("P/P_r", "%", c.Functional, d.at("functional"), d.startShare),
@@ -64,6 +67,7 @@ func (d *deriver) agreement() Agreement {
 		OverRange:       furthest("n", "", c.Insulation, d.at("insulation"), d.overRangeUnlike),
 		RepeatsUnlike:   furthest("n", "", c.Steps, d.at("steps"), repeatUnlike(c.Steps)),
 		Corrected:       furthest("n", "", c.Steps, d.at("steps"), correctedNothing(c.Steps)),
+		ContinuityShort: furthest("ΔR", "Ω", c.Continuity, d.at("continuity"), d.continuityShort),
 		RunsUnlike:      furthest("n", "", c.Continuity, d.at("continuity"), d.runUnlike),
 	}
 }
@@ -201,6 +205,28 @@ func (d *deriver) faultOff(r *schema.LoopReading) (working.Number, says) {
 		return working.Number{}, aside
 	}
 	return faultOff.Of(working.Stated("I_f", "kA", r.FaultCurrentKa), working.Stated("Z", "Ω", r.LoopImpedanceOhm), working.Stated("U_0", "V", d.in.AC.Supply.VoltageV)), spoken(r.LoopImpedanceOhm, r.FaultCurrentKa)
+}
+
+// shortBelowFault is how far a short-circuit current is below the fault current at the same
+// point: the way back through the neutral is no worse than that through the earth.
+func shortBelowFault(r *schema.LoopReading) (working.Number, says) {
+	l := working.Lookup{Symbol: "ΔI_sc", Unit: "%", Text: "I_sc below I_f", Source: working.ByDefinition}
+	below := l.Of(func(x ...float64) float64 { return max(100*(1-x[0]/x[1]), 0) },
+		working.Stated("I_sc", "kA", r.ShortCircuitCurrentKa), working.Stated("I_f", "kA", r.FaultCurrentKa))
+	return below, spoken(r.FaultCurrentKa, r.ShortCircuitCurrentKa)
+}
+
+// continuityShort is for conductors of which the resistance can be worked out. Parallel
+// paths make a reading less, but not by an order.
+func (d *deriver) continuityShort(r *schema.ContinuityReading) (working.Number, says) {
+	expected := d.conductorOhm(r)
+	if !expected.Known() {
+		return working.Number{}, aside
+	}
+	l := working.Lookup{Symbol: "ΔR", Unit: "Ω", Text: "q_min · R_20 less R", Source: working.ByDefinition}
+	short := l.Of(func(x ...float64) float64 { return max(x[0]*x[1]-x[2], 0) },
+		d.book.Number("continuity_over_conductor_min", "q_min"), expected, working.Stated("R", "Ω", r.ResistanceOhm))
+	return short, saysOf(r.ResistanceOhm)
 }
 
 // loopOff holds a loop read at the end of a circuit against its parts. Parallel paths

@@ -13,7 +13,7 @@ import (
 func agreeing() book.Book {
 	b := figures(0.04)
 	for name, v := range map[string]float64{"cell_over_air_min_k": 8, "cell_over_air_max_k": 65, "loop_over_parts_min": 0.7, "loop_over_parts_max": 1.25,
-		"loop_off_parts_ohm": 0.05, "thermography_irradiance_min_w_per_m2": 600} {
+		"loop_off_parts_ohm": 0.05, "thermography_irradiance_min_w_per_m2": 600, "continuity_over_conductor_min": 0.3} {
 		b.Parameters[name] = book.Parameter{Name: name, Number: v, Set: "test"}
 	}
 	return b
@@ -27,6 +27,7 @@ func TestAgreement(t *testing.T) {
 		doc["datasheets"].(object)["inverters"] = object{"inv": object{"dc_voltage_max_v": 600, "ac_power_rated_w": 4000, "phases": 1, "mppts": list{object{}}}}
 		doc["inverters"] = list{object{"id": "INV1", "datasheet": "inv"}}
 		doc["cables"] = list{object{"id": "R1", "from": "S1", "to": "INV1.1", "service": "pv_string"}, object{"id": "R2", "from": "S1", "to": "INV1.1", "service": "pv_string"}}
+		doc["earthing"] = object{"main_bonds": list{object{"id": "MB1", "bonds": "water", "conductor": object{"csa_mm2": 10, "length_m": 20}}}} // 1.83 Ω/km
 		for name, l := range lists {
 			record(doc)[name] = l
 		}
@@ -64,6 +65,10 @@ func TestAgreement(t *testing.T) {
 		{"neutral to earth is off nothing", supply("neutral_to_earth", 4), func(a commissioning.Agreement) working.Number { return a.SupplyOffPct }, 0},
 		{"neutral to earth", supply("neutral_to_earth", 4), func(a commissioning.Agreement) working.Number { return a.NeutralEarthV }, 4},
 		{"1.15 kA through 0.25 Ω at 230 V", object{"loops": list{object{"id": "A", "loop_impedance_ohm": 0.25, "fault_current_ka": 1.15}}}, func(a commissioning.Agreement) working.Number { return a.FaultOffPct }, 25},
+		{"0.6 kA beside 0.8", object{"loops": list{object{"id": "A", "short_circuit_current_ka": 0.6, "fault_current_ka": 0.8}}}, func(a commissioning.Agreement) working.Number { return a.ShortBelowPct }, 25},
+		{"0.9 kA beside 0.8", object{"loops": list{object{"id": "A", "short_circuit_current_ka": 0.9, "fault_current_ka": 0.8}}}, func(a commissioning.Agreement) working.Number { return a.ShortBelowPct }, 0},
+		{"0.004 Ω of a bond of 0.0366 Ω", object{"continuity": list{object{"id": "A", "part": "MB1", "resistance_ohm": 0.004}}}, func(a commissioning.Agreement) working.Number { return a.ContinuityShort }, 0.00698},
+		{"0.02 Ω of it", object{"continuity": list{object{"id": "A", "part": "MB1", "resistance_ohm": 0.02}}}, func(a commissioning.Agreement) working.Number { return a.ContinuityShort }, 0},
 		{"loop of 0.2 and 0.2 Ω", object{"loops": list{object{"id": "A", "at": "circuit_end", "loop_impedance_ohm": 0.65, "r1_r2_ohm": 0.2}}}, func(a commissioning.Agreement) working.Number { return a.LoopOffOhm }, 0.1},
 		{"loop too small", object{"loops": list{object{"id": "A", "at": "circuit_end", "loop_impedance_ohm": 0.13, "r1_r2_ohm": 0.2}}}, func(a commissioning.Agreement) working.Number { return a.LoopOffOhm }, 0.1},
 		{"loop at the board", object{"loops": list{object{"id": "A", "at": "board", "loop_impedance_ohm": 9, "r1_r2_ohm": 0.2}}}, func(a commissioning.Agreement) working.Number { return a.LoopOffOhm }, 0},

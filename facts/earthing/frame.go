@@ -20,7 +20,7 @@ type Frame struct {
 	LimitKohm        working.Number `json:"extraneous_limit_kohm" words:"resistance to the main earthing terminal up to which it brings in earth potential"`
 	ResistanceKohm   working.Number `json:"resistance_to_main_terminal_kohm" words:"its resistance to the main earthing terminal, not yet bonded"`
 	TouchesMetal     working.Flag   `json:"touches_building_metal" words:"whether it touches metal of the building that leads to earth"`
-	Extraneous       working.Flag   `json:"extraneous" words:"whether it is an extraneous-conductive-part"`
+	Extraneous       working.Flag   `json:"extraneous" words:"whether it is an extraneous-conductive-part; in a design without a reading, whether it is connected as one"`
 	Exposed          working.Flag   `json:"exposed" words:"whether it is an exposed-conductive-part: it carries modules of class I or 0"`
 	InvertersSplit   working.Flag   `json:"inverters_separated" words:"whether all inverters that its strings feed give at least simple separation"`
 	Reach            working.Text   `json:"within_reach_from" words:"from where people can touch it"`
@@ -43,7 +43,7 @@ func frames(in *schema.Installation, pv pvstring.Facts, n network, b book.Book) 
 	for i, fr := range in.Earthing.Frames {
 		f := frameOf(fr)
 		f.LimitKohm = extraneousLimit(in, b)
-		f.Extraneous = extraneous(f)
+		f.Extraneous = extraneous(f, in.Project.Stage.Is("design"))
 		f.Exposed = exposed(&fr)
 		f.InvertersSplit = separated(&fr, pv)
 		f.EarthedThrough = n.root(f.ID)
@@ -84,9 +84,14 @@ func extraneousLimit(in *schema.Installation, b book.Book) working.Number {
 
 // extraneous reports whether a frame brings in earth potential. Touching metal
 // that leads to earth settles it; not touching any does not, for only the
-// measurement shows what else the frame stands on.
-func extraneous(f Frame) working.Flag {
-	return working.Any(f.TouchesMetal, working.AtMost(f.ResistanceKohm, f.LimitKohm))
+// measurement shows what else the frame stands on. A design in which nothing is
+// measured yet takes it for what it connects it as.
+func extraneous(f Frame, design bool) working.Flag {
+	low := working.AtMost(f.ResistanceKohm, f.LimitKohm)
+	if design && !f.ResistanceKohm.Known() {
+		low = f.Connection.OneOf("main_bonding", "lightning_bonding")
+	}
+	return working.Any(f.TouchesMetal, low)
 }
 
 // exposed reports whether the frame becomes live when the basic insulation of a

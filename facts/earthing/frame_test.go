@@ -44,6 +44,7 @@ func TestExtraneous(t *testing.T) {
 
 func TestExtraneousUnknown(t *testing.T) {
 	doc := house()
+	facttest.At(doc, "project")["stage"] = "as_built"
 	delete(frame(doc), "resistance_to_main_terminal_kohm")
 	f := derive(t, doc).Frames[0].Extraneous
 	facttest.Wants(t, "not measured", f, "/earthing/frames/0/resistance_to_main_terminal_kohm")
@@ -55,6 +56,28 @@ func TestExtraneousUnknown(t *testing.T) {
 	delete(facttest.At(doc, "ac", "supply"), "voltage_v")
 	f = derive(t, doc).Frames[0].Extraneous
 	facttest.Wants(t, "no voltage", f, "/ac/supply/voltage_v")
+}
+
+// A design asks for no reading: the connection decides. As built only the reading does.
+func TestExtraneousAtDesign(t *testing.T) {
+	for _, c := range []struct {
+		connection, stage string
+		want              bool
+	}{{"main_bonding", "design", true}, {"lightning_bonding", "design", true}, {"none", "design", false}} {
+		doc := house()
+		facttest.At(doc, "project")["stage"] = c.stage
+		delete(frame(doc), "resistance_to_main_terminal_kohm")
+		frame(doc)["connection"] = c.connection
+		facttest.Is(t, c.connection, derive(t, doc).Frames[0].Extraneous, c.want)
+		facttest.At(doc, "project")["stage"] = "as_built"
+		facttest.Wants(t, "as built", derive(t, doc).Frames[0].Extraneous, "/earthing/frames/0/resistance_to_main_terminal_kohm")
+		frame(doc)["resistance_to_main_terminal_kohm"] = 5
+		facttest.At(doc, "project")["stage"] = "design"
+		facttest.Is(t, "read at design", derive(t, doc).Frames[0].Extraneous, true)
+		delete(frame(doc), "resistance_to_main_terminal_kohm")
+		delete(frame(doc), "connection")
+		facttest.Wants(t, "connection not stated", derive(t, doc).Frames[0].Extraneous, "/earthing/frames/0/connection")
+	}
 }
 
 // A lower resistance never makes a part less extraneous.

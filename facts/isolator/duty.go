@@ -17,8 +17,7 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]w
 		return
 	}
 	var ids, inverters []string
-	var voltages, currents []working.Number
-	parallel := 0
+	var voltages, currents, parallel []working.Number
 	for _, way := range through {
 		var inWay []working.Number
 		for _, i := range way {
@@ -26,19 +25,37 @@ func (f *Isolator) duty(through [][]int, pv pvstring.Facts, builtIn map[string]w
 			ids = append(ids, s.ID)
 			inverters = append(inverters, s.Inverter.Value())
 			voltages = append(voltages, s.VocMaxV)
+			parallel = append(parallel, s.StringsParallel)
 			inWay = append(inWay, s.IscMaxA)
 		}
-		parallel = max(parallel, len(inWay))
-		currents = append(currents, working.Sum("I_way", "A", inWay...))
+		currents = append(currents, backward(pv, way, working.Sum("I_way", "A", inWay...)))
 	}
 	f.Strings = working.List(ids...)
 	f.serves(inverters, builtIn)
-	f.StringsParallel = working.Counted("N_p", parallel, f.At)
+	f.StringsParallel = working.Greatest("N_p", "", parallel...)
 	f.VocMaxV = working.Greatest("U_oc,max", "V", voltages...)
 	f.IscMaxA = working.Greatest("I_duty", "A", currents...)
 	if len(ids) == 0 {
 		f.noStrings()
 	}
+}
+
+var fromOthers = working.NewFormula("I_rev", "A", "I_sc,max,input − I_way", working.Source{Document: "IEC 60947-3", Edition: "2020", Clause: "Annex D, DC-PV2: overcurrents and reverse currents of parallel strings", How: working.Memory})
+
+// backward is the greater of what the strings of a way drive forward and of what the
+// others on the same tracking input drive back through it, wherever they are joined:
+// before the isolator, behind it or inside the inverter.
+func backward(pv pvstring.Facts, way []int, own working.Number) working.Number {
+	if len(way) == 0 {
+		return own
+	}
+	input := pv.Strings[way[0]].Mppt.Value()
+	for i := range pv.Mppts {
+		if m := &pv.Mppts[i]; m.ID == input && m.StringsParallel.Value() > float64(len(way)) {
+			return working.Greatest("I_way", "A", own, fromOthers.Of(m.IscMaxA.As("I_sc,max,input"), own))
+		}
+	}
+	return own
 }
 
 // serves takes the inverters that the strings feed, and whether one of them has

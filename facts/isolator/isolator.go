@@ -6,6 +6,7 @@ package isolator
 import (
 	"strings"
 
+	"sunclause/facts/book"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
 	"sunclause/facts/working"
@@ -24,9 +25,9 @@ type Isolator struct {
 	Inverters         working.Names  `json:"inverters" words:"inverters that its strings feed"`
 	InvertersServed   working.Number `json:"inverters_served" words:"inverters that its strings feed: how many"`
 	InverterIsolator  working.Flag   `json:"inverter_has_isolator" words:"whether an inverter that its strings feed has a DC switch-disconnector inside"`
-	StringsParallel   working.Number `json:"strings_in_parallel" words:"most strings in parallel on one of its ways"`
+	StringsParallel   working.Number `json:"strings_in_parallel" words:"most strings in parallel on the tracking input of one of its ways, wherever they are joined"`
 	VocMaxV           working.Number `json:"voc_max_v" words:"greatest maximum voltage of the strings it opens"`
-	IscMaxA           working.Number `json:"isc_max_a" words:"greatest design short-circuit current through one of its ways"`
+	IscMaxA           working.Number `json:"isc_max_a" words:"greatest design short-circuit current through one of its ways, forward or backward"`
 	UeV               working.Number `json:"ue_v" words:"rated operational voltage as wired, in the stated category"`
 	IeA               working.Number `json:"ie_a" words:"rated operational current at that voltage"`
 	Category          working.Text   `json:"utilization_category" words:"utilization category it is used in"`
@@ -50,15 +51,15 @@ type Isolator struct {
 	GlandsFit         working.Flag   `json:"glands_fit" words:"whether the glands fit their cables"`
 	DrilledBack       working.Flag   `json:"drilled_through_back" words:"whether fixing holes go through the back"`
 	Combustible       working.Flag   `json:"enclosure_combustible" words:"whether the enclosure burns"`
-	BuiltIn           working.Flag   `json:"built_in" words:"whether it is part of an inverter"`
 	DistanceM         working.Number `json:"distance_to_inverter_m" words:"distance from the inverter"`
 	Accessible        working.Flag   `json:"readily_accessible" words:"whether it can be reached without a ladder, tool or key"`
 	RunsLive          working.Names  `json:"runs_live_when_open" words:"runs of PV cable in the circuits it opens that are still live in daylight with this isolator alone open"`
 	RunsDead          working.Names  `json:"runs_dead_when_open" words:"runs of PV cable that it makes dead when it alone is open"`
+	Inside
 }
 
 // Derive derives the facts of every isolator; nil when the document states none.
-func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Isolator {
+func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b book.Book) []Isolator {
 	if in.Isolators == nil {
 		return nil
 	}
@@ -68,6 +69,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts) []Is
 		iso := &in.Isolators[i]
 		all[i] = isolatorOf(iso)
 		all[i].Circuit, all[i].CircuitMade = c.Opens(iso), c.OpensMade(iso)
+		all[i].inside(iso, c, b)
 		all[i].Round = round(iso, c.Round(i))
 		all[i].duty(through[i], pv, builtIn)
 		all[i].rating(iso)
@@ -102,7 +104,6 @@ func isolatorOf(iso *schema.Isolator) Isolator {
 		IthA:              working.Stated("I_the", "A", sheet.ItheA),
 		IthAmbientC:       working.Stated("T_the", "°C", sheet.ItheAmbientC),
 		AmbientMaxC:       working.Stated("T_amb", "°C", iso.AmbientMaxC),
-		BuiltIn:           working.KnownFlag(iso.BuiltInto.Stated(), iso.At()),
 		DistanceM:         working.Stated("d", "m", iso.DistanceToInverterM),
 		Accessible:        working.StatedFlag(iso.ReadilyAccessible),
 	}

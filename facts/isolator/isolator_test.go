@@ -1,6 +1,7 @@
 package isolator_test
 
 import (
+	"fmt"
 	"testing"
 
 	"sunclause/facts/book"
@@ -61,13 +62,13 @@ func inParallel() object {
 func first(doc object) object { return doc["isolators"].(list)[0].(object) }
 
 func rules(method string) book.Book {
-	return facttest.Book(map[string]any{"voltage_method": method, "voc_factor": 1.15, "isc_factor": 1.25})
+	return facttest.Book(map[string]any{"voltage_method": method, "voc_factor": 1.15, "built_in_reach_m": 1.0, "isc_factor": 1.25})
 }
 
 func derive(t *testing.T, doc object, method string) isolator.Isolator {
 	t.Helper()
 	r := facttest.Derive(t, doc, rules(method))
-	all := isolator.Derive(r.Installation, r.Circuit, r.Strings)
+	all := isolator.Derive(r.Installation, r.Circuit, r.Strings, rules(method))
 	if len(all) == 0 {
 		t.Fatal("no isolators")
 	}
@@ -235,6 +236,60 @@ func TestCircuitByWiring(t *testing.T) {
 	doc["cables"].(list)[3].(object)["to"] = "INV1.ac"
 	f = derive(t, doc, "coefficient")
 	facttest.Wants(t, "circuit of an isolator between string and AC", f.CircuitMade, "/isolators/0")
+}
+
+// Strings with a way each that meet behind the isolator are in parallel all the same:
+// each way bears what the others drive back through it.
+func TestStringsJoinedBehind(t *testing.T) {
+	doc := site()
+	for i := 3; i <= 4; i++ {
+		id, way := fmt.Sprintf("S%d", i), fmt.Sprint(i)
+		doc["strings"] = append(doc["strings"].(list), object{"id": id, "module": "M", "modules_in_series": 10})
+		first(doc)["ways"] = append(first(doc)["ways"].(list), object{"id": way, "conductors_opened": "both"})
+		doc["cables"] = append(doc["cables"].(list), run("A"+way, id, "ISO1."+way+".in"), run("B"+way, "ISO1."+way+".out", "INV1.1"))
+	}
+	f := derive(t, doc, "coefficient")
+	facttest.Is(t, "three of four on one input", f.StringsParallel, 3)
+	facttest.Near(t, "two others drive back", f.IscMaxA, 2*17.375, 1e-9)
+	doc["cables"].(list)[7] = run("B4", "ISO1.4.out", "INV1.2")
+	f = derive(t, doc, "coefficient")
+	facttest.Is(t, "two on each", f.StringsParallel, 2)
+	facttest.Near(t, "one other drives back what one drives forward", f.IscMaxA, 17.375, 1e-9)
+}
+
+// An isolator is part of an inverter where its place, its distance and the circuit
+// bear that out; a word alone switches nothing off.
+func TestBuiltIn(t *testing.T) {
+	for _, c := range []struct {
+		name   string
+		change func(doc, iso object)
+		want   string
+	}{
+		{"borne out", func(object, object) {}, "true"},
+		{"place and distance left out", func(_, iso object) { delete(iso, "place"); delete(iso, "distance_to_inverter_m") }, "true"},
+		{"not stated", func(_, iso object) { delete(iso, "built_into") }, "false"},
+		{"outdoors, the inverter in the garage", func(_, iso object) { iso["place"] = "outdoor_wall" }, "[/isolators/0/place disagrees outdoor_wall /inverters/0/place garage]"},
+		{"twelve metres away", func(_, iso object) { iso["distance_to_inverter_m"] = 12 }, "[/isolators/0/distance_to_inverter_m disagrees 12 m /isolators/0/built_into part of it]"},
+		{"another one between", func(doc, _ object) {
+			doc["isolators"] = append(doc["isolators"].(list), object{"id": "Q", "circuit": "pv_dc", "ways": list{object{"id": "1"}, object{"id": "2"}}})
+			doc["cables"] = append(doc["cables"].(list)[:0:0], run("R1", "S1", "ISO1.1.in"), run("R2", "ISO1.1.out", "Q.1.in"), run("R3", "Q.1.out", "INV1.1"),
+				run("R4", "S2", "ISO1.2.in"), run("R5", "ISO1.2.out", "Q.2.in"), run("R6", "Q.2.out", "INV1.2"))
+		}, "[/isolators/0/built_into unconfirmed INV1]"},
+	} {
+		doc := site()
+		doc["inverters"].(list)[0].(object)["place"] = "garage"
+		iso := first(doc)
+		iso["built_into"], iso["place"], iso["distance_to_inverter_m"] = "INV1", "garage", 0
+		c.change(doc, iso)
+		f := derive(t, doc, "coefficient")
+		got := fmt.Sprint(f.BuiltIn.Value())
+		if !f.BuiltIn.Known() {
+			got = fmt.Sprint(f.BuiltIn.Missing())
+		}
+		if got != c.want {
+			t.Errorf("%s: built in is %s, want %s", c.name, got, c.want)
+		}
+	}
 }
 
 func TestPolesUsed(t *testing.T) {

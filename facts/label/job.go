@@ -30,6 +30,7 @@ type job struct {
 	sheets   map[string]*schema.InverterDatasheet // of the inverters, by their ids
 	values   map[string]values                    // what the strings behind a part come to
 	places   map[string]schema.Text               // where each part stands
+	numbered map[string]bool                      // how the ids of parts look without their numbers
 	apart    []inverterWay                        // what parts each inverter from the supply
 }
 
@@ -74,5 +75,9 @@ func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cable
 	}
 	j.through = c.Through(ids)
 	j.apart = j.inverterWays()
+	j.numbered = map[string]bool{}
+	for id := range j.places {
+		j.numbered[digits.ReplaceAllString(id, "#")] = id != ""
+	}
 	return j
 }

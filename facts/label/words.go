@@ -314,17 +314,13 @@ var naming = []string{"dual_supply", "multiple_dc_sources", "circuit_diagram", "
 // document states as named.
 func (r *reading) parts(j *job, l *schema.Label) {
 	named := partsNamed(l)
-	alike := map[string]bool{} // how ids of the document look, without their numbers
-	for id := range j.places {
-		alike[digits.ReplaceAllString(id, "#")] = id != ""
-	}
 	var read []string
 	for _, word := range idsRead.FindAllString(r.words, -1) {
 		_, is := j.places[word]
 		switch {
 		case is:
 			read = append(read, word)
-		case strings.ContainsAny(word, "0123456789") && alike[digits.ReplaceAllString(word, "#")]:
+		case strings.ContainsAny(word, "0123456789") && j.numbered[digits.ReplaceAllString(word, "#")]:
 			r.unlike = append(r.unlike, word+", which is no part")
 		}
 	}

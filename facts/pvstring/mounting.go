@@ -5,18 +5,26 @@ import (
 	"sunclause/schema"
 )
 
-// mountingDrawn is how the modules of a string stand to the roof by the drawing: apart
-// from its pitch on a rack, clear of the covering on the roof, else in it. It is taken
-// from the plane on which its modules are drawn; of a string without any, from the one
-// that it names.
-func mountingDrawn(in *schema.Installation, s *schema.String) working.Text {
-	plane := s.Plane.To()
+// planesDrawn are the planes on which the modules of strings are drawn, by the ids of
+// the strings.
+func planesDrawn(in *schema.Installation) map[string]*schema.Plane {
+	planes := map[string]*schema.Plane{}
 	for i := range in.Roof.Planes {
 		for k := range in.Roof.Planes[i].Modules {
-			if in.Roof.Planes[i].Modules[k].String.Is(s.ID.Value) {
-				plane = &in.Roof.Planes[i]
-			}
+			planes[in.Roof.Planes[i].Modules[k].String.Value] = &in.Roof.Planes[i]
 		}
+	}
+	return planes
+}
+
+// mountingDrawn is how the modules of a string stand to the roof by the drawing: apart
+// from its pitch on a rack, clear of the covering on the roof, else in it. It is taken
+// from the plane on which they are drawn; of a string without any, from the one that it
+// names.
+func mountingDrawn(drawn map[string]*schema.Plane, s *schema.String) working.Text {
+	plane := drawn[s.ID.Value]
+	if plane == nil {
+		plane = s.Plane.To()
 	}
 	tilt, gap := plane.TiltToRoofDeg, plane.GapUnderModulesMm
 	switch {

@@ -48,8 +48,9 @@ func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
 	if in.Strings != nil {
 		f.Strings = make([]String, len(in.Strings))
 	}
+	drawn := planesDrawn(in)
 	for i := range in.Strings {
-		f.Strings[i] = stringOf(in, &in.Strings[i], b)
+		f.Strings[i] = stringOf(in, &in.Strings[i], drawn, b)
 		f.Strings[i].path(c, all)
 	}
 	fed := f.byInput(in)

@@ -62,12 +62,13 @@ type String struct {
 	FuseStandard       working.Text   `json:"fuse_standard" words:"product standard of that device"`
 	FuseWithoutTool    working.Flag   `json:"fuse_without_tool" words:"whether that device can be withdrawn without a tool"`
 	FuseAmbientC       working.Number `json:"fuse_ambient_max_c" words:"highest ambient temperature around that device"`
-	ConnectorSame      working.Flag   `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
+	Drawn
+	ConnectorSame working.Flag `json:"connector_same_type" words:"whether the mating connector is of the module connector's type"`
 }
 
 // stringOf derives the facts of a string, but for what hangs on its neighbours
 // at the input, which neighbours adds.
-func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
+func stringOf(in *schema.Installation, s *schema.String, drawn map[string]*schema.Plane, b book.Book) String {
 	m := moduleOf(s.Module.To())
 	series := working.Stated("N_s", "", s.ModulesInSeries)
 	cold := working.Stated("T_min", "°C", in.Site.TempMinC)
@@ -80,7 +81,10 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 		VocStcV:         vocStc.Of(series, m.voc),
 		VmpStcV:         vmpStc.Of(series, m.vmp),
 		VmpBy:           m.vmpBy(),
+		Drawn:           drawnOf(in, s),
 		IscStcA:         m.isc,
+		Mounting:        working.StatedText(s.Mounting),
+		MountingDrawn:   mountingDrawn(drawn, s),
 		IscMaxA:         m.designShortCircuit(b),
 		ImpA:            m.imp,
 		PowerW:          power.Of(series, working.Stated("P_max", "W", m.sheet.PmaxW)),
@@ -89,7 +93,7 @@ func stringOf(in *schema.Installation, s *schema.String, b book.Book) String {
 		ConnectorSame:   working.Same(working.StatedText(m.sheet.Connector), working.StatedText(s.ConnectorMate)),
 	}
 	f.cold(m, series, cold, b)
-	f.hot(m, series, in, s, b)
+	f.hot(m, series, in, b)
 	f.overcurrent(s, b)
 	return f
 }
@@ -129,8 +133,7 @@ func (f *String) chosen(method working.Text, crystalline bool) working.Number {
 }
 
 // hot works out what is left of the voltages with the sun on the roof.
-func (f *String) hot(m module, series working.Number, in *schema.Installation, s *schema.String, b book.Book) {
-	f.Mounting, f.MountingDrawn = working.StatedText(s.Mounting), mountingDrawn(in, s)
+func (f *String) hot(m module, series working.Number, in *schema.Installation, b book.Book) {
 	rise := b.Keyed("cell_temperature_rise", "mounting", working.Agreed(f.Mounting, f.MountingDrawn), "rise_k", "ΔT")
 	f.CellTempMaxC = hottestCell.Of(working.Stated("T_max", "°C", in.Site.TempMaxC), rise)
 	f.VocHotV = m.vocAt("U_oc,hot", series, f.CellTempMaxC)

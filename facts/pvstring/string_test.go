@@ -1,6 +1,7 @@
 package pvstring_test
 
 import (
+	"fmt"
 	"testing"
 
 	"sunclause/facts/facttest"
@@ -126,6 +127,44 @@ func TestConnector(t *testing.T) {
 			t.Errorf("%s mated with type A: same is %v", mate, s.ConnectorSame.Value())
 		}
 	}
+}
+
+// Modules drawn for a string are those in series, on the plane that it names.
+func TestDrawn(t *testing.T) {
+	n := 0
+	module := func(of string) object {
+		n++
+		return object{"id": fmt.Sprintf("M%d", n), "x_mm": 0, "y_mm": 0, "orientation": "portrait", "string": of}
+	}
+	drawn := func(planes ...object) pvstring.String {
+		doc := plant(m1(), 2, 1)
+		all := list{}
+		for _, p := range planes {
+			all = append(all, p)
+		}
+		doc["roof"] = object{"planes": all}
+		facttest.At(doc, "strings", 0)["plane"] = "P1"
+		return *firstString(t, doc, "coefficient")
+	}
+	plane := func(id string, modules ...any) object { return object{"id": id, "modules": append(list{}, modules...)} }
+	s := drawn(plane("P1", module("S1"), module("S1")), plane("P2"))
+	facttest.Is(t, "both", s.ModulesDrawn, 2)
+	facttest.Is(t, "on its plane", s.DrawnOn, "P1")
+	facttest.Is(t, "roof drawn", s.RoofDrawn, true)
+	s = drawn(plane("P1", module("S1")), plane("P2", module("S1"), module("S1")))
+	facttest.Is(t, "one too many", s.ModulesDrawn, 3)
+	facttest.Is(t, "on two planes", s.DrawnOn, "P1, P2")
+	loose := module("S1")
+	delete(loose, "string")
+	s = drawn(plane("P1", module("S1"), loose))
+	facttest.Wants(t, "one that says of no string", s.ModulesDrawn, "/roof/planes/0/modules/1/string")
+	s = drawn(plane("P1", module("S1"), module("S1"), loose))
+	facttest.Is(t, "one that cannot be of it", s.ModulesDrawn, 2)
+	s = drawn(plane("P1"))
+	facttest.Is(t, "roof not drawn", s.RoofDrawn, false)
+	facttest.Wants(t, "nowhere", s.DrawnOn, "/roof/planes")
+	s = drawn(object{"id": "P1"})
+	facttest.Wants(t, "modules not stated", s.RoofDrawn, "/roof/planes/0/modules")
 }
 
 // How modules stand to the roof is held against the plane on which they are drawn;

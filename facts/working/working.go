@@ -31,7 +31,7 @@ const (
 	Read           How = "read"            // in the document named, or in one that quotes it
 	Memory         How = "memory"          // remembered; check your copy
 	CommonPractice How = "common practice" // a rule of thumb with no published source
-	Definition     How = "definition"      // true by the meaning of the words
+	Definition     How = "definition"      // true by physics, geometry or the meaning of the words
 )
 
 // ByDefinition is the source of sums, counts and ratios.
