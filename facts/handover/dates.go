@@ -168,7 +168,10 @@ func furthest(pairs []pair, s span, due []working.Gap, source working.Source) wo
 	return l.Of(func(x ...float64) float64 { return s.outside(x[1] - x[0]) }, working.Day(spoken(worst.earlier), worst.earlier), working.Day(spoken(worst.later), worst.later))
 }
 
-// spoken is a date and where it stands.
+// spoken is a date and where it stands; one of the table stands for itself.
 func spoken(date schema.Text) string {
-	return strings.TrimSpace(date.Value + " " + schema.Spoken(date.At()))
+	if date.At() == "" {
+		return date.Value
+	}
+	return date.Value + " " + schema.Spoken(date.At())
 }

@@ -56,6 +56,23 @@ func TestOrdersOfDates(t *testing.T) {
 	}
 }
 
+// A finding names both dates and where they stand.
+func TestOrderNamesBothDates(t *testing.T) {
+	doc := premises(1)
+	doc["project"].(object)["design_date"] = "2026-02-10"
+	doc["handover"].(object)["start_of_work"] = "2026-02-09"
+	for _, c := range []struct{ earlier, want string }{
+		{"/project/design_date", "design before work: 2026-02-10 project.design_date, but 2026-02-09 handover.start_of_work"},
+		{"2026-03-01", "design before work: 2026-03-01, but 2026-02-09 handover.start_of_work"},
+		{"2026-02-01", "design before work"},
+	} {
+		o := order(t, doc, object{"title": "design before work", "earlier": c.earlier, "later": "/handover/start_of_work", "least_d": 0.0})
+		if o.Name != c.want {
+			t.Errorf("it is called %q, want %q", o.Name, c.want)
+		}
+	}
+}
+
 // A date that is due and not stated leaves the order open, unless others break it.
 func TestOrderOfDatesDue(t *testing.T) {
 	doc := premises(1)
