@@ -38,7 +38,7 @@ var doors = map[string][]string{
 	"engine/record":         {"schema", "facts/working", "engine/ruleset", "engine/judge"},
 	"engine/report/drawing": {"schema", "facts", "facts/working", "facts/circuit", "engine/judge"},
 	"engine/report":         {"schema", "facts", "facts/working", "engine/catalogue", "engine/ruleset", "engine/judge", "engine/record", "engine/report/drawing"},
-	"engine/report/sheets":  {"schema", "facts/working", "facts/circuit", "facts/label", "facts/commissioning", "engine/judge", "engine/report", "engine/report/drawing"},
+	"engine/report/sheets":  {"schema", "facts/working", "facts/circuit", "facts/commissioning", "facts/label", "engine/judge", "engine/report", "engine/report/drawing"},
 	"cmd/sunclause":         {"schema", "facts", "engine/catalogue", "engine/ruleset", "engine/judge", "engine/trial", "engine/record", "engine/report", "engine/report/sheets", "policies"},
 }
 
