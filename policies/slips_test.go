@@ -230,17 +230,17 @@ func (st *slipTable) note(s slips.Slip, name, stage string, o slipOutcome, broke
 // that a listed one survives no more.
 func (st *slipTable) hold(t *testing.T) {
 	t.Helper()
-	raw, err := os.ReadFile(survivorsFile)
-	listed := survivors{}
-	if err == nil {
-		err = json.Unmarshal(raw, &listed)
-	}
+	listed, err := readSurvivors(survivorsFile)
 	if err != nil && !*update {
+		t.Fatal(err)
+	}
+	ofLists, err := readSurvivors(argumentsFile)
+	if err != nil {
 		t.Fatal(err)
 	}
 	now := survivors{}
 	for k := range st.shapes {
-		argument := listed[k[0]][k[1]]
+		argument := cmp.Or(ofLists[k[0]][k[1]], listed[k[0]][k[1]])
 		if argument == "" && !*update {
 			t.Errorf("%s of %s: nothing finds it, and it is not in %s", k[0], k[1], survivorsFile)
 		}
@@ -260,6 +260,16 @@ func (st *slipTable) hold(t *testing.T) {
 			}
 		}
 	}
+}
+
+// readSurvivors reads the arguments of a file.
+func readSurvivors(name string) (survivors, error) {
+	all := survivors{}
+	raw, err := os.ReadFile(name)
+	if err == nil {
+		err = json.Unmarshal(raw, &all)
+	}
+	return all, err
 }
 
 func writeSurvivors(t *testing.T, now survivors) {

@@ -3,6 +3,7 @@ package accircuit
 import (
 	"slices"
 
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -16,13 +17,13 @@ type link struct {
 	device          *schema.ProtectiveDevice // overcurrent device of the way
 	entry           *schema.ACCircuit        // its entry among the circuits; a blank one where it has none
 	generators      []*generator
-	endsAtGenerator bool          // it ends at a generator
-	before          []upstream    // devices between its board and the supply
-	runs            []int         // from the generators, or the board before, to the way
-	isolators       [][]int       // by generator: isolators from the generator on
-	toMain          [][]int       // by generator: runs from the far end to the main board
-	toOrigin        [][]int       // by generator: runs from the generator to the supply
-	missing         []working.Gap // why the way to the supply was not found; nil where it was
+	endsAtGenerator bool               // it ends at a generator
+	before          []circuit.Upstream // devices between its board and the supply
+	runs            []int              // from the generators, or the board before, to the way
+	isolators       [][]int            // by generator: isolators from the generator on
+	toMain          [][]int            // by generator: runs from the far end to the main board
+	toOrigin        [][]int            // by generator: runs from the generator to the supply
+	missing         []working.Gap      // why the way to the supply was not found; nil where it was
 }
 
 // links follows every generator to the supply and gathers the circuits passed.
@@ -39,7 +40,7 @@ func (m *mains) links() []*link {
 		for n, way := range g.path.Ways {
 			l := byWay[way]
 			if l == nil {
-				l = m.linkAt(g.path.Ways[n:])
+				l = m.linkAt(way)
 				byWay[way], all = l, append(all, l)
 			}
 			rest := m.circuit.ToSupply(way)
@@ -54,11 +55,10 @@ func (m *mains) links() []*link {
 	return all
 }
 
-// linkAt is the circuit that leaves the first of some ways, which lead from there
-// to the supply.
-func (m *mains) linkAt(ways []string) *link {
-	way := m.outlets[ways[0]].way
-	return &link{id: ways[0], at: way.At(), way: way, device: way.Device.To(), entry: m.entryOf(ways[0]), before: m.before(ways)}
+// linkAt is the circuit that leaves a way of a board.
+func (m *mains) linkAt(terminal string) *link {
+	way := m.outlets[terminal].way
+	return &link{id: terminal, at: way.At(), way: way, device: way.Device.To(), entry: m.entryOf(terminal), before: m.circuit.Before(terminal)}
 }
 
 // entryOf finds the entry of a way among the circuits.

@@ -1,6 +1,7 @@
 package accircuit
 
 import (
+	"sunclause/facts/circuit"
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -113,7 +114,7 @@ func (l *link) oneWayBefore() working.Flag {
 	if !l.traced() {
 		return working.UnknownFlag(l.missing...)
 	}
-	return working.Any(each(l.before, func(u upstream) working.Flag { return unidirectional(u.device) })...)
+	return working.Any(each(l.before, func(u circuit.Upstream) working.Flag { return unidirectional(u.Device) })...)
 }
 
 // unidirectional takes a device to pass power one way only where its maker says

@@ -53,14 +53,14 @@ func (m *mains) residual(l *link, u Use) Residual {
 // be said.
 func (l *link) residualDevices() Residual {
 	way := l.way
-	own := []upstream{{l.device, working.StatedFlag(way.RCDShared)}}
+	own := []circuit.Upstream{{Device: l.device, Shared: working.StatedFlag(way.RCDShared)}}
 	if way.RCD.Stated() {
-		own = append(own, upstream{way.RCD.To(), working.StatedFlag(way.RCDShared)})
+		own = append(own, circuit.Upstream{Device: way.RCD.To(), Shared: working.StatedFlag(way.RCDShared)})
 	}
 	var found []working.Flag
-	var all []upstream
+	var all []circuit.Upstream
 	for _, u := range append(own, l.before...) {
-		is := circuit.OpensOnResidual(u.device)
+		is := circuit.OpensOnResidual(u.Device)
 		found = append(found, is)
 		if !is.Known() || is.Value() {
 			all = append(all, u)
@@ -76,24 +76,24 @@ func (l *link) residualDevices() Residual {
 		r.RCDFitted = working.Any(r.RCDFound, working.StatedFlag(way.RCDFitted))
 	}
 	if all == nil {
-		all = []upstream{{way.RCD.To(), working.StatedFlag(way.RCDShared)}}
+		all = []circuit.Upstream{{Device: way.RCD.To(), Shared: working.StatedFlag(way.RCDShared)}}
 	}
 	r.worst(all)
 	return r
 }
 
 // worst takes the worst of the residual current devices that a circuit is behind.
-func (r *Residual) worst(all []upstream) {
-	first := all[0].device
+func (r *Residual) worst(all []circuit.Upstream) {
+	first := all[0].Device
 	r.RCDType, r.ResidualMa = working.StatedText(first.RCDType), working.Stated("I_Δn", "mA", first.ResidualCurrentMa)
 	var delayed, opens, shared []working.Flag
 	for i, u := range all {
-		delayed = append(delayed, working.StatedFlag(u.device.TimeDelayed))
-		opens = append(opens, working.StatedFlag(u.device.OpensNeutral))
-		shared = append(shared, u.shared)
+		delayed = append(delayed, working.StatedFlag(u.Device.TimeDelayed))
+		opens = append(opens, working.StatedFlag(u.Device.OpensNeutral))
+		shared = append(shared, u.Shared)
 		if i > 0 {
-			r.RCDType = lesserType(r.RCDType, working.StatedText(u.device.RCDType))
-			r.ResidualMa = working.Least("I_Δn", "mA", r.ResidualMa, working.Stated("I_Δn", "mA", u.device.ResidualCurrentMa))
+			r.RCDType = lesserType(r.RCDType, working.StatedText(u.Device.RCDType))
+			r.ResidualMa = working.Least("I_Δn", "mA", r.ResidualMa, working.Stated("I_Δn", "mA", u.Device.ResidualCurrentMa))
 		}
 	}
 	r.RCDDelayed, r.RCDOpensNeutral, r.RCDShared = working.Any(delayed...), working.All(opens...), working.Any(shared...)

@@ -33,20 +33,10 @@ func (m *mains) wayDevice(o outlet, entry *schema.ACCircuit) WayDevice {
 		AdditionalStated: working.KnownFlag(entry.AdditionalProtectionNeeded.Yes(), entry.AdditionalProtectionNeeded.At()),
 	}
 	f.NeutralByPoles = neutralByPoles(d, f.NeutralStated)
-	l := link{way: o.way, device: d, before: m.before(m.waysFrom(o))}
+	l := link{way: o.way, device: d, before: m.circuit.Before(o.board.ID.Value + "." + o.way.ID.Value)}
 	r := l.residualDevices()
 	f.WayRCDFitted, f.WayRCDType, f.WayResidualMa, f.WayRCDDelayed = r.RCDFitted, r.RCDType, r.ResidualMa, r.RCDDelayed
 	return f
-}
-
-// waysFrom lists a way and those that lead on from its board to the supply, as far as it
-// was traced.
-func (m *mains) waysFrom(o outlet) []string {
-	terminal := o.board.ID.Value + "." + o.way.ID.Value
-	if path := m.circuit.ToSupply(terminal); path.Input != "" && !path.Ambiguous && len(path.Ways) > 0 {
-		return path.Ways
-	}
-	return []string{terminal}
 }
 
 // neutralByPoles reports whether a device opens the neutral by its poles: one more than

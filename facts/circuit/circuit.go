@@ -62,6 +62,7 @@ type Circuit struct {
 	nets      nets
 	carried   []load          // by run
 	switches  map[string]bool // ids of the switches between sources
+	supply    *schema.Supply
 	branchOf  func(terminal string) *branch
 	outlets   map[string]*outlet // ways of boards, by their terminals
 	earthed   map[string]string  // parts to which only protective conductors go, with their places
@@ -69,7 +70,7 @@ type Circuit struct {
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, switches: map[string]bool{}, places: PlacesOf(in)}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, supply: &in.AC.Supply, switches: map[string]bool{}, places: PlacesOf(in)}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}

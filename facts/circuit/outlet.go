@@ -9,6 +9,7 @@ import (
 
 // outlet is one way of a board: what the document calls it, and what hangs on it.
 type outlet struct {
+	board      *schema.Board
 	way        *schema.BoardWay
 	branch     *branch // what hangs on it
 	generators []fed   // generators whose way to the supply leads through it
@@ -62,7 +63,7 @@ func (c *Circuit) findOutlets(in *schema.Installation) {
 		b := &in.AC.Boards[i]
 		for k := range b.Ways {
 			name := b.ID.Value + "." + b.Ways[k].ID.Value
-			c.outlets[name] = &outlet{way: &b.Ways[k], branch: c.branchOf(name)}
+			c.outlets[name] = &outlet{board: b, way: &b.Ways[k], branch: c.branchOf(name)}
 		}
 	}
 	for _, g := range generatorsOf(in) {

@@ -47,7 +47,7 @@ func (d *deriver) circuits() []CircuitTest {
 			Subject:       working.Subject{ID: c.ID.Value, At: c.At(), Name: "tests of circuit " + c.ID.Value},
 			Serves:        d.servesOf(c.Way, way),
 			LoopStatedOhm: working.Stated("Z_s", "Ω", c.ZsOhm),
-			RCDFitted:     rcdOn(way),
+			RCDFitted:     d.rcdOn(c.Way, way),
 		}
 		all[i].loops(d, c.ID.Value)
 		all[i].insulated(d, c.ID.Value)
@@ -64,23 +64,41 @@ func (d *deriver) servesOf(name schema.Text, way *schema.BoardWay) working.Text 
 	return d.c.Serves(name.Value)
 }
 
-// rcdOn reports whether a residual current device protects a way.
-func rcdOn(way *schema.BoardWay) working.Flag {
-	own := circuit.OpensOnResidual(way.Device.To())
+// devicesOn lists the protective devices that the circuit of a way is behind: those of the
+// way, then those between its board and the supply.
+func (d *deriver) devicesOn(name schema.Text, way *schema.BoardWay) []*schema.ProtectiveDevice {
+	all := []*schema.ProtectiveDevice{way.Device.To()}
 	if way.RCD.Stated() {
-		return working.Any(own, circuit.OpensOnResidual(way.RCD.To()))
+		all = append(all, way.RCD.To())
 	}
-	return own
+	if d.find.ways[name.Value] == way {
+		for _, u := range d.c.Before(name.Value) {
+			all = append(all, u.Device)
+		}
+	}
+	return all
 }
 
-// residualDevice is the device with a residual current on the way of the circuit
-// tested.
-func (d *deriver) residualDevice(part schema.Text) *schema.ProtectiveDevice {
-	way := d.find.way(d.find.circuit(part).Way)
-	if way.RCD.Stated() {
-		return way.RCD.To()
+// rcdOn reports whether a residual current device protects a way.
+func (d *deriver) rcdOn(name schema.Text, way *schema.BoardWay) working.Flag {
+	var found []working.Flag
+	for _, device := range d.devicesOn(name, way) {
+		found = append(found, circuit.OpensOnResidual(device))
 	}
-	return way.Device.To()
+	return working.Any(found...)
+}
+
+// residualDevice is the first device with a residual current that the circuit tested is
+// behind; where there is none that of its way.
+func (d *deriver) residualDevice(part schema.Text) *schema.ProtectiveDevice {
+	name := d.find.circuit(part).Way
+	all := d.devicesOn(name, d.find.way(name))
+	for _, device := range all {
+		if circuit.OpensOnResidual(device).Value() {
+			return device
+		}
+	}
+	return all[0]
 }
 
 func (f *CircuitTest) loops(d *deriver, id string) {

@@ -10,12 +10,13 @@ import (
 func premises() object {
 	doc := site(module(), 10)
 	doc["datasheets"].(object)["protective_devices"] = object{
-		"rcbo": object{"kind": "rcbo", "residual_current_ma": 30, "time_delayed": false}, "mcb": object{"kind": "circuit_breaker"}}
+		"rcbo": object{"kind": "rcbo", "residual_current_ma": 30, "time_delayed": false}, "mcb": object{"kind": "circuit_breaker"}, "fuse": object{"kind": "fuse"}}
+	doc["cables"] = list{}
 	doc["datasheets"].(object)["inverters"] = object{"I": object{"dc_voltage_max_v": 600, "mppts": list{object{}}, "ac_power_rated_w": 5000, "phases": 1, "backup_output": false}}
 	doc["inverters"] = list{object{"id": "INV1", "datasheet": "I", "battery_fitted": false}}
 	doc["isolators"] = list{object{"id": "ISO1", "circuit": "ac", "ways": list{object{"id": "1"}}}}
 	doc["ac"] = object{
-		"boards":   list{object{"id": "B1", "ways": list{object{"id": "1", "serves": "pv_supply", "device": "rcbo"}, object{"id": "2", "serves": "lighting", "device": "mcb"}}}},
+		"boards":   list{object{"id": "B1", "incoming_device": "fuse", "ways": list{object{"id": "1", "serves": "pv_supply", "device": "rcbo"}, object{"id": "2", "serves": "lighting", "device": "mcb"}}}},
 		"circuits": list{object{"id": "C1", "way": "B1.1", "zs_ohm": 0.4}, object{"id": "C2", "way": "B1.2"}},
 	}
 	return doc
@@ -52,6 +53,17 @@ func TestWithRCD(t *testing.T) {
 		doc := premises()
 		facttest.At(doc, "datasheets", "protective_devices", "rcbo")["kind"] = kind
 		facttest.Is(t, kind, derive(t, doc, figures(0.04)).Circuits[0].RCDFitted, want)
+	}
+	doc := premises()
+	board := facttest.At(doc, "ac", "boards", 0)
+	board["incoming_device"] = "rcbo"
+	record(doc)["rcds"] = list{object{"id": "RC1", "part": "C2", "test_current_ma": 30}}
+	f := derive(t, doc, figures(0.04))
+	facttest.Is(t, "before the board", f.Circuits[1].RCDFitted, true)
+	facttest.Is(t, "tested by its rated current", f.RCDs[0].CurrentMultiple, 1)
+	delete(board, "incoming_device")
+	if f := derive(t, doc, figures(0.04)).Circuits[1].RCDFitted; f.Known() {
+		t.Errorf("what stands before the board is not stated: %t", f.Value())
 	}
 }
 

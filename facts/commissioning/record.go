@@ -11,6 +11,7 @@ import (
 type Record struct {
 	Agreement
 
+	PVTested           working.Flag   `json:"pv_tested" words:"whether there are readings on its strings, which nobody has before they are built"`
 	Category           working.Text   `json:"test_category" words:"test regime of IEC 62446-1"`
 	Instruments        working.Number `json:"test_instruments" words:"test instruments recorded"`
 	TestsDone          working.Names  `json:"tests_done" words:"tests that were done and passed"`
@@ -41,6 +42,7 @@ func (d *deriver) record() Record {
 		Signed:          working.StatedFlag(c.ReportSigned),
 		TesterKnown:     working.IsStated(c.TesterCompetence),
 		Parallel:        d.mostParallel(),
+		PVTested:        working.KnownFlag(len(c.Strings)+len(c.Combiners)+len(c.Curves)+len(c.Insulation) > 0, c.At()),
 		SwitchesUntried: untested(d, d.in.Isolators, "/isolators", "switching_device", func(i *schema.Isolator) schema.Text { return i.ID }),
 		SPDsUnproved:    untested(d, d.in.SPDs, "/spds", "spd_indicator", func(s *schema.SPD) schema.Text { return s.ID }),
 		FramesUnread:    d.framesUnread(),

@@ -151,10 +151,15 @@ func roofAccess(j *job) ([]site, []working.Gap) {
 }
 
 // spds are the surge protective devices that stand by themselves; one inside an
-// inverter is looked after by the inverter.
+// inverter is looked after by the inverter. It is inside where its terminal and its
+// place are those of the inverter: a word alone lets no label fall away.
 func spds(j *job) (all []site, missing []working.Gap) {
 	for i := range j.in.SPDs {
-		if p := &j.in.SPDs[i]; !p.BuiltInto.Stated() {
+		p := &j.in.SPDs[i]
+		inverter := p.BuiltInto.To()
+		inside := p.BuiltInto.Stated() && circuit.Part(p.ConnectedAt.Value) == p.BuiltInto.Value
+		apart := p.Place.Stated() && inverter.Place.Stated() && !p.Place.Is(inverter.Place.Value)
+		if !inside || apart {
 			all = append(all, site{part: p.ID.Value, at: p.At(), fits: always(p.At())})
 		}
 	}

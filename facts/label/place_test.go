@@ -132,6 +132,9 @@ func TestPlaces(t *testing.T) {
 		{"surge protection", "spd", "always", change(func(d object) {
 			d["spds"] = list{object{"id": "P1", "connected_at": "INV1.1"}, object{"id": "P2", "connected_at": "INV1.1", "built_into": "INV1"}}
 		}), "x@P1 false"},
+		{"surge protection said to be inside, on another part", "spd", "always", change(func(d object) {
+			d["spds"] = list{object{"id": "P1", "connected_at": "ISO1.1.in", "built_into": "INV1"}}
+		}), "x@P1 false"},
 		{"residual current device", "rcd_board", "always", change(func(d object) {
 			d["datasheets"].(object)["protective_devices"] = object{"D": object{"kind": "rcbo"}}
 			board(d)["ways"].(list)[0].(object)["device"] = "D"

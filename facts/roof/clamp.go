@@ -107,7 +107,7 @@ func (h clampHold) zoneFit() zoneFit {
 		pull:    working.Greatest("w_zone", "Pa", pulls...),
 		allowed: working.KnownFlag(len(outside) > 0, h.doc.Side.At()),
 	}
-	none := []working.Gap{working.Unstated(list)} // the maker states no zone for this place
+	none := []working.Gap{working.OffList(list, "zone of the "+h.side+" side for a clamp at this place")}
 	if !at.Known() {
 		none = at.Missing()
 	}

@@ -17,6 +17,8 @@ type Opening struct {
 	ClearanceMm  working.Number `json:"clearance_mm" words:"distance to the nearest module; 0 where a module covers it"`
 	Modules      working.Number `json:"modules" words:"modules on the plane"`
 	ModulesOver  working.Number `json:"modules_over" words:"modules that lie over it"`
+	LeastMm      working.Number `json:"shorter_side_mm" words:"shorter of its width and length"`
+	GreatestMm   working.Number `json:"longer_side_mm" words:"longer of its width and length"`
 	InsideMm     working.Number `json:"inside_plane_mm" words:"least distance to the outline of the plane; below zero it reaches beyond"`
 	Overlaps     working.Number `json:"openings_in_its_place" words:"other openings that lie where it does"`
 	Rafters      working.Number `json:"rafters_through_it" words:"rafters that run through it though it fits between two of them"`
@@ -50,6 +52,8 @@ func (s *slope) openingFacts() []Opening {
 // rafters.
 func (s *slope) openingPlace(f *Opening, i int, b *box) {
 	f.InsideMm = s.inside(b)
+	width, length := working.Stated("w", "mm", s.doc.Openings[i].WidthMm), working.Stated("l", "mm", s.doc.Openings[i].LengthMm)
+	f.LeastMm, f.GreatestMm = working.Least("a_min", "mm", width, length), working.Greatest("a_max", "mm", width, length)
 	flat := b.bounds()
 	var overlaps []working.Flag
 	for j := range s.doc.Openings {

@@ -57,6 +57,7 @@ func (s *slope) planeFacts() Plane {
 // Frame is what carries the plane.
 type Frame struct {
 	Structure      working.Text   `json:"structure" words:"kind of structure"`
+	AsSupported    working.Flag   `json:"structure_as_supported" words:"whether the kind of structure agrees with its supports, the direction of its timbers and their class"`
 	TimberEvidence working.Text   `json:"timber_evidence" words:"how the strength class is known"`
 	TimberDensity  working.Number `json:"timber_density_kg_per_m3" words:"characteristic density of the timber"`
 	FrameCondition working.Text   `json:"structure_condition" words:"condition of the timber"`
@@ -88,6 +89,7 @@ func (s *slope) frame() Frame {
 	loaded := working.Sum("g_all", "kN/m²", roof, s.dead.ArrayKnM2)
 	return Frame{
 		Structure:      working.StatedText(r.Structure),
+		AsSupported:    s.asSupported(),
 		TimberEvidence: working.StatedText(r.TimberEvidence),
 		TimberDensity:  s.material("density_kg_per_m3", "ρ_k", r.TimberClass, r.TimberDensityKgPerM3),
 		FrameCondition: working.StatedText(r.Condition),
@@ -101,6 +103,34 @@ func (s *slope) frame() Frame {
 		BendingBefore:  s.bending(roof),
 		BendingAfter:   s.bending(loaded),
 	}
+}
+
+// asSupported reports whether the kind of structure agrees with what else is stated of
+// it: trusses have members of their own as supports and run up the slope, and neither
+// steel nor concrete has a strength class of timber.
+func (s *slope) asSupported() working.Flag {
+	r := s.doc.Rafters
+	if !r.Structure.Stated() {
+		return working.UnknownFlag(r.Structure.At())
+	}
+	is := working.StatedText(r.Structure)
+	truss := is.OneOf("trussed_rafter", "attic_truss")
+	var agree []working.Flag
+	if r.Supports.Stated() {
+		agree = append(agree, same(truss, working.StatedText(r.Supports).OneOf("truss_members")))
+	}
+	if r.Direction.Is("across_slope") {
+		agree = append(agree, working.Not(is.OneOf("cut_roof", "trussed_rafter", "attic_truss")))
+	}
+	if r.TimberClass.Stated() {
+		agree = append(agree, working.Not(is.OneOf("steel_frame", "concrete_deck")))
+	}
+	return working.All(append(agree, working.KnownFlag(true, r.Structure.At()))...)
+}
+
+// same reports whether two things are both so or both not so.
+func same(a, b working.Flag) working.Flag {
+	return working.Any(working.All(a, b), working.All(working.Not(a), working.Not(b)))
 }
 
 // Formulas of a rafter in bending.

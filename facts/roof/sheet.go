@@ -21,6 +21,8 @@ type Sheet struct {
 	DepthInThread    working.Flag   `json:"depth_within_thread" words:"whether the thread is as long as the depth that the maker asks for, where one is printed"`
 	DistancesRise    working.Flag   `json:"distances_in_order" words:"whether the least distances printed rise from edge to spacing to end"`
 	SpansFall        working.Flag   `json:"spans_fall_with_load" words:"whether no row of the span table allows more for a greater load"`
+	SpanLoadsRatio   working.Number `json:"span_loads_ratio" words:"greatest load over least load within one row of the span table"`
+	LoadsRatio       working.Number `json:"loads_ratio" words:"greatest over least of the resistances declared"`
 	FreeOverSpan     working.Number `json:"free_end_over_span" words:"longest free end of a rail over its greatest span"`
 	TorquesRise      working.Flag   `json:"torques_in_order" words:"whether the lowest torque is not above the highest"`
 	FramesRise       working.Flag   `json:"frames_in_order" words:"whether the lowest frame that a clamp fits is not above the highest"`
@@ -60,6 +62,8 @@ func fixingSheet(id string, doc *schema.FixingDatasheet) Sheet {
 		DepthInThread:    inOrder(screw.At(), screw.DepthMinMm, screw.ThreadLengthMm),
 		DistancesRise:    inOrder(screw.At(), screw.EdgeDistanceMinMm, screw.SpacingMinMm, screw.EndDistanceMinMm),
 		SpansFall:        spansFall(rail),
+		SpanLoadsRatio:   spanLoadsRatio(rail),
+		LoadsRatio:       loadsRatio(&doc.Load),
 		FreeOverSpan:     working.Ratio("c/s", working.Stated("c", "mm", rail.CantileverMaxMm), greatestSpan(rail)),
 		TorquesRise:      inOrder(clamp.At(), clamp.TorqueMinNM, clamp.TorqueMaxNM),
 		FramesRise:       inOrder(clamp.At(), clamp.FrameHeightMinMm, clamp.FrameHeightMaxMm),
@@ -111,4 +115,38 @@ func greatestSpan(rail *schema.RailDatasheet) working.Number {
 		return working.Unknown("s_row", "mm", rail.Member("spans"))
 	}
 	return working.Greatest("s_row", "mm", all...)
+}
+
+// spanLoadsRatio is how far apart the two loads of a row of the span table are, at most.
+// One that is zero or not printed does not count.
+func spanLoadsRatio(rail *schema.RailDatasheet) working.Number {
+	var all []working.Number
+	for i := range rail.Spans {
+		if row := &rail.Spans[i]; row.UpliftKnPerM.Value > 0 && row.DownKnPerM.Value > 0 {
+			all = append(all, apartBy(working.Stated("q_up", "kN/m", row.UpliftKnPerM), working.Stated("q_down", "kN/m", row.DownKnPerM)))
+		}
+	}
+	if all == nil {
+		return working.Unknown("q", "", rail.Member("spans"))
+	}
+	return working.Greatest("q", "", all...)
+}
+
+// loadsRatio is how far apart the resistances declared are.
+func loadsRatio(load *schema.FixingLoad) working.Number {
+	var all []working.Number
+	for _, n := range []schema.Number{load.UpliftKn, load.DownKn, load.AlongSlopeKn} {
+		if n.Stated() {
+			all = append(all, working.Stated("R", "kN", n))
+		}
+	}
+	if all == nil {
+		return working.Unknown("q", "", load.At())
+	}
+	return apartBy(all...)
+}
+
+// apartBy is the greatest of some numbers over the least.
+func apartBy(all ...working.Number) working.Number {
+	return working.Ratio("q", working.Greatest("max", "", all...), working.Least("min", "", all...))
 }

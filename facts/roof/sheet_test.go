@@ -18,6 +18,8 @@ func TestFixingSheets(t *testing.T) {
 	if !s.DepthInThread.Value() || !s.DistancesRise.Value() || !f[2].SpansFall.Value() || !f[0].FramesRise.Value() || !f[0].TorquesRise.Value() {
 		t.Error("values in order are not")
 	}
+	near(t, "loads of a row", f[2].SpanLoadsRatio, 1, 0)
+	near(t, "loads of a hook", f[1].LoadsRatio, 2, 0)
 	h.screw["depth_min_mm"], h.screw["spacing_min_mm"] = 61, 90
 	h.railSheet["spans"].(list)[1].(object)["span_max_mm"] = 1500
 	f = h.derive(t).Sheets

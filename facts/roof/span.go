@@ -1,6 +1,7 @@
 package roof
 
 import (
+	"fmt"
 	"slices"
 
 	"sunclause/facts/working"
@@ -93,7 +94,8 @@ func spanAllowed(f *Rail, sheet *schema.RailDatasheet) working.Number {
 		}
 	}
 	if len(rows) == 0 {
-		return working.Unknown("s_max", "mm", sheet.Member("spans"))
+		loads := fmt.Sprintf("row for %.2f kN/m away from the roof and %.2f kN/m towards it", up.Value(), dn.Value())
+		return working.Unknown("s_max", "mm", working.OffList(sheet.Member("spans"), loads))
 	}
 	return working.Greatest("s_max", "mm", rows...)
 }

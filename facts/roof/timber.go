@@ -2,6 +2,7 @@ package roof
 
 import (
 	"math"
+	"strings"
 
 	"sunclause/facts/working"
 	"sunclause/schema"
@@ -91,20 +92,86 @@ func (s *slope) duration(parameter string) working.Number {
 	return s.book.Step("timber_duration", "service_class", working.Stated("SC", "", s.doc.Rafters.ServiceClass), class.Value(), "k_mod")
 }
 
-// inTimber reports whether a fixing is in timber of the roof.
+// inTimber reports whether a fixing is in timber of the roof. That it is in something
+// else counts only where the plane shows such a thing: much falls away by that word.
 func (s *slope) inTimber(member schema.Text) working.Flag {
-	structure := s.doc.Rafters.Structure
-	switch {
-	case !member.Stated():
+	r, c := s.doc.Rafters, s.doc.Covering
+	switch member.Value {
+	case "":
 		return working.UnknownFlag(member.At())
-	case member.Is("noggin"):
+	case "noggin":
 		return working.KnownFlag(true, member.At())
-	case !member.Is("rafter") && !member.Is("purlin"):
-		return working.KnownFlag(false, member.At())
-	case !structure.Stated():
-		return working.UnknownFlag(structure.At())
+	case "rafter", "purlin":
+		return s.ofTimber()
+	case "batten":
+		return s.notInTimber(member, working.StatedText(c.Kind), c.BattenThicknessMm.Value > 0)
+	case "sarking":
+		return s.notInTimber(member, working.StatedText(c.Kind), c.SarkingThicknessMm.Value > 0)
+	case "sheet", "standing_seam":
+		return s.notInTimber(member, working.StatedText(c.Kind), strings.HasSuffix(c.Kind.Value, "sheet") || c.Kind.Is("standing_seam"))
+	case "concrete", "masonry":
+		return s.notInTimber(member, working.StatedText(r.Structure), r.Structure.Is("concrete_deck") || r.Structure.Is("other"))
+	case "ballast":
+		return s.notInTimber(member, working.KnownText("no ballast", s.doc.BallastMassKg.At()), s.doc.BallastMassKg.Value > 0)
 	}
-	return working.KnownFlag(!structure.Is("steel_frame") && !structure.Is("concrete_deck"), structure.At())
+	return working.UnknownFlag(member.At())
+}
+
+// notInTimber reports that a fixing is not in timber, where the plane shows what it is
+// said to be in.
+func (s *slope) notInTimber(member schema.Text, shows working.Text, there bool) working.Flag {
+	switch {
+	case there:
+		return working.KnownFlag(false, member.At())
+	case !shows.Known():
+		return working.UnknownFlag(shows.Missing()...)
+	}
+	return working.UnknownFlag(working.Disagreement(working.StatedText(member), shows))
+}
+
+// memberShown reports whether the plane has what a fixing is said to be in: not where
+// another word of the document speaks against it.
+func memberShown(inTimber working.Flag, at string) working.Flag {
+	if inTimber.Known() {
+		return working.KnownFlag(true, at)
+	}
+	if doubts := working.Doubts(inTimber.Missing()); len(doubts) > 0 {
+		return working.KnownFlag(false, doubts[0].With)
+	}
+	return working.UnknownFlag(inTimber.Missing()...)
+}
+
+// plateShown reports whether the plane has what a plate is said to lie on: boards or
+// battens that are stated as 0 mm thick are not there.
+func (s *slope) plateShown(on schema.Text) working.Flag {
+	c := s.doc.Covering
+	thick := map[string]schema.Number{"sarking": c.SarkingThicknessMm, "counter_batten": c.CounterBattenThicknessMm, "batten": c.BattenThicknessMm}
+	switch n, isLayer := thick[on.Value]; {
+	case !on.Stated():
+		return working.UnknownFlag(on.At())
+	case on.Is("sheet"):
+		return working.Not(s.tiled())
+	case !isLayer:
+		return working.KnownFlag(true, on.At())
+	case !n.Stated():
+		return working.UnknownFlag(n.At())
+	default:
+		return working.KnownFlag(n.Value > 0, n.At())
+	}
+}
+
+// ofTimber reports whether the structure is of timber. It is not of steel or concrete
+// where the document states a strength class of timber for it.
+func (s *slope) ofTimber() working.Flag {
+	r := s.doc.Rafters
+	if !r.Structure.Stated() {
+		return working.UnknownFlag(r.Structure.At())
+	}
+	timber := !r.Structure.Is("steel_frame") && !r.Structure.Is("concrete_deck")
+	if !timber && r.TimberClass.Stated() {
+		return working.UnknownFlag(working.Disagreement(working.StatedText(r.Structure), working.StatedText(r.TimberClass)))
+	}
+	return working.KnownFlag(timber, r.Structure.At())
 }
 
 // offTimber is how far a fixing is from the middle line of the nearest rafter,

@@ -9,6 +9,8 @@ import (
 type TimberFixing struct {
 	Member         working.Text   `json:"member" words:"what it is fixed into"`
 	InTimber       working.Flag   `json:"in_timber" words:"whether that is timber of the roof: rafter, noggin or purlin"`
+	PlateShown     working.Flag   `json:"plate_as_plane_shows" words:"whether the plane has what its plate is said to lie on"`
+	MemberShown    working.Flag   `json:"member_as_plane_shows" words:"whether the plane has what it is said to be fixed into"`
 	TestedInTimber working.Flag   `json:"kit_tested_in_timber" words:"whether it was tested with its screws in timber"`
 	TestedInBatten working.Flag   `json:"kit_tested_in_batten" words:"whether it was tested on battens or boards alone"`
 	OffTimberMm    working.Number `json:"off_timber_mm" words:"distance from the middle line of the nearest rafter, or from the noggin it names"`
@@ -26,6 +28,7 @@ type TimberFixing struct {
 	DepthMm        working.Number `json:"screw_depth_mm" words:"thread of a screw inside the timber"`
 	EdgeMm         working.Number `json:"screw_edge_mm" words:"distance of the screws from the edge of the timber"`
 	EndMm          working.Number `json:"screw_end_mm" words:"distance of the nearest screw from the end of the timber"`
+	EndOverSlope   working.Number `json:"end_distance_over_half_timber" words:"distance of the nearest screw from the end of the timber over half of the plane along the timber"`
 	SpacingMm      working.Number `json:"screw_spacing_mm" words:"distance from screw to screw"`
 	TimberDepthMm  working.Number `json:"timber_depth_mm" words:"depth of the timber"`
 	AngleDeg       working.Number `json:"screw_angle_deg" words:"angle between the screws and the grain"`
@@ -58,6 +61,7 @@ var (
 	screwDistances = en1995("8.7.2, table 8.6", working.Read)
 
 	offDrawn         = working.NewFormula("Δe", "mm", "|e_m − d_t|", working.ByDefinition)
+	endOverSlope     = working.NewFormula("2a/l", "", "2 · a_end / l", working.ByDefinition)
 	halfWidth        = working.NewFormula("b_2", "mm", "b / 2", working.ByDefinition)
 	leverPull        = working.NewFormula("T", "kN", "F_d · (1 + e / c)", statics)
 	diameters        = working.NewFormula("a_min", "mm", "n_d · d", screwDistances)
@@ -99,12 +103,14 @@ func (s *slope) timberFixingOf(doc *schema.Fixing, sheet *schema.FixingDatasheet
 		Arrangement:    working.StatedText(doc.ScrewArrangement),
 		AngleDeg:       working.Stated("α_s", "°", doc.ScrewAngleDeg),
 	}
+	f.PlateShown = s.plateShown(doc.PlateOn)
+	f.MemberShown = memberShown(f.InTimber, doc.Member.At())
 	f.PullKn = f.pullOn(loads.up, &sheet.Hook)
 	if f.InTimber.Known() && !f.InTimber.Value() {
 		f.outsideTimber(doc.Member.At())
 		return f
 	}
-	f.spacings(doc, screw, t)
+	s.spacings(&f, doc, screw, t)
 	f.DepthMm = s.depth(doc, &sheet.Hook, screw, t)
 	s.withdraw(&f, screw, t)
 	s.distancesDue(&f, screw)
@@ -121,7 +127,7 @@ func (f *TimberFixing) pullOn(load working.Number, hook *schema.HookDatasheet) w
 
 // outsideTimber leaves unknown what only screws in timber have.
 func (f *TimberFixing) outsideTimber(at string) {
-	for _, n := range []*working.Number{&f.OffDrawnMm, &f.DiameterMm, &f.DepthMm, &f.EdgeMm, &f.EndMm, &f.SpacingMm,
+	for _, n := range []*working.Number{&f.OffDrawnMm, &f.DiameterMm, &f.DepthMm, &f.EdgeMm, &f.EndMm, &f.EndOverSlope, &f.SpacingMm,
 		&f.TimberDepthMm, &f.WithdrawalKn, &f.TensionKn, &f.ShearKn, &f.Combined,
 		&f.DepthDueMm, &f.EdgeDueMm, &f.EndDueMm, &f.SpacingDueMm} {
 		*n = working.Unknown("n", "", at)
@@ -130,7 +136,7 @@ func (f *TimberFixing) outsideTimber(at string) {
 
 // spacings works out how far the screws are from each other and from the edges of the
 // timber.
-func (f *TimberFixing) spacings(doc *schema.Fixing, screw *schema.ScrewDatasheet, t timber) {
+func (s *slope) spacings(f *TimberFixing, doc *schema.Fixing, screw *schema.ScrewDatasheet, t timber) {
 	f.DiameterMm = working.Stated("d", "mm", screw.DiameterMm)
 	spacing := working.Stated("a_1", "mm", doc.ScrewSpacingMm)
 	edge := edgeAcross.Of(t.width, t.offMiddle, spacing)
@@ -142,6 +148,11 @@ func (f *TimberFixing) spacings(doc *schema.Fixing, screw *schema.ScrewDatasheet
 	}
 	f.EdgeMm, f.EndMm, f.SpacingMm = edge, working.Stated("a_end", "mm", doc.EndDistanceMm), spacing
 	f.TimberDepthMm = t.height
+	along := s.doc.SlopeLengthMm
+	if s.timbersRun().Value() == "across_slope" {
+		along = s.doc.EavesLengthMm
+	}
+	f.EndOverSlope = endOverSlope.Of(f.EndMm, working.Stated("l", "mm", along))
 }
 
 // withdraw works out what pull the screws bear in the timber.

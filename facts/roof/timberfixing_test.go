@@ -159,22 +159,87 @@ func TestResistance(t *testing.T) {
 	near(t, "metal, 1.1", h.derive(t).Clamps[0].ResistanceKn, 2.0, 0)
 }
 
-// TestInTimber: a purlin of steel is no timber, a batten no timber of the roof.
+// TestInTimber: a purlin of steel is no timber, a batten no timber of the roof. What a
+// fixing is said to be in has to be there.
 func TestInTimber(t *testing.T) {
 	for _, c := range []struct {
-		member, structure string
-		want, known       bool
+		member, structure, covering string
+		class                       bool // a strength class of timber is stated
+		want, known                 bool
 	}{
-		{"rafter", "cut_roof", true, true}, {"purlin", "steel_frame", false, true}, {"noggin", "", true, true}, {"batten", "cut_roof", false, true}, {"rafter", "", false, false},
+		{"rafter", "cut_roof", "plain_tile", true, true, true}, {"purlin", "steel_frame", "plain_tile", false, false, true}, {"noggin", "", "plain_tile", true, true, true},
+		{"batten", "cut_roof", "plain_tile", true, false, true}, {"sarking", "cut_roof", "plain_tile", true, false, true}, {"rafter", "", "plain_tile", true, false, false},
+		{"purlin", "steel_frame", "plain_tile", true, false, false}, {"sheet", "cut_roof", "plain_tile", true, false, false}, {"sheet", "steel_frame", "trapezoidal_sheet", false, false, true},
+		{"standing_seam", "cut_roof", "standing_seam", true, false, true}, {"concrete", "cut_roof", "plain_tile", true, false, false}, {"concrete", "concrete_deck", "membrane", false, false, true},
+		{"ballast", "concrete_deck", "membrane", false, false, false},
 	} {
 		h := standard(t)
 		delete(h.rafters, "structure")
 		if c.structure != "" {
 			h.rafters["structure"] = c.structure
 		}
+		if !c.class {
+			delete(h.rafters, "timber_class")
+		}
+		h.plane["covering"].(object)["kind"] = c.covering
 		h.plane["fixings"] = list{hookAt("F", 10000, object{"member": c.member})}
 		if got := h.derive(t).Fixings[0].InTimber; got.Known() != c.known || got.Value() != c.want {
-			t.Errorf("%s in a %q: %v, known %v", c.member, c.structure, got.Value(), got.Known())
+			t.Errorf("%s in a %q below %s: %v, known %v", c.member, c.structure, c.covering, got.Value(), got.Known())
+		}
+		if shown := h.derive(t).Fixings[0].MemberShown; shown.Known() != (c.structure != "" || c.member == "noggin") || shown.Known() && shown.Value() != c.known {
+			t.Errorf("%s in a %q below %s: shown %v, known %v", c.member, c.structure, c.covering, shown.Value(), shown.Known())
 		}
 	}
+	h := standard(t)
+	h.plane["ballast_mass_kg"] = 800
+	h.plane["fixings"] = list{hookAt("F", 10000, object{"member": "ballast"})}
+	if got := h.derive(t).Fixings[0].InTimber; !got.Known() || got.Value() {
+		t.Error("what stands by ballast is in timber")
+	}
+}
+
+// TestPlateShown: a plate lies on boards or battens only where there are such.
+func TestPlateShown(t *testing.T) {
+	for on, want := range map[string][2]bool{"timber": {true, true}, "sarking": {true, false}, "counter_batten": {true, false}, "batten": {true, false}, "sheet": {false, false}} {
+		h := standard(t)
+		h.plane["fixings"] = list{hookAt("F", 10200, object{"plate_on": on})}
+		if got := h.derive(t).Fixings[0].PlateShown; !got.Known() || got.Value() != want[0] {
+			t.Errorf("on %s: %v", on, got.Value())
+		}
+		h.plane["covering"] = object{"kind": "plain_tile", "batten_thickness_mm": 0, "counter_batten_thickness_mm": 0, "sarking_thickness_mm": 0}
+		if got := h.derive(t).Fixings[0].PlateShown; !got.Known() || got.Value() != want[1] {
+			t.Errorf("on %s, of which there is none: %v", on, got.Value())
+		}
+	}
+}
+
+// TestAsSupported: trusses have members of their own, and steel no strength class of
+// timber.
+func TestAsSupported(t *testing.T) {
+	for _, c := range []struct {
+		structure, supports, direction string
+		class, want                    bool
+	}{
+		{"cut_roof", "purlins", "up_slope", true, true}, {"trussed_rafter", "truss_members", "up_slope", true, true}, {"trussed_rafter", "purlins", "up_slope", true, false},
+		{"cut_roof", "truss_members", "up_slope", true, false}, {"steel_frame", "none", "across_slope", true, false}, {"steel_frame", "none", "across_slope", false, true},
+		{"cut_roof", "purlins", "across_slope", true, false}, {"purlin_roof", "none", "across_slope", true, true},
+	} {
+		h := standard(t)
+		h.rafters["structure"], h.rafters["supports"], h.rafters["direction"] = c.structure, c.supports, c.direction
+		if !c.class {
+			delete(h.rafters, "timber_class")
+		}
+		if got := h.derive(t).Planes[0].AsSupported; !got.Known() || got.Value() != c.want {
+			t.Errorf("%+v: %v, known %v", c, got.Value(), got.Known())
+		}
+	}
+}
+
+// TestEndOfTimber: no screw is farther from the nearer end of a timber than half of it.
+func TestEndOfTimber(t *testing.T) {
+	h := standard(t)
+	h.plane["fixings"] = list{hookAt("A", 10200, object{"end_distance_mm": 12000})}
+	near(t, "rafter up a slope of 20 m", h.derive(t).Fixings[0].EndOverSlope, 1.2, 0)
+	h.rafters["direction"] = "across_slope"
+	near(t, "purlin along 30 m", h.derive(t).Fixings[0].EndOverSlope, 0.8, 0)
 }

@@ -63,13 +63,17 @@ func (s *slope) suction(columns []string) working.Number {
 		return working.Unknown("c_pe", "", "the rule set has no table "+name)
 	}
 	f := working.Lookup{Symbol: "c_pe", Text: "suction by “" + t.Title + "”, between its pitches", Source: t.Source}
-	return f.Of(func(x ...float64) float64 {
+	c := f.Of(func(x ...float64) float64 {
 		worst := math.Inf(-1)
 		for _, column := range columns {
 			worst = max(worst, between(t, x[0], column))
 		}
 		return worst
 	}, s.pitch)
+	if !c.Known() && s.pitch.Known() {
+		return working.Unknown("c_pe", "", s.pitch.Doubted(working.OffTable, t.Title, "")...)
+	}
+	return c
 }
 
 // between interpolates a column of the table over the pitch, and gives the

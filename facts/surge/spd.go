@@ -49,6 +49,11 @@ type SPD struct {
 	IndicatorVisible  working.Flag   `json:"indicator_visible" words:"whether that can be seen where it stands, or is told elsewhere by its remote contact"`
 	StatusGood        working.Flag   `json:"status_good" words:"whether it shows that it is sound"`
 	CanBeWithdrawn    working.Flag   `json:"can_be_withdrawn" words:"whether it can be taken out of circuit for an insulation test"`
+	BuiltInStated     working.Flag   `json:"built_in_stated" words:"whether it is stated to be part of an inverter"`
+	BuiltInto         working.Text   `json:"built_into" words:"inverter that it is stated to be part of"`
+	ConnectedTo       working.Text   `json:"connected_to" words:"part at whose terminal it is connected"`
+	Place             working.Text   `json:"place" words:"where it stands"`
+	InverterPlace     working.Text   `json:"inverter_place" words:"where the inverter stands that it is stated to be part of"`
 	LightningFitted   working.Flag   `json:"lightning_protection_fitted" words:"whether the building has a lightning protection system"`
 	LightningTooClose working.Flag   `json:"lightning_protection_too_close" words:"whether such a system comes nearer to the array than its separation distance"`
 }
@@ -87,8 +92,23 @@ func spdOf(in *schema.Installation, s *schema.SPD) SPD {
 		CanBeWithdrawn:   working.StatedFlag(s.CanBeWithdrawn),
 		LightningFitted:  working.StatedFlag(in.Earthing.LightningProtection.Fitted),
 
+		BuiltInStated: working.KnownFlag(s.BuiltInto.Stated(), s.At()),
+		BuiltInto:     working.StatedText(s.BuiltInto.Text),
+		ConnectedTo:   working.KnownText(circuit.Part(s.ConnectedAt.Value), s.ConnectedAt.At()),
+		Place:         placeOf(s),
+		InverterPlace: working.StatedText(s.BuiltInto.To().Place),
+
 		LightningTooClose: tooClose(in.Earthing.LightningProtection),
 	}
+}
+
+// placeOf is where a device stands; one inside an inverter that states no place stands
+// where the inverter does.
+func placeOf(s *schema.SPD) working.Text {
+	if s.BuiltInto.Stated() && !s.Place.Stated() {
+		return working.StatedText(s.BuiltInto.To().Place)
+	}
+	return working.StatedText(s.Place)
 }
 
 // stateSeen reports whether anyone learns of the device's state: it is seen, or

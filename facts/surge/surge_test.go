@@ -284,3 +284,22 @@ func TestNotStated(t *testing.T) {
 		facttest.Wants(t, what, n, "/cables/1/segments/0/length_m")
 	}
 }
+
+// A device inside an inverter hangs on a terminal of it, and stands where it does.
+func TestBuiltIntoInverter(t *testing.T) {
+	doc := site()
+	facttest.At(doc, "inverters", 0)["place"] = "garage"
+	facttest.At(doc, "spds", 0)["built_into"] = "INV1"
+	s := derive(t, doc).SPDs[0]
+	facttest.Is(t, "hangs on", s.ConnectedTo, "INV1")
+	facttest.Is(t, "stands where the inverter does", s.Place, "garage")
+	facttest.At(doc, "spds", 0)["place"] = "roof_space"
+	facttest.At(doc, "spds", 0)["connected_at"] = "Q1.1.in"
+	s = derive(t, doc).SPDs[0]
+	facttest.Is(t, "hangs elsewhere", s.ConnectedTo, "Q1")
+	facttest.Is(t, "stands elsewhere", s.Place, "roof_space")
+	facttest.Is(t, "the inverter", s.InverterPlace, "garage")
+	if derive(t, doc).SPDs[1].BuiltInStated.Value() {
+		t.Error("a device that says nothing of an inverter is said to be inside one")
+	}
+}
