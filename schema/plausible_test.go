@@ -76,7 +76,7 @@ func TestUnlikely(t *testing.T) {
 		says  string
 	}{
 		{[]any{"site", "temp_min_c"}, -28, "", ""},
-		{[]any{"site", "temp_min_c"}, -28.1, "site.temp_min_c", "from -28 to 0"},
+		{[]any{"site", "temp_min_c"}, -28.1, "site.temp_min_c", "from -28 to -3"},
 		{[]any{"site", "altitude_m"}, 0, "", ""},
 		{[]any{"site", "altitude_m"}, 601, "site.altitude_m", "from -5 to 600, or 0"},
 		{[]any{"datasheets", "modules", "mod440", "voc_v"}, 95, "", ""},

@@ -70,9 +70,16 @@ type jsonCard struct {
 	Measure    string           `json:"measure,omitempty"`
 	Comparison string           `json:"comparison,omitempty"`
 	Limit      *jsonLimit       `json:"limit,omitempty"`
+	AnyOf      []jsonCompared   `json:"any_of,omitempty"`
 	Remedy     string           `json:"remedy"`
 	Source     working.Source   `json:"source"`
 	Changes    []ruleset.Change `json:"changes,omitempty"`
+}
+
+type jsonCompared struct {
+	Measure    string     `json:"measure"`
+	Comparison string     `json:"comparison"`
+	Limit      *jsonLimit `json:"limit"`
 }
 
 type jsonLimit struct {
