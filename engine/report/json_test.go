@@ -104,6 +104,8 @@ type jsonOutcome struct {
 	Requirement string           `json:"requirement"`
 	Outcome     judge.Outcome    `json:"outcome"`
 	EitherWay   bool             `json:"holds_either_way,omitempty"`
+	Measure     string           `json:"measure,omitempty"`
+	Comparison  string           `json:"comparison,omitempty"`
 	Value       any              `json:"value,omitempty"`
 	Unit        string           `json:"unit,omitempty"`
 	Limit       any              `json:"limit,omitempty"`
