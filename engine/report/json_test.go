@@ -57,6 +57,11 @@ type jsonReport struct {
 		Requirements []string `json:"requirements"`
 		Parts        []string `json:"parts"`
 	} `json:"not_applicable"`
+	Unjudged []struct {
+		Member string `json:"member"`
+		At     string `json:"at"`
+		Places int    `json:"places"`
+	} `json:"judged_by_no_rule,omitempty"`
 	Notes    []string `json:"notes"`
 	Cautions []string `json:"cautions"`
 }
