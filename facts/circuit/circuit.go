@@ -60,8 +60,9 @@ type Circuit struct {
 	places    map[string]schema.Text
 	walked    []*section // in the order of their ends
 	nets      nets
-	carried   []load          // by run
-	switches  map[string]bool // ids of the switches between sources
+	opens     map[string]working.Text // kind of circuit that an isolator opens, by its id, once it was asked for
+	carried   []load                  // by run
+	switches  map[string]bool         // ids of the switches between sources
 	supply    *schema.Supply
 	branchOf  func(terminal string) *branch
 	outlets   map[string]*outlet // ways of boards, by their terminals
@@ -70,7 +71,7 @@ type Circuit struct {
 
 // Of builds the graph of an installation.
 func Of(in *schema.Installation) *Circuit {
-	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, supply: &in.AC.Supply, switches: map[string]bool{}, places: PlacesOf(in)}
+	c := &Circuit{terminals: map[string]int{}, runs: in.Cables, goals: map[int]goal{}, supply: &in.AC.Supply, switches: map[string]bool{}, places: PlacesOf(in), opens: map[string]working.Text{}}
 	for i, r := range in.Cables {
 		c.addRun(i, r)
 	}

@@ -197,7 +197,12 @@ func (c *Circuit) Kind(at string, terminals ...string) working.Text {
 // Opens is the kind of circuit that an isolator opens: the word of the document where
 // the circuit bears it out.
 func (c *Circuit) Opens(iso *schema.Isolator) working.Text {
-	return working.Confirmed(working.StatedText(iso.Circuit), c.OpensMade(iso))
+	kind, known := c.opens[iso.ID.Value]
+	if !known {
+		kind = working.Confirmed(working.StatedText(iso.Circuit), c.OpensMade(iso))
+		c.opens[iso.ID.Value] = kind
+	}
+	return kind
 }
 
 // OpensMade is the kind of circuit that an isolator opens by what its ways lead to.

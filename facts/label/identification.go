@@ -9,21 +9,22 @@ import (
 // identification counts what a label does not name of what it should.
 func (f *Label) identification(j *job, l *schema.Label) {
 	named := partsNamed(l)
-	f.IsolatorsNotNamed = j.unnamedIsolators("n_iso", l, named, func(iso *schema.Isolator) working.Flag { return always(iso.At()) })
-	f.DcIsolatorsNotNamed = j.unnamedIsolators("n_iso,dc", l, named, func(iso *schema.Isolator) working.Flag { return j.c.Opens(iso).OneOf(circuit.PV) })
+	f.IsolatorsNotNamed = j.unnamedIsolators("n_iso", l, named, func(int) working.Flag { return always(l.At()) })
+	f.DcIsolatorsNotNamed = j.unnamedIsolators("n_iso,dc", l, named, func(i int) working.Flag { return j.dcIsolator[i] })
 	f.SourcesNotNamed = j.unnamedSources(l, named)
 }
 
 // unnamedIsolators counts the isolators of a kind that a label does not name.
-func (j *job) unnamedIsolators(symbol string, l *schema.Label, named map[string]bool, of func(*schema.Isolator) working.Flag) working.Number {
+func (j *job) unnamedIsolators(symbol string, l *schema.Label, named map[string]bool, of func(isolator int) working.Flag) working.Number {
 	missing := append(unstated(l.PartsNamed == nil, l.Member("parts_named")), unstated(j.in.Isolators == nil, "/isolators")...)
 	if missing != nil {
 		return working.Unknown(symbol, "", missing...)
 	}
 	var unnamed []working.Flag
 	for i := range j.in.Isolators {
-		iso := &j.in.Isolators[i]
-		unnamed = append(unnamed, working.All(of(iso), working.KnownFlag(!named[iso.ID.Value], l.At())))
+		if !named[j.in.Isolators[i].ID.Value] {
+			unnamed = append(unnamed, of(i))
+		}
 	}
 	return working.Count(symbol, l.At(), unnamed...)
 }

@@ -5,6 +5,7 @@ import (
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
+	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -17,21 +18,23 @@ type job struct {
 	cables cable.Facts
 	b      book.Book
 
-	rows     []scheduleRow                        // rows of the label tables
-	hung     map[hanging][]int                    // labels put up, by where they hang
-	byRun    map[string][]*schema.Label           // labels along, or on, a run
-	runs     map[string]int                       // runs by their ids
-	isolator map[string]int                       // isolators by their ids
-	inputs   map[string][]int                     // tracking inputs by the inverter they are of
-	strings  map[string]int                       // strings by their ids
-	arrays   map[string]bool                      // ids of the arrays
-	leaves   map[string]int                       // runs by the terminal where they begin
-	through  [][][]int                            // strings through each way of each isolator
-	sheets   map[string]*schema.InverterDatasheet // of the inverters, by their ids
-	values   map[string]values                    // what the strings behind a part come to
-	places   map[string]schema.Text               // where each part stands
-	numbered map[string]bool                      // how the ids of parts look without their numbers
-	apart    []inverterWay                        // what parts each inverter from the supply
+	rows       []scheduleRow                        // rows of the label tables
+	hung       map[hanging][]int                    // labels put up, by where they hang
+	byRun      map[string][]*schema.Label           // labels along, or on, a run
+	runs       map[string]int                       // runs by their ids
+	isolator   map[string]int                       // isolators by their ids
+	inputs     map[string][]int                     // tracking inputs by the inverter they are of
+	strings    map[string]int                       // strings by their ids
+	arrays     map[string]bool                      // ids of the arrays
+	leaves     map[string]int                       // runs by the terminal where they begin
+	through    [][][]int                            // strings through each way of each isolator
+	sheets     map[string]*schema.InverterDatasheet // of the inverters, by their ids
+	values     map[string]values                    // what the strings behind a part come to
+	places     map[string]schema.Text               // where each part stands
+	numbered   map[string]bool                      // how the ids of parts look without their numbers
+	protection []due                                // settings that a label of them may print, once they were asked for
+	dcIsolator []working.Flag                       // whether each isolator is one of the PV side
+	apart      []inverterWay                        // what parts each inverter from the supply
 }
 
 // hanging is a legend and where it hangs: on a part, along a run or at a location.
@@ -68,6 +71,7 @@ func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cable
 	}
 	for i := range in.Isolators {
 		j.isolator[in.Isolators[i].ID.Value] = i
+		j.dcIsolator = append(j.dcIsolator, c.Opens(&in.Isolators[i]).OneOf(circuit.PV))
 	}
 	for i := range pv.Mppts {
 		inverter := circuit.Part(pv.Mppts[i].ID)

@@ -242,17 +242,26 @@ func (j *job) dues(f *Label, l *schema.Label) []due {
 }
 
 // settings are those of the protection of the interface with the supply, of all
-// devices. What is not stated there is left to be chosen at design.
+// devices, each value once. What is not stated there is left to be chosen at design.
 func (j *job) settings() []due {
+	if j.protection == nil {
+		j.protection = j.settingsOfAll()
+	}
+	return j.protection
+}
+
+func (j *job) settingsOfAll() []due {
 	devices := []*schema.GridSettings{&j.in.AC.InterfaceProtection.Settings}
 	for i := range j.in.Inverters {
 		devices = append(devices, &j.in.Inverters[i].Settings)
 	}
 	var all []due
 	for _, kind := range kindsOfSettings {
+		stated := map[float64]bool{}
 		for _, s := range devices {
 			for _, n := range settingsOf(s)[kind] {
-				if n.Stated() {
+				if n.Stated() && !stated[n.Value] {
+					stated[n.Value] = true
 					all = append(all, due{of: working.Stated("x_set", kind, n), kind: kind, times: 1, own: true})
 				}
 			}
