@@ -62,7 +62,7 @@ func (l *link) residualDevices() Residual {
 	for _, u := range append(own, l.before...) {
 		is := circuit.OpensOnResidual(u.Device)
 		found = append(found, is)
-		if !is.Known() || is.Value() {
+		if working.MayHold(is) {
 			all = append(all, u)
 		}
 	}
@@ -132,7 +132,7 @@ func (m *mains) concealed(l *link) (working.Flag, working.Number) {
 			s := &r.Segments[j]
 			b := bareStretch(s)
 			bare = append(bare, b)
-			if !b.Known() || b.Value() {
+			if working.MayHold(b) {
 				depths = append(depths, working.Stated("d", "mm", s.ConcealedDepthMm))
 			}
 		}

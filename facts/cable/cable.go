@@ -43,7 +43,7 @@ func Derive(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, b bo
 	for i := range pv.Mppts {
 		p.inputs[pv.Mppts[i].ID] = &pv.Mppts[i]
 	}
-	f := Facts{Sheets: p.sheets(), Drops: make([]Drop, len(in.Strings)), OnePlace: onePlace(in, c)}
+	f := Facts{Sheets: working.OfSheets(in.Datasheets.Cables, p.sheet), Drops: make([]Drop, len(in.Strings)), OnePlace: onePlace(in, c)}
 	if in.Cables != nil {
 		f.Runs, f.Segments, f.Connectors = make([]Run, 0, len(in.Cables)), make([]Segment, 0, len(in.Cables)), []Connector{}
 		f.Loops = loopsOf(c)

@@ -55,7 +55,6 @@ type Guard struct {
 }
 
 var (
-	outdoorPlaces   = []string{"behind_modules", "roof_surface", "outdoor_wall"}
 	indoorPlaces    = []string{"roof_space", "wall_cavity", "indoors_surface", "indoors_concealed", "floor_penetration", "switchgear"}
 	concealedPlaces = []string{"wall_cavity", "indoors_concealed"}
 )
@@ -81,7 +80,7 @@ func (p *plan) segment(f *Run, r *schema.Run, n int) Segment {
 		Service:        f.Service,
 		LengthM:        working.Stated("l", "m", s.LengthM),
 		Place:          place,
-		Outdoors:       place.OneOf(outdoorPlaces...),
+		Outdoors:       working.Outdoors(s.Place),
 		Indoors:        place.OneOf(indoorPlaces...),
 		BehindModules:  place.OneOf("behind_modules"),
 		Concealed:      place.OneOf(concealedPlaces...),

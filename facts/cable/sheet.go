@@ -1,9 +1,6 @@
 package cable
 
 import (
-	"maps"
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -29,19 +26,6 @@ var (
 	resistanceArea = working.NewFormula("ρ", "", "R · S", working.ByDefinition)
 	rootArea       = working.NewFormula("√S", "mm", "√(n · S)", working.ByDefinition)
 )
-
-// sheets derives the facts of every datasheet of a cable, in the order of their ids;
-// nil when the document states none.
-func (p *plan) sheets() []Sheet {
-	if p.in.Datasheets.Cables == nil {
-		return nil
-	}
-	all := []Sheet{}
-	for _, id := range slices.Sorted(maps.Keys(p.in.Datasheets.Cables)) {
-		all = append(all, p.sheet(id, p.in.Datasheets.Cables[id]))
-	}
-	return all
-}
 
 func (p *plan) sheet(id string, s *schema.CableDatasheet) Sheet {
 	f := Sheet{

@@ -60,7 +60,7 @@ type Circuit struct {
 	places    map[string]schema.Text
 	walked    []*section // in the order of their ends
 	nets      nets
-	opens     map[string]working.Text // kind of circuit that an isolator opens, by its id, once it was asked for
+	opens     map[string]working.Text // kind of circuit that an isolator opens, by its id
 	carried   []load                  // by run
 	switches  map[string]bool         // ids of the switches between sources
 	supply    *schema.Supply
@@ -97,6 +97,10 @@ func Of(in *schema.Installation) *Circuit {
 	c.earthed = earthedParts(&in.Earthing)
 	c.findNets(in)
 	c.admit()
+	for i := range in.Isolators {
+		iso := &in.Isolators[i]
+		c.opens[iso.ID.Value] = working.Confirmed(working.StatedText(iso.Circuit), c.OpensMade(iso))
+	}
 	c.trace()
 	c.count(in)
 	c.findOutlets(in)

@@ -197,12 +197,7 @@ func (c *Circuit) Kind(at string, terminals ...string) working.Text {
 // Opens is the kind of circuit that an isolator opens: the word of the document where
 // the circuit bears it out.
 func (c *Circuit) Opens(iso *schema.Isolator) working.Text {
-	kind, known := c.opens[iso.ID.Value]
-	if !known {
-		kind = working.Confirmed(working.StatedText(iso.Circuit), c.OpensMade(iso))
-		c.opens[iso.ID.Value] = kind
-	}
-	return kind
+	return c.opens[iso.ID.Value]
 }
 
 // OpensMade is the kind of circuit that an isolator opens by what its ways lead to.

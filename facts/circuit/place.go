@@ -1,6 +1,9 @@
 package circuit
 
-import "sunclause/schema"
+import (
+	"sunclause/facts/working"
+	"sunclause/schema"
+)
 
 // PlacesOf lists where the parts stand that say so, by their ids. Strings and
 // frames say nothing: they are on the roof.
@@ -43,10 +46,9 @@ const (
 	Inside    = "inside"
 )
 
-// sides says on which side of roof and outer walls a place is, of parts and of
-// stretches of cable. Walls, ducts and passages themselves are on neither.
+// sides says on which side of roof and outer walls a place is that is not in the open,
+// of parts and of stretches of cable. Walls, ducts and passages themselves are on neither.
 var sides = map[string]string{
-	"roof_surface": Outside, "behind_modules": Outside, "outdoor_wall": Outside, "outdoor_ground": Outside,
 	"roof_space": RoofSpace,
 	"garage":     Inside, "plant_room": Inside, "habitable_room": Inside, "bedroom": Inside, "hallway": Inside,
 	"cupboard": Inside, "cellar": Inside, "outbuilding": Inside, "indoors_surface": Inside, "indoors_concealed": Inside,
@@ -54,7 +56,12 @@ var sides = map[string]string{
 
 // Side is on which side of roof and outer walls a place is: Outside, RoofSpace or
 // Inside; "" for the skin itself and for a place that is not stated.
-func Side(place schema.Text) string { return sides[place.Value] }
+func Side(place schema.Text) string {
+	if working.Outdoors(place).Value() {
+		return Outside
+	}
+	return sides[place.Value]
+}
 
 // Place is where a part stands; not stated where it does not say.
 func (c *Circuit) Place(part string) schema.Text { return c.places[part] }

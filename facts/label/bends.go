@@ -61,7 +61,7 @@ func (r *route) crossings() (found []crossing, missing []working.Gap) {
 		if s.through {
 			add(s.from.Value(), s.to.Value(), before, after)
 		}
-		switch matters := mayHold(before, after); {
+		switch matters := working.MayHold(before, after); {
 		case s.passage.Stated() || slices.Contains(passageEnds, s.ends.Value):
 			add(s.to.Value(), s.to.Value(), before, after)
 		case !s.ends.Stated() && matters:
@@ -80,17 +80,11 @@ func (r *route) bends() (all []markPoint, missing []working.Gap) {
 		switch {
 		case s.ends.Is("bend"):
 			all = append(all, markPoint{s.to.Value(), math.Inf(-1), math.Inf(1), "", math.NaN(), working.Any(before, after)})
-		case !s.ends.Stated() && !s.passage.Stated() && mayHold(before, after):
+		case !s.ends.Stated() && !s.passage.Stated() && working.MayHold(before, after):
 			missing = append(missing, working.Unstated(s.ends.At()))
 		}
 	}
 	return all, missing
-}
-
-// mayHold reports whether one of the flags is, or may be, yes.
-func mayHold(flags ...working.Flag) bool {
-	one := working.Any(flags...)
-	return !one.Known() || one.Value()
 }
 
 // mustMarkBefore reports whether the route must be marked before the end of a

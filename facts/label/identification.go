@@ -10,7 +10,7 @@ import (
 func (f *Label) identification(j *job, l *schema.Label) {
 	named := partsNamed(l)
 	f.IsolatorsNotNamed = j.unnamedIsolators("n_iso", l, named, func(int) working.Flag { return always(l.At()) })
-	f.DcIsolatorsNotNamed = j.unnamedIsolators("n_iso,dc", l, named, func(i int) working.Flag { return j.dcIsolator[i] })
+	f.DcIsolatorsNotNamed = j.unnamedIsolators("n_iso,dc", l, named, func(i int) working.Flag { return j.c.Opens(&j.in.Isolators[i]).OneOf(circuit.PV) })
 	f.SourcesNotNamed = j.unnamedSources(l, named)
 }
 

@@ -5,7 +5,6 @@ import (
 	"sunclause/facts/cable"
 	"sunclause/facts/circuit"
 	"sunclause/facts/pvstring"
-	"sunclause/facts/working"
 	"sunclause/schema"
 )
 
@@ -33,7 +32,6 @@ type job struct {
 	places     map[string]schema.Text               // where each part stands
 	numbered   map[string]bool                      // how the ids of parts look without their numbers
 	protection []due                                // settings that a label of them may print, once they were asked for
-	dcIsolator []working.Flag                       // whether each isolator is one of the PV side
 	apart      []inverterWay                        // what parts each inverter from the supply
 }
 
@@ -71,7 +69,6 @@ func jobOf(in *schema.Installation, c *circuit.Circuit, pv pvstring.Facts, cable
 	}
 	for i := range in.Isolators {
 		j.isolator[in.Isolators[i].ID.Value] = i
-		j.dcIsolator = append(j.dcIsolator, c.Opens(&in.Isolators[i]).OneOf(circuit.PV))
 	}
 	for i := range pv.Mppts {
 		inverter := circuit.Part(pv.Mppts[i].ID)

@@ -123,7 +123,7 @@ func pvWays(j *job) (all []site, missing []working.Gap) {
 		for k := range b.Ways {
 			w := &b.Ways[k]
 			fits := j.c.Serves(b.ID.Value+"."+w.ID.Value).OneOf("pv_supply", "hybrid_supply")
-			if !fits.Known() || fits.Value() {
+			if working.MayHold(fits) {
 				own = append(own, site{part: b.ID.Value + "." + w.ID.Value, at: w.At(), fits: fits,
 					parts: []string{b.ID.Value}, marked: working.StatedFlag(w.Identified)})
 			}

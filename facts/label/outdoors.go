@@ -5,9 +5,6 @@ import (
 	"sunclause/schema"
 )
 
-// openPlaces are the places in the open, of parts and of stretches of cable.
-var openPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground", "behind_modules"}
-
 // openLocations are the locations in the open; the sun may reach a sign at an
 // entrance.
 var openLocations = []string{"outside_wall", "building_entrance"}
@@ -22,7 +19,7 @@ func (j *job) outdoors(l *schema.Label) working.Flag {
 		return j.locationOutdoors(l)
 	}
 	if place, known := j.places[l.On.Value]; known {
-		return working.StatedText(place).OneOf(openPlaces...)
+		return working.Outdoors(place)
 	}
 	if f, known := j.implied(l.On.Value); known {
 		return f
@@ -33,15 +30,15 @@ func (j *job) outdoors(l *schema.Label) working.Flag {
 func (j *job) locationOutdoors(l *schema.Label) working.Flag {
 	switch l.Location.Value {
 	case "origin", "service_equipment":
-		return working.StatedText(j.in.AC.Supply.Place).OneOf(openPlaces...)
+		return working.Outdoors(j.in.AC.Supply.Place)
 	case "meter":
 		for i := range j.in.AC.Meters {
-			return working.StatedText(j.in.AC.Meters[i].Place).OneOf(openPlaces...)
+			return working.Outdoors(j.in.AC.Meters[i].Place)
 		}
 	case "main_board":
 		for i := range j.in.AC.Boards {
 			if b := &j.in.AC.Boards[i]; b.Role.Is("main") {
-				return working.StatedText(b.Place).OneOf(openPlaces...)
+				return working.Outdoors(b.Place)
 			}
 		}
 	}
@@ -57,7 +54,7 @@ func openAt(r *schema.Run, position schema.Number) working.Flag {
 	}
 	for i, s := range along.stretches {
 		if position.Value <= s.to.Value() {
-			return working.StatedText(r.Segments[i].Place).OneOf(openPlaces...)
+			return working.Outdoors(r.Segments[i].Place)
 		}
 	}
 	return working.UnknownFlag(position.At())

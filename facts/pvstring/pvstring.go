@@ -43,7 +43,7 @@ var (
 
 // Derive derives the facts of every string, tracking input and inverter.
 func Derive(in *schema.Installation, c *circuit.Circuit, b book.Book) Facts {
-	f := Facts{Sheets: sheetsOf(in)}
+	f := Facts{Sheets: working.OfSheets(in.Datasheets.Modules, sheetOf)}
 	all := inputsOf(in)
 	if in.Strings != nil {
 		f.Strings = make([]String, len(in.Strings))

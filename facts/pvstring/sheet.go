@@ -1,9 +1,6 @@
 package pvstring
 
 import (
-	"maps"
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -50,19 +47,6 @@ var (
 		Source: working.Source{Document: "published datasheets, whole cells between 0.55 and 0.9 V", How: working.CommonPractice},
 	}
 )
-
-// sheetsOf derives the facts of every datasheet of a module, in the order of their
-// ids; nil when the document states none.
-func sheetsOf(in *schema.Installation) []Sheet {
-	if in.Datasheets.Modules == nil {
-		return nil
-	}
-	all := []Sheet{}
-	for _, id := range slices.Sorted(maps.Keys(in.Datasheets.Modules)) {
-		all = append(all, sheetOf(id, in.Datasheets.Modules[id]))
-	}
-	return all
-}
 
 func sheetOf(id string, m *schema.Module) Sheet {
 	part := moduleOf(m)

@@ -8,7 +8,6 @@
 package relation
 
 import (
-	"maps"
 	"slices"
 
 	"sunclause/facts/working"
@@ -41,8 +40,8 @@ func Derive(in *schema.Installation) []Relation {
 
 // each goes through datasheets in the order of their ids.
 func each[S any](sheets map[string]*S, of func(id string, s *S)) {
-	for _, id := range slices.Sorted(maps.Keys(sheets)) {
-		of(id, sheets[id])
+	for id, s := range working.InOrder(sheets) {
+		of(id, s)
 	}
 }
 

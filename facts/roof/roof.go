@@ -30,7 +30,7 @@ type Facts struct {
 // Derive derives the facts of the roof, plane by plane. A list is nil when no
 // plane of the document states such parts.
 func Derive(in *schema.Installation, b book.Book) Facts {
-	all := Facts{Weather: weatherOf(in, b), Survey: surveyOf(in), Parts: partsOf(in), Sheets: sheetsOf(in)}
+	all := Facts{Weather: weatherOf(in, b), Survey: surveyOf(in), Parts: partsOf(in), Sheets: working.OfSheets(in.Datasheets.Fixings, fixingSheet)}
 	if in.Roof.Planes == nil {
 		return all
 	}

@@ -1,9 +1,6 @@
 package roof
 
 import (
-	"maps"
-	"slices"
-
 	"sunclause/facts/working"
 	"sunclause/schema"
 )
@@ -34,19 +31,6 @@ var (
 	boltSteel  = working.Source{Document: "EN ISO 898-1, EN ISO 3506-1", How: working.Memory}
 	coreStress = working.NewFormula("f_u", "N/mm²", "1000 · f_tens / (3.14159 / 4 · d_1²)", boltSteel)
 )
-
-// sheetsOf derives the facts of every datasheet of a fixing, in the order of their ids;
-// nil when the document states none.
-func sheetsOf(in *schema.Installation) []Sheet {
-	if in.Datasheets.Fixings == nil {
-		return nil
-	}
-	all := []Sheet{}
-	for _, id := range slices.Sorted(maps.Keys(in.Datasheets.Fixings)) {
-		all = append(all, fixingSheet(id, in.Datasheets.Fixings[id]))
-	}
-	return all
-}
 
 func fixingSheet(id string, doc *schema.FixingDatasheet) Sheet {
 	screw, rail, clamp := &doc.Screw, &doc.Rail, &doc.Clamp

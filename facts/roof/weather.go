@@ -57,11 +57,11 @@ func (s *slope) terrain() working.Text {
 		return working.KnownText("0", site.Terrain.At())
 	}
 	bySea := s.nearer("x_sea", site.DistanceToSeaKm, "terrain_sea_distance_km")
-	if !bySea.Known() || bySea.Value() {
+	if working.MayHold(bySea) {
 		return wordWhere(bySea, "0")
 	}
 	if category == "III" || category == "IV" {
-		if byEdge := s.nearer("x_town", site.DistanceIntoTownKm, "terrain_town_distance_km"); !byEdge.Known() || byEdge.Value() {
+		if byEdge := s.nearer("x_town", site.DistanceIntoTownKm, "terrain_town_distance_km"); working.MayHold(byEdge) {
 			return wordWhere(byEdge, "II")
 		}
 	}

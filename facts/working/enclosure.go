@@ -7,10 +7,10 @@ import (
 	"sunclause/schema"
 )
 
-// outdoorPlaces are the places in the open.
-var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground"}
+// outdoorPlaces are the places in the open, of parts and of stretches of cable.
+var outdoorPlaces = []string{"roof_surface", "outdoor_wall", "outdoor_ground", "behind_modules"}
 
-// Outdoors reports whether a part stands in the open, from its place.
+// Outdoors reports whether a part stands, or a stretch of cable lies, in the open.
 func Outdoors(place schema.Text) Flag {
 	if !place.Stated() {
 		return UnknownFlag(place.At())

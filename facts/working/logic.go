@@ -34,6 +34,12 @@ func Count(symbol, at string, flags ...Flag) Number {
 	return Counted(symbol, n, at)
 }
 
+// MayHold reports whether one of some flags holds, or is not known not to.
+func MayHold(flags ...Flag) bool {
+	one := Any(flags...)
+	return !one.known || one.value
+}
+
 // settle takes the first flag that is known to have the value which decides, and
 // without one the other value, if that is known of all. It stands at the place of
 // the flag that decides, or of the last.

@@ -16,15 +16,7 @@ const (
 // OfLists lists the slips in which a whole list of a document is gone, and with it all
 // that refers to its parts, so that no reference gives it away.
 func OfLists(document map[string]any) ([]Slip, error) {
-	root, err := readSchema()
-	if err != nil {
-		return nil, err
-	}
-	g := &generator{document: document, families: map[string][]string{}}
-	if err := root.walk(document, place{}, g.meet); err != nil {
-		return nil, err
-	}
-	return g.slips, root.walk(document, place{}, g.whole)
+	return made(document, (*generator).whole)
 }
 
 // whole notes that a list is empty, and that it is not there.

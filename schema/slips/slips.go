@@ -64,6 +64,11 @@ const (
 
 // Of lists every slip of a document, given as its plain values in JSON.
 func Of(document map[string]any) ([]Slip, error) {
+	return made(document, (*generator).slip)
+}
+
+// made is what a visitor makes of the values of a document, once it knows them all.
+func made(document map[string]any, visit func(g *generator, v any, n *node, at place)) ([]Slip, error) {
 	root, err := readSchema()
 	if err != nil {
 		return nil, err
@@ -72,7 +77,8 @@ func Of(document map[string]any) ([]Slip, error) {
 	if err := root.walk(document, place{}, g.meet); err != nil {
 		return nil, err
 	}
-	return g.slips, root.walk(document, place{}, g.slip)
+	err = root.walk(document, place{}, func(v any, n *node, at place) { visit(g, v, n, at) })
+	return g.slips, err
 }
 
 // In is a document with the slip, which shares with it what did not change.
