@@ -1,7 +1,6 @@
 package sheets
 
 import (
-	"slices"
 	"strings"
 
 	"sunclause/engine/judge"
@@ -22,7 +21,7 @@ func cableSheet(r *judge.Result) Sheet {
 		f, run := &r.Facts.Runs[i], &in.Cables[i]
 		sheet := run.Cable.To()
 		figures := []string{number(f.DesignCurrentA), number(f.CapacityA), number(f.DropV), fed(f.FedWithAllOpen)}
-		if slices.Contains([]string{"protective", "bonding", "earthing", "control"}, run.Service.Value) {
+		if power := f.Service.OneOf(circuit.PowerServices...); power.Known() && !power.Value() {
 			figures = []string{"", "", "", ""} // it carries no current in service
 		}
 		s.Rows = append(s.Rows, append([]string{

@@ -24,7 +24,12 @@ import (
 
 func checked(t testing.TB, name string) *judge.Result {
 	t.Helper()
-	doc, err := schema.Decode("installation.json", examples.Text(t, name))
+	return checkedText(t, examples.Text(t, name))
+}
+
+func checkedText(t testing.TB, text []byte) *judge.Result {
+	t.Helper()
+	doc, err := schema.Decode("installation.json", text)
 	if err != nil {
 		t.Fatal(err)
 	}
@@ -93,6 +98,21 @@ func TestLiveRuns(t *testing.T) {
 	for _, row := range s.Rows {
 		if w, named := want[row[0]]; named && row[9] != w {
 			t.Errorf("run %s: %q, want %q", row[0], row[9], w)
+		}
+	}
+}
+
+// A run between a string and the inverter does not become dead by being called one for
+// bonding.
+func TestLiveRunCalledBonding(t *testing.T) {
+	text := examples.Text(t, "gb-island-cottage")
+	called := bytes.Replace(text, []byte(`"to": "J1.1", "service": "pv_string"`), []byte(`"to": "J1.1", "service": "bonding"`), 1)
+	if bytes.Equal(called, text) {
+		t.Fatal("the example has no such run")
+	}
+	for _, row := range sheetOf(t, checkedText(t, called), "cables").Rows {
+		if row[0] == "R1" && row[9] != "yes: in daylight" {
+			t.Errorf("R1: %q", row[9])
 		}
 	}
 }
